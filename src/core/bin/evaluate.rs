@@ -1,0 +1,2 @@
+//! Answers JSON requests, one a line.
+fn main() {}

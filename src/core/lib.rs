@@ -1,0 +1,1 @@
+//! The computations of fitting flanged dry sleeves.

@@ -1,0 +1,2 @@
+//! Set up, serve, build, test.
+fn main() {}
