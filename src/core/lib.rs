@@ -1,1 +1,3 @@
 //! The computations of fitting flanged dry sleeves.
+
+pub mod quantity;

@@ -1,0 +1,105 @@
+//! Numbers to text, for people. The evaluator does not use it: its numbers
+//! round-trip.
+//!
+//! Inch to 4 decimals (5 where it matters), millimetres to 3, form in
+//! micrometres. A value that rounds to zero has no sign.
+
+use super::parse::Unit;
+
+/// `value` with `decimals` digits behind the point, rounded half away from
+/// zero; `-0.0000` is written `0.0000`. Not a number and values beyond 1e15
+/// are written `?`: nothing shown to a person is ever that large.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::fixed;
+/// assert_eq!(fixed(0.00426, 4), "0.0043");
+/// assert_eq!(fixed(-0.00001, 4), "0.0000");
+/// ```
+#[must_use]
+pub fn fixed(value: f64, decimals: usize) -> String {
+    let decimals = decimals.min(9);
+    let scale = 10_u64.pow(decimals as u32);
+    let scaled = value.abs() * scale as f64;
+    if !scaled.is_finite() || scaled >= 1e15 {
+        return "?".to_owned();
+    }
+    // A shown decimal half (0.00125 at 4 digits) is stored a hair below or
+    // above it; nudging by a part in 1e12 rounds it as a person would.
+    let units = (scaled * (1.0 + 1e-12) + 0.5) as u64;
+    let sign = if value < 0.0 && units != 0 { "-" } else { "" };
+    let (whole, rest) = (units / scale, units % scale);
+    if decimals == 0 {
+        format!("{sign}{whole}")
+    } else {
+        format!("{sign}{whole}.{rest:0decimals$}")
+    }
+}
+
+/// Decimals with which a unit is shown.
+#[must_use]
+pub const fn decimals(unit: Unit) -> usize {
+    match unit {
+        Unit::Inch | Unit::ShortTon | Unit::MetricTon => 4,
+        Unit::Millimetre => 3,
+        Unit::Thou | Unit::Micrometre | Unit::Kilonewton | Unit::Megapascal => 1,
+        Unit::Celsius | Unit::Fahrenheit | Unit::Kelvin | Unit::Minute => 1,
+        Unit::Tenth | Unit::Psi | Unit::Bar | Unit::PoundForce | Unit::Second => 0,
+        Unit::Plain => 2,
+    }
+}
+
+/// An SI number in `unit`, without the unit's symbol.
+#[must_use]
+pub fn number(si: f64, unit: Unit) -> String {
+    fixed(unit.from_si(si), decimals(unit))
+}
+
+/// An SI number in `unit`, with its symbol: `0.0043 in`.
+#[must_use]
+pub fn with_unit(si: f64, unit: Unit) -> String {
+    let symbol = unit.symbol();
+    if symbol.is_empty() {
+        number(si, unit)
+    } else {
+        format!("{} {symbol}", number(si, unit))
+    }
+}
+
+/// An SI difference in `unit` with its sign always written: `+0.0004`.
+#[must_use]
+pub fn signed(si: f64, unit: Unit) -> String {
+    let text = fixed(si / unit.scale(), decimals(unit));
+    let is_zero = text.bytes().all(|b| b == b'0' || b == b'.');
+    if text.starts_with('-') || is_zero {
+        text
+    } else {
+        format!("+{text}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rounds_as_a_person_would() {
+        assert_eq!(fixed(0.00125, 4), "0.0013");
+        assert_eq!(fixed(4.2589, 4), "4.2589");
+        assert_eq!(fixed(-4.25, 1), "-4.3");
+        assert_eq!(fixed(12.0, 0), "12");
+        assert_eq!(fixed(f64::NAN, 2), "?");
+        assert_eq!(fixed(f64::INFINITY, 2), "?");
+        assert_eq!(fixed(1e300, 2), "?");
+    }
+
+    #[test]
+    fn units_and_signs() {
+        assert_eq!(with_unit(0.0043 * 0.0254, Unit::Inch), "0.0043 in");
+        assert_eq!(with_unit(0.108_21, Unit::Millimetre), "108.210 mm");
+        assert_eq!(with_unit(293.15, Unit::Fahrenheit), "68.0 \u{b0}F");
+        assert_eq!(signed(0.0004 * 0.0254, Unit::Inch), "+0.0004");
+        assert_eq!(signed(-0.0004 * 0.0254, Unit::Inch), "-0.0004");
+        assert_eq!(signed(1e-9, Unit::Inch), "0.0000");
+    }
+}

@@ -1,0 +1,117 @@
+//! What a calculation says beside its numbers: a [`Fault`] where an input
+//! cannot be used, a [`Finding`] where it can but something wants a look.
+
+use super::bounds::Bound;
+
+/// An input that cannot be used: which, what it was, what would do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fault {
+    /// The field's name, with its path and index: `holes[2].height_m`.
+    pub field: String,
+    /// Value, range and remedy, in lower case.
+    pub message: String,
+}
+
+impl Fault {
+    /// A fault in the words given.
+    #[must_use]
+    pub fn new(field: impl Into<String>, message: impl Into<String>) -> Self {
+        Self {
+            field: field.into(),
+            message: message.into(),
+        }
+    }
+
+    /// A value outside its range.
+    #[must_use]
+    pub fn out_of_range(field: impl Into<String>, value: f64, bound: &Bound) -> Self {
+        Self::new(
+            field,
+            format!(
+                "{value} is outside the allowed range {}: enter a value within it",
+                bound.words()
+            ),
+        )
+    }
+
+    /// The same fault, seen from outside: `field` becomes `outer.field`.
+    #[must_use]
+    pub fn within(self, outer: &str) -> Self {
+        Self {
+            field: format!("{outer}.{}", self.field),
+            message: self.message,
+        }
+    }
+}
+
+impl core::fmt::Display for Fault {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        write!(f, "{}: {}", self.field, self.message)
+    }
+}
+
+impl core::error::Error for Fault {}
+
+/// How much a finding weighs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    /// Good to know.
+    Note,
+    /// Look before going on.
+    Look,
+    /// Stop: do not go on as things are.
+    Stop,
+}
+
+impl Level {
+    /// Its word.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Note => "note",
+            Self::Look => "look",
+            Self::Stop => "stop",
+        }
+    }
+}
+
+/// Something a calculation found, with what to do next.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Finding {
+    /// How much it weighs.
+    pub level: Level,
+    /// A stable name for scripts.
+    pub code: &'static str,
+    /// What was found and what to do, in the trade's words.
+    pub message: String,
+}
+
+impl Finding {
+    /// A note.
+    #[must_use]
+    pub fn note(code: &'static str, message: impl Into<String>) -> Self {
+        Self {
+            level: Level::Note,
+            code,
+            message: message.into(),
+        }
+    }
+    /// A look.
+    #[must_use]
+    pub fn look(code: &'static str, message: impl Into<String>) -> Self {
+        Self {
+            level: Level::Look,
+            code,
+            message: message.into(),
+        }
+    }
+    /// A stop.
+    #[must_use]
+    pub fn stop(code: &'static str, message: impl Into<String>) -> Self {
+        Self {
+            level: Level::Stop,
+            code,
+            message: message.into(),
+        }
+    }
+}
