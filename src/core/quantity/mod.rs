@@ -154,6 +154,24 @@ quantity!(
 );
 
 impl Diameter {
+    /// That this diameter lies inside `outer`.
+    ///
+    /// # Errors
+    /// A fault at `field`, the inner of the two.
+    pub fn check_inside(self, field: &str, outer: Self) -> Result<(), report::Fault> {
+        if self.0 < outer.0 {
+            return Ok(());
+        }
+        Err(report::Fault::new(
+            field,
+            format!(
+                "{} m is not below the outside, {} m: check for a swapped pair, and for a \
+                 radius among diameters",
+                self.0, outer.0
+            ),
+        ))
+    }
+
     /// Half of it.
     #[must_use]
     pub const fn radius(self) -> Radius {

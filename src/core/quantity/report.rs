@@ -52,6 +52,20 @@ impl core::fmt::Display for Fault {
 
 impl core::error::Error for Fault {}
 
+impl Bound {
+    /// The value, where it is within the range.
+    ///
+    /// # Errors
+    /// A [`Fault`] that names `field`, the value and the range.
+    pub fn check(&self, field: &str, value: f64) -> Result<f64, Fault> {
+        if self.contains(value) {
+            Ok(value)
+        } else {
+            Err(Fault::out_of_range(field, value, self))
+        }
+    }
+}
+
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Level {

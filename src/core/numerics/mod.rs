@@ -1,0 +1,7 @@
+//! Numerical methods that the models share: interpolation, roots, a stiff
+//! stepper, the normal law. Nothing here knows a material or a sleeve.
+
+pub mod interpolation;
+pub mod normal;
+pub mod roots;
+pub mod stepper;

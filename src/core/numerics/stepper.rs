@@ -1,0 +1,390 @@
+//! A stiff stepper for heat-flow chains: a linearly implicit W-method with an
+//! error estimate, for systems whose Jacobian is close to a tridiagonal matrix
+//! plus one dyad.
+//!
+//! Method: ROS34PW2 of Rang and Angermann, BIT 45 (2005) 761: four stages,
+//! order 3 with any approximate Jacobian, stiffly accurate, L-stable, embedded
+//! order 2. A wrong or missing part of the Jacobian costs stability at most,
+//! not order, so slow couplings may be left out of it. The coefficients are
+//! checked by their order in the tests.
+
+use std::sync::OnceLock;
+
+/// Largest number of unknowns, quadratures included.
+pub const CAPACITY: usize = 64;
+
+/// Values of all unknowns.
+pub type State = [f64; CAPACITY];
+
+/// A system y' = f(y).
+pub trait StiffSystem {
+    /// Number of coupled unknowns: the first of the state.
+    fn coupled(&self) -> usize;
+    /// Number of quadratures behind them: rates that feed back on nothing.
+    fn quadratures(&self) -> usize;
+    /// The rates at `y`.
+    fn rates(&self, y: &State, rates: &mut State);
+    /// The Jacobian of the coupled rates at `y`, or something near it.
+    fn jacobian(&self, y: &State, jacobian: &mut Jacobian);
+}
+
+/// Tridiagonal matrix plus `column` times `row`.
+#[derive(Clone, Debug)]
+pub struct Jacobian {
+    /// Entry (i, i - 1).
+    pub below: State,
+    /// Entry (i, i).
+    pub diagonal: State,
+    /// Entry (i, i + 1).
+    pub above: State,
+    /// Column of the dyad.
+    pub column: State,
+    /// Row of the dyad.
+    pub row: State,
+    /// Whether the dyad is there at all.
+    pub coupling: Coupling,
+}
+
+/// Whether a Jacobian has its dyad.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Coupling {
+    /// Tridiagonal only.
+    Chain,
+    /// Tridiagonal and dyad.
+    ChainAndDyad,
+}
+
+impl Jacobian {
+    /// All zero.
+    #[must_use]
+    pub const fn zero() -> Self {
+        Self {
+            below: [0.0; CAPACITY],
+            diagonal: [0.0; CAPACITY],
+            above: [0.0; CAPACITY],
+            column: [0.0; CAPACITY],
+            row: [0.0; CAPACITY],
+            coupling: Coupling::Chain,
+        }
+    }
+}
+
+const STAGES: usize = 4;
+const GAMMA: f64 = 4.358_665_215_084_59e-1;
+const ALPHA: [[f64; 4]; 4] = [
+    [0.0; 4],
+    [8.717_330_430_169_18e-1, 0.0, 0.0, 0.0],
+    [
+        8.445_706_001_536_942_3e-1,
+        -1.129_906_423_648_418_5e-1,
+        0.0,
+        0.0,
+    ],
+    [0.0, 0.0, 1.0, 0.0],
+];
+const GAMMAS: [[f64; 4]; 4] = [
+    [GAMMA, 0.0, 0.0, 0.0],
+    [-8.717_330_430_169_18e-1, GAMMA, 0.0, 0.0],
+    [
+        -9.033_805_701_304_408_2e-1,
+        5.418_067_238_809_532_6e-2,
+        GAMMA,
+        0.0,
+    ],
+    [
+        2.421_238_070_609_534_6e-1,
+        -1.223_250_583_904_514_7,
+        5.452_602_553_351_021_4e-1,
+        GAMMA,
+    ],
+];
+const B: [f64; 4] = [
+    2.421_238_070_609_534_6e-1,
+    -1.223_250_583_904_514_7,
+    1.545_260_255_335_102,
+    GAMMA,
+];
+const B_EMBEDDED: [f64; 4] = [
+    3.781_090_314_581_936_9e-1,
+    -9.604_229_221_242_317_8e-2,
+    5e-1,
+    2.179_332_607_542_295e-1,
+];
+
+/// The coefficients in the form that needs no product with the Jacobian
+/// (Hairer and Wanner, Solving ODEs II, IV.7).
+struct Tableau {
+    a: [[f64; 4]; 4],
+    c: [[f64; 4]; 4],
+    m: [f64; 4],
+    e: [f64; 4],
+}
+
+fn tableau() -> &'static Tableau {
+    static TABLEAU: OnceLock<Tableau> = OnceLock::new();
+    TABLEAU.get_or_init(|| {
+        let mut inverse = [[0.0; 4]; 4];
+        for col in 0..STAGES {
+            for i in col..STAGES {
+                let known: f64 = (col..i).map(|k| GAMMAS[i][k] * inverse[k][col]).sum();
+                let unit = if i == col { 1.0 } else { 0.0 };
+                inverse[i][col] = (unit - known) / GAMMA;
+            }
+        }
+        let times = |row: &[f64; 4], col: usize| -> f64 {
+            (0..STAGES).map(|k| row[k] * inverse[k][col]).sum()
+        };
+        let mut t = Tableau {
+            a: [[0.0; 4]; 4],
+            c: [[0.0; 4]; 4],
+            m: [0.0; 4],
+            e: [0.0; 4],
+        };
+        for j in 0..STAGES {
+            for (i, row) in ALPHA.iter().enumerate() {
+                t.a[i][j] = times(row, j);
+                t.c[i][j] = if i == j { 0.0 } else { -inverse[i][j] };
+            }
+            t.m[j] = times(&B, j);
+            t.e[j] = t.m[j] - times(&B_EMBEDDED, j);
+        }
+        t
+    })
+}
+
+/// One trial step.
+#[derive(Clone, Debug)]
+pub struct Step {
+    /// The state at its end.
+    pub y: State,
+    /// The error estimate of the coupled unknowns, largest absolute value.
+    pub error: f64,
+}
+
+/// A stepper with its working space.
+pub struct Stepper {
+    jacobian: Jacobian,
+    lower: State,
+    pivot: State,
+    dyad: State,
+    dyad_scale: f64,
+    stages: [State; STAGES],
+    work: State,
+}
+
+impl Default for Stepper {
+    fn default() -> Self {
+        Self {
+            jacobian: Jacobian::zero(),
+            lower: [0.0; CAPACITY],
+            pivot: [0.0; CAPACITY],
+            dyad: [0.0; CAPACITY],
+            dyad_scale: 0.0,
+            stages: [[0.0; CAPACITY]; STAGES],
+            work: [0.0; CAPACITY],
+        }
+    }
+}
+
+impl Stepper {
+    /// Prepares steps from `y`: the Jacobian there. Trials of several step
+    /// sizes may follow.
+    pub fn prepare(&mut self, system: &impl StiffSystem, y: &State) {
+        system.jacobian(y, &mut self.jacobian);
+    }
+
+    /// A step of size `h` from `y`, where the rates are `first`.
+    pub fn step(&mut self, system: &impl StiffSystem, y: &State, first: &State, h: f64) -> Step {
+        let t = tableau();
+        let n = system.coupled();
+        let all = (n + system.quadratures()).min(CAPACITY);
+        self.factor(n, 1.0 / (h * GAMMA));
+        for i in 0..STAGES {
+            let mut rates = if i == 0 {
+                *first
+            } else {
+                self.work[..all].copy_from_slice(&y[..all]);
+                for j in 0..i {
+                    let a = t.a[i][j];
+                    if a != 0.0 {
+                        for (w, u) in self.work[..all].iter_mut().zip(&self.stages[j]) {
+                            *w += a * u;
+                        }
+                    }
+                }
+                let mut rates = [0.0; CAPACITY];
+                system.rates(&self.work, &mut rates);
+                rates
+            };
+            for j in 0..i {
+                let c = t.c[i][j] / h;
+                for (r, u) in rates[..all].iter_mut().zip(&self.stages[j]) {
+                    *r += c * u;
+                }
+            }
+            self.solve(n, &mut rates);
+            for r in &mut rates[n..all] {
+                *r *= h * GAMMA;
+            }
+            self.stages[i] = rates;
+        }
+        let mut end = *y;
+        let mut error: f64 = 0.0;
+        for k in 0..all {
+            let (mut step, mut difference) = (0.0, 0.0);
+            for i in 0..STAGES {
+                step += t.m[i] * self.stages[i][k];
+                difference += t.e[i] * self.stages[i][k];
+            }
+            end[k] += step;
+            if k < n {
+                // A value that is no number must not pass as a small error.
+                let size = difference.abs();
+                error = if size.is_finite() {
+                    error.max(size)
+                } else {
+                    f64::INFINITY
+                };
+            }
+        }
+        Step { y: end, error }
+    }
+
+    /// Factors (shift I - T) and prepares the dyad (Sherman and Morrison).
+    fn factor(&mut self, n: usize, shift: f64) {
+        let j = &self.jacobian;
+        let mut pivot = 1.0;
+        for i in 0..n {
+            let mut d = shift - j.diagonal[i];
+            if i > 0 {
+                let l = -j.below[i] * pivot;
+                self.lower[i] = l;
+                d += l * j.above[i - 1];
+            }
+            pivot = 1.0 / d;
+            self.pivot[i] = pivot;
+        }
+        if j.coupling == Coupling::ChainAndDyad {
+            let mut column = j.column;
+            self.solve_chain(n, &mut column);
+            let row = &self.jacobian.row;
+            let product: f64 = (0..n).map(|i| row[i] * column[i]).sum();
+            self.dyad = column;
+            self.dyad_scale = 1.0 / (1.0 - product);
+        }
+    }
+
+    fn solve_chain(&self, n: usize, b: &mut State) {
+        for i in 1..n {
+            b[i] -= self.lower[i] * b[i - 1];
+        }
+        if n == 0 {
+            return;
+        }
+        b[n - 1] *= self.pivot[n - 1];
+        for i in (0..n - 1).rev() {
+            b[i] = (b[i] + self.jacobian.above[i] * b[i + 1]) * self.pivot[i];
+        }
+    }
+
+    fn solve(&self, n: usize, b: &mut State) {
+        self.solve_chain(n, b);
+        if self.jacobian.coupling == Coupling::ChainAndDyad {
+            let row = &self.jacobian.row;
+            let product: f64 = (0..n).map(|i| row[i] * b[i]).sum();
+            let factor = product * self.dyad_scale;
+            for (value, d) in b[..n].iter_mut().zip(&self.dyad) {
+                *value += factor * d;
+            }
+        }
+    }
+}
+
+/// The next step size after a step of size `h` with this error: aims at nine
+/// tenths of the tolerance, changes by at most a factor 5 up and 5 down.
+#[must_use]
+pub fn next_size(h: f64, error: f64, tolerance: f64) -> f64 {
+    let ratio = (tolerance / error.max(1e-300)).cbrt() * 0.9;
+    h * ratio.clamp(0.2, 5.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Brusselator-like pair in a chain with a dyad, and a quadrature; the
+    /// Jacobian is deliberately incomplete.
+    struct Pair;
+
+    impl StiffSystem for Pair {
+        fn coupled(&self) -> usize {
+            2
+        }
+        fn quadratures(&self) -> usize {
+            1
+        }
+        fn rates(&self, y: &State, rates: &mut State) {
+            rates[0] = -20.0 * (y[0] - y[1]) - y[0] * y[0];
+            rates[1] = -y[1] * y[0] + 0.5 * (y[0] - y[1]);
+            rates[2] = y[0];
+        }
+        fn jacobian(&self, _: &State, j: &mut Jacobian) {
+            j.diagonal[0] = -20.0;
+            j.above[0] = 20.0;
+            j.diagonal[1] = -0.5;
+            j.below[1] = 0.5;
+            j.column[..2].copy_from_slice(&[0.0, -0.3]);
+            j.row[..2].copy_from_slice(&[1.0, 1.0]);
+            j.coupling = Coupling::ChainAndDyad;
+        }
+    }
+
+    fn run(steps: usize) -> State {
+        let mut y = [0.0; CAPACITY];
+        y[0] = 1.0;
+        y[1] = 0.9;
+        let h = 1.0 / steps as f64;
+        let mut stepper = Stepper::default();
+        for _ in 0..steps {
+            let mut f = [0.0; CAPACITY];
+            Pair.rates(&y, &mut f);
+            stepper.prepare(&Pair, &y);
+            y = stepper.step(&Pair, &y, &f, h).y;
+        }
+        y
+    }
+
+    // The order of the method is a published property: 3, with an inexact
+    // Jacobian too.
+    #[test]
+    fn third_order_with_an_inexact_jacobian() {
+        let exact = run(4096);
+        for k in 0..3 {
+            let coarse = (run(128)[k] - exact[k]).abs();
+            let fine = (run(256)[k] - exact[k]).abs();
+            let order = (coarse / fine).log2();
+            assert!(order > 2.6, "unknown {k}: order {order}");
+        }
+    }
+
+    #[test]
+    fn no_number_is_never_a_small_error() {
+        struct Broken;
+        impl StiffSystem for Broken {
+            fn coupled(&self) -> usize {
+                1
+            }
+            fn quadratures(&self) -> usize {
+                0
+            }
+            fn rates(&self, _: &State, rates: &mut State) {
+                rates[0] = f64::NAN;
+            }
+            fn jacobian(&self, _: &State, _: &mut Jacobian) {}
+        }
+        let (y, f) = ([0.0; CAPACITY], [f64::NAN; CAPACITY]);
+        let mut stepper = Stepper::default();
+        stepper.prepare(&Broken, &y);
+        assert_eq!(stepper.step(&Broken, &y, &f, 0.1).error, f64::INFINITY);
+    }
+}

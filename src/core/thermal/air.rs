@@ -1,0 +1,136 @@
+//! Air: conductivity, and the heat that a cold vertical face takes from it.
+//!
+//! k(T): US Standard Atmosphere 1976, eq. 53; 2.5 % under CoolProp at 185 K.
+//! Viscosity: Sutherland's law, same source. Free convection: Churchill and
+//! Chu for all Rayleigh numbers on a vertical plate (Int. J. Heat Mass
+//! Transfer 18 (1975) 1323). 6 % are added for frost, emissivity 0.8.
+
+use crate::quantity::{Conductance, Length, Temperature};
+
+/// Temperature-jump distance of air in a narrow gap (accommodation 0.9 and
+/// 0.7 span 0.14 to 0.21 um), m.
+pub const GAP_JUMP_M: f64 = 0.18e-6;
+
+const STEFAN_BOLTZMANN: f64 = 5.670_374_419e-8;
+const EMISSIVITY: f64 = 0.8;
+const FROST: f64 = 1.06;
+
+/// Thermal conductivity of air, W/m/K.
+///
+/// # Example
+/// CoolProp gives 0.01725 W/m/K at 185 K; this law is 2.5 % under it:
+/// ```
+/// use coldseat_core::{thermal::air, quantity::Temperature};
+/// let k = air::conductivity_w_mk(Temperature::from_k(185.0));
+/// assert!((k / 0.01725 - 0.975).abs() < 0.005);
+/// ```
+#[must_use]
+pub fn conductivity_w_mk(t: Temperature) -> f64 {
+    let t_k = t.as_k();
+    let ten_to = (-12.0 * core::f64::consts::LN_10 / t_k).exp();
+    2.646_38e-3 * t_k * t_k.sqrt() / (t_k + 245.4 * ten_to)
+}
+
+/// Mean Nusselt number of free convection on a vertical plate, all Rayleigh
+/// numbers.
+///
+/// # Example
+/// The docstring of the library `ht` prints 147.16 for Pr 0.69, Gr 2.63e9:
+/// ```
+/// let nu = coldseat_core::thermal::air::nusselt_vertical(0.69 * 2.63e9, 0.69);
+/// assert!((nu - 147.16185223770603).abs() < 1e-6);
+/// ```
+#[must_use]
+pub fn nusselt_vertical(rayleigh: f64, prandtl: f64) -> f64 {
+    let shield = (1.0 + (0.492 / prandtl).powf(9.0 / 16.0)).powf(8.0 / 27.0);
+    let root = 0.825 + 0.387 * rayleigh.powf(1.0 / 6.0) / shield;
+    root * root
+}
+
+/// Heat-transfer coefficient of a vertical face of height `height` at
+/// `surface` to still air and walls at `room`: convection with frost, and
+/// radiation.
+#[must_use]
+pub fn face_coefficient(surface: Temperature, room: Temperature, height: Length) -> Conductance {
+    let (s, r, l) = (surface.as_k(), room.as_k(), height.as_m());
+    let film = 0.5 * (s + r);
+    let density = 101_325.0 * 0.028_964_7 / (8.314_463 * film);
+    let viscosity = 1.458e-6 * film * film.sqrt() / (film + 110.4);
+    let k = conductivity_w_mk(Temperature::from_k(film));
+    let prandtl = viscosity * 1005.0 / k;
+    let kinematic = viscosity / density;
+    let grashof = 9.806_65 * (s - r).abs() / film * l * l * l / (kinematic * kinematic);
+    let convection = nusselt_vertical(grashof * prandtl, prandtl) * k / l;
+    let radiation = EMISSIVITY * STEFAN_BOLTZMANN * (s * s + r * r) * (s + r);
+    Conductance::from_w_m2k(FROST * convection + radiation)
+}
+
+/// Heat flux into a face by its temperature, ready for a solver.
+#[derive(Clone, Debug)]
+pub enum AirSide {
+    /// One coefficient at all temperatures.
+    Fixed {
+        /// W/m2/K.
+        coefficient: f64,
+        /// K.
+        room: f64,
+    },
+    /// Flux tabulated over the surface temperature.
+    Tabulated {
+        /// First temperature, K.
+        first: f64,
+        /// Nodes per kelvin.
+        per_k: f64,
+        /// W/m2 into the face.
+        flux: [f64; AIR_NODES],
+    },
+}
+
+/// Nodes of [`AirSide::Tabulated`].
+pub const AIR_NODES: usize = 40;
+
+impl AirSide {
+    /// Still air against a face of `height`, between `coldest` and `hottest`.
+    #[must_use]
+    pub fn still(
+        room: Temperature,
+        height: Length,
+        coldest: Temperature,
+        hottest: Temperature,
+    ) -> Self {
+        let first = coldest.as_k();
+        let span = (hottest.as_k() - first).max(1.0);
+        let per_k = (AIR_NODES - 1) as f64 / span;
+        let mut flux = [0.0; AIR_NODES];
+        for (i, f) in flux.iter_mut().enumerate() {
+            let surface = first + i as f64 / per_k;
+            let h = face_coefficient(Temperature::from_k(surface), room, height);
+            *f = h.as_w_m2k() * (room.as_k() - surface);
+        }
+        Self::Tabulated { first, per_k, flux }
+    }
+
+    /// Flux into the face, W/m2, and its slope over the temperature of the
+    /// cell behind it, through `resistance_m2k_w` between the two.
+    #[inline]
+    #[must_use]
+    pub fn flux(&self, cell_k: f64, resistance_m2k_w: f64) -> (f64, f64) {
+        match self {
+            Self::Fixed { coefficient, room } => {
+                let u = coefficient / (1.0 + coefficient * resistance_m2k_w);
+                (u * (room - cell_k), -u)
+            }
+            Self::Tabulated { first, per_k, flux } => {
+                let at = |t_k: f64| {
+                    let x = ((t_k - first) * per_k).clamp(0.0, (AIR_NODES - 1) as f64);
+                    let i = (x as usize).min(AIR_NODES - 2);
+                    let slope = flux[i + 1] - flux[i];
+                    (flux[i] + slope * (x - i as f64), slope * per_k)
+                };
+                let (straight, slope) = at(cell_k);
+                let (through, _) = at(cell_k + straight * resistance_m2k_w);
+                (through, slope)
+            }
+        }
+    }
+}

@@ -1,0 +1,466 @@
+//! The equations of the cold drop as a chain of cells: sleeve wall, gap,
+//! block wall. [`super::cold_drop`] drives it through its phases.
+//!
+//! Finite volumes in radius, radii fixed at 293.15 K for the heat flow.
+//! While the gap is open, time is stretched: the independent variable s has
+//! dt = (gap + jump) / (gap + jump at entry) ds, so that the heat flow, which
+//! grows without bound as the gap closes, is smooth in s.
+
+use crate::materials::{Lookup, Material};
+use crate::numerics::stepper::{CAPACITY, Coupling, Jacobian, State, StiffSystem};
+use crate::quantity::{Diameter, Temperature};
+
+use super::air::{self, AirSide, GAP_JUMP_M};
+
+/// Gap below which the gap conductance stays as it is, m.
+const GAP_FLOOR_M: f64 = 1e-7;
+/// Conductance of sleeve and bore once they touch, W/m2/K.
+pub const JOINT_W_M2K: f64 = 15e3;
+
+/// A wall in cells.
+#[derive(Clone, Debug)]
+pub struct Wall {
+    /// Its tables.
+    pub table: Lookup,
+    /// Cross-section of each cell per radian, m2, over the whole.
+    weight: Vec<f64>,
+    /// 1 / (density x cross-section per radian), so that heat per radian,
+    /// length and time over specific heat becomes a rate.
+    inertia: Vec<f64>,
+    /// Radii of the inner faces and of the last outer face, m.
+    face: Vec<f64>,
+}
+
+impl Wall {
+    /// `cells` cells between two diameters; each is `growth` times as thick
+    /// as the one inside it.
+    #[must_use]
+    pub fn new(
+        material: &Material,
+        inner: Diameter,
+        outer: Diameter,
+        cells: usize,
+        growth: f64,
+    ) -> Self {
+        let (a, b) = (inner.radius().as_m(), outer.radius().as_m());
+        let total: f64 = (0..cells).map(|i| growth.powi(i as i32)).sum();
+        let mut face = vec![a];
+        let mut sum = 0.0;
+        for i in 0..cells {
+            sum += growth.powi(i as i32);
+            face.push(a + (b - a) * sum / total);
+        }
+        let area: Vec<f64> = face
+            .windows(2)
+            .map(|f| 0.5 * (f[1] * f[1] - f[0] * f[0]))
+            .collect();
+        let whole: f64 = area.iter().sum();
+        let density = material.density_kg_m3();
+        Self {
+            table: material.lookup(),
+            weight: area.iter().map(|a| a / whole).collect(),
+            inertia: area.iter().map(|a| 1.0 / (density * a)).collect(),
+            face,
+        }
+    }
+
+    /// Share of each cell in the cross-section.
+    #[must_use]
+    pub fn weights(&self) -> &[f64] {
+        &self.weight
+    }
+
+    /// Number of cells.
+    #[must_use]
+    pub fn cells(&self) -> usize {
+        self.weight.len()
+    }
+
+    /// Outer radius, m.
+    #[must_use]
+    pub fn outer(&self) -> f64 {
+        self.face[self.face.len() - 1]
+    }
+
+    /// Inner radius, m.
+    #[must_use]
+    pub fn inner(&self) -> f64 {
+        self.face[0]
+    }
+
+    fn half(&self, i: usize) -> f64 {
+        0.5 * (self.face[i + 1] - self.face[i])
+    }
+
+    /// Mean over the cross-section of a function of temperature.
+    pub fn mean(&self, t: &[f64], f: impl Fn(f64) -> f64) -> f64 {
+        self.weight.iter().zip(t).map(|(w, &t)| w * f(t)).sum()
+    }
+
+    /// Heat content per radian and length, J/m/rad.
+    #[must_use]
+    pub fn heat(&self, t: &[f64]) -> f64 {
+        self.inertia
+            .iter()
+            .zip(t)
+            .map(|(i, &t)| self.table.enthalpy(t) / i)
+            .sum()
+    }
+}
+
+/// What surrounds the sleeve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// In the air, on the way.
+    Carry,
+    /// In the bore, free.
+    Gap,
+    /// In the bore, gripped.
+    Joint,
+}
+
+/// What the block does.
+#[derive(Clone, Debug)]
+pub enum Block {
+    /// A ring with an insulated outside: the fast bound.
+    Ring(Wall),
+    /// A bore held at a temperature: the slow bound.
+    Held {
+        /// Temperature of the bore, K.
+        bore_k: f64,
+        /// e(T) there.
+        strain: f64,
+    },
+}
+
+/// The system of equations.
+#[derive(Clone, Debug)]
+pub struct DropModel {
+    /// The sleeve's wall.
+    pub sleeve: Wall,
+    /// The block.
+    pub block: Block,
+    /// Diameter of the bore at 293.15 K, m.
+    pub bore_d_m: f64,
+    /// Air on the sleeve's faces.
+    pub air: AirSide,
+    /// Factor on the gap conductance for a sleeve off centre.
+    pub off_centre: f64,
+    /// Now.
+    pub phase: Phase,
+    /// Gap and jump at entry, m: scale of the stretched time.
+    pub scale_m: f64,
+}
+
+/// Place of the time among the quadratures.
+const TIME: usize = 0;
+/// Place of the heat taken from the air.
+const AIR_HEAT: usize = 1;
+
+/// Heat through the joint, per metre of the sleeve's outside, W/m2, times
+/// (gap + jump) / scale in the gap phase.
+struct Crossing {
+    flux: f64,
+    /// Its slope over either cell's temperature (block up: positive).
+    conductance: f64,
+    /// Its slope over (gap + jump), W/m3.
+    per_gap: f64,
+    /// Temperature of the bore's face, K.
+    bore_k: f64,
+}
+
+impl DropModel {
+    fn block_cells(&self) -> usize {
+        match (&self.block, self.phase) {
+            (_, Phase::Carry) | (Block::Held { .. }, _) => 0,
+            (Block::Ring(wall), _) => wall.cells(),
+        }
+    }
+
+    /// Time since the phase began, s.
+    #[must_use]
+    pub fn time(&self, y: &State) -> f64 {
+        y[self.coupled() + TIME]
+    }
+
+    /// Heat taken from the air, J/m/rad.
+    #[must_use]
+    pub fn air_heat(&self, y: &State) -> f64 {
+        y[self.coupled() + AIR_HEAT]
+    }
+
+    /// Puts both quadratures to zero.
+    pub fn reset_quadratures(&self, y: &mut State) {
+        let n = self.coupled();
+        y[n + TIME] = 0.0;
+        y[n + AIR_HEAT] = 0.0;
+    }
+
+    /// Temperatures of the block's cells; empty where the bore is held.
+    #[must_use]
+    pub fn block_part<'a>(&self, y: &'a State) -> &'a [f64] {
+        let n = self.sleeve.cells();
+        &y[n..n + self.block_cells()]
+    }
+
+    /// Mean clearance on diameter, m.
+    #[must_use]
+    pub fn clearance(&self, y: &State) -> f64 {
+        let sleeve = self.sleeve.mean(y, |t| self.sleeve.table.strain(t));
+        let block = match &self.block {
+            Block::Ring(wall) => wall.mean(self.block_part(y), |t| wall.table.strain(t)),
+            Block::Held { strain, .. } => *strain,
+        };
+        self.bore_d_m * (1.0 + block) - 2.0 * self.sleeve.outer() * (1.0 + sleeve)
+    }
+
+    /// Mean temperatures of sleeve and block, K.
+    #[must_use]
+    pub fn means(&self, y: &State) -> (f64, f64) {
+        let sleeve = self.sleeve.mean(y, |t| t);
+        let block = match &self.block {
+            Block::Ring(wall) => wall.mean(self.block_part(y), |t| t),
+            Block::Held { bore_k, .. } => *bore_k,
+        };
+        (sleeve, block)
+    }
+
+    /// Temperature of the bore's face, K.
+    #[must_use]
+    pub fn bore_face(&self, y: &State) -> f64 {
+        self.crossing(y, self.open(y)).bore_k
+    }
+
+    /// Mean e(T) of the sleeve.
+    #[must_use]
+    pub fn sleeve_strain(&self, y: &State) -> f64 {
+        self.sleeve.mean(y, |t| self.sleeve.table.strain(t))
+    }
+
+    /// Gap and jump, m, for the radial gap now.
+    fn open(&self, y: &State) -> f64 {
+        (0.5 * self.clearance(y)).max(GAP_FLOOR_M) + GAP_JUMP_M
+    }
+
+    /// dt/ds.
+    #[must_use]
+    pub fn stretch(&self, y: &State) -> f64 {
+        match self.phase {
+            Phase::Gap => self.open(y) / self.scale_m,
+            Phase::Carry | Phase::Joint => 1.0,
+        }
+    }
+
+    fn crossing(&self, y: &State, open_m: f64) -> Crossing {
+        let n = self.sleeve.cells();
+        let sleeve_k = y[n - 1];
+        let r_sleeve = self.sleeve.half(n - 1) / self.sleeve.table.conductivity(sleeve_k);
+        let (block_k, r_block) = match &self.block {
+            Block::Ring(wall) => {
+                let t_k = y[n];
+                let around = self.sleeve.outer() / wall.inner();
+                (t_k, around * wall.half(0) / wall.table.conductivity(t_k))
+            }
+            Block::Held { bore_k, .. } => (*bore_k, 0.0),
+        };
+        let (walls, difference) = (r_sleeve + r_block, block_k - sleeve_k);
+        if self.phase == Phase::Joint {
+            let u = 1.0 / (1.0 / JOINT_W_M2K + walls);
+            let flux = u * difference;
+            return Crossing {
+                flux,
+                conductance: u,
+                per_gap: 0.0,
+                bore_k: block_k - flux * r_block,
+            };
+        }
+        let k = self.off_centre
+            * air::conductivity_w_mk(Temperature::from_k(0.5 * (sleeve_k + block_k)));
+        // Once more with the faces' own mean temperature.
+        let first = difference / (open_m / k + walls);
+        let faces = 0.5 * (sleeve_k + block_k + first * (r_sleeve - r_block));
+        let k = self.off_centre * air::conductivity_w_mk(Temperature::from_k(faces));
+        let resistance = 1.0 / k + walls / open_m;
+        let u = 1.0 / (resistance * self.scale_m);
+        let flux = u * difference;
+        Crossing {
+            flux,
+            conductance: u,
+            per_gap: flux * walls / (open_m * open_m * resistance),
+            bore_k: block_k - difference * r_block / (open_m * resistance),
+        }
+    }
+
+    fn conduction(wall: &Wall, t: &[f64], i: usize) -> f64 {
+        let (ka, kb) = (
+            wall.table.conductivity(t[i]),
+            wall.table.conductivity(t[i + 1]),
+        );
+        wall.face[i + 1] / (wall.half(i) / ka + wall.half(i + 1) / kb)
+    }
+
+    /// Rates of a wall's own conduction, as heat per radian and length.
+    fn conduct(wall: &Wall, t: &[f64], heat: &mut [f64]) {
+        let n = wall.cells();
+        let mut before: Option<f64> = None;
+        let mut k = [0.0; CAPACITY];
+        for (k, &t) in k.iter_mut().zip(t) {
+            *k = wall.table.conductivity(t);
+        }
+        for i in 0..n - 1 {
+            let u = wall.face[i + 1] / (wall.half(i) / k[i] + wall.half(i + 1) / k[i + 1]);
+            let q = u * (t[i + 1] - t[i]);
+            heat[i] = q - before.unwrap_or(0.0);
+            before = Some(q);
+        }
+        heat[n - 1] = -before.unwrap_or(0.0);
+    }
+}
+
+impl StiffSystem for DropModel {
+    fn coupled(&self) -> usize {
+        self.sleeve.cells() + self.block_cells()
+    }
+
+    fn quadratures(&self) -> usize {
+        2
+    }
+
+    fn rates(&self, y: &State, rates: &mut State) {
+        let n = self.sleeve.cells();
+        let all = self.coupled();
+        Self::conduct(&self.sleeve, &y[..n], &mut rates[..n]);
+        let stretch = self.stretch(y);
+        let wall = &self.sleeve;
+        let r_inner = wall.half(0) / wall.table.conductivity(y[0]);
+        let mut from_air = wall.inner() * self.air.flux(y[0], r_inner).0;
+        rates[0] += from_air;
+        if self.phase == Phase::Carry {
+            let r_outer = wall.half(n - 1) / wall.table.conductivity(y[n - 1]);
+            let outer = wall.outer() * self.air.flux(y[n - 1], r_outer).0;
+            rates[n - 1] += outer;
+            from_air += outer;
+        }
+        if let (Block::Ring(wall), true) = (&self.block, all > n) {
+            Self::conduct(wall, &y[n..all], &mut rates[n..all]);
+        }
+        for r in &mut rates[..all] {
+            *r *= stretch;
+        }
+        if self.phase != Phase::Carry {
+            let open = stretch * self.scale_m;
+            let crossing = wall.outer() * self.crossing(y, open).flux;
+            rates[n - 1] += crossing;
+            if all > n {
+                rates[n] -= crossing;
+            }
+        }
+        for i in 0..n {
+            rates[i] *= wall.inertia[i] / wall.table.specific_heat(y[i]);
+        }
+        if let Block::Ring(wall) = &self.block {
+            for i in n..all {
+                rates[i] *= wall.inertia[i - n] / wall.table.specific_heat(y[i]);
+            }
+        }
+        rates[all + TIME] = stretch;
+        rates[all + AIR_HEAT] = from_air * stretch;
+    }
+
+    fn jacobian(&self, y: &State, j: &mut Jacobian) {
+        let n = self.sleeve.cells();
+        let all = self.coupled();
+        let stretch = self.stretch(y);
+        j.diagonal[..all].fill(0.0);
+        j.below[..all].fill(0.0);
+        j.above[..all].fill(0.0);
+        let mut chain = |i: usize, conductance: f64| {
+            j.above[i] += conductance;
+            j.below[i + 1] += conductance;
+            j.diagonal[i] -= conductance;
+            j.diagonal[i + 1] -= conductance;
+        };
+        for i in 0..n - 1 {
+            chain(i, stretch * Self::conduction(&self.sleeve, &y[..n], i));
+        }
+        if let (Block::Ring(wall), true) = (&self.block, all > n) {
+            for i in 0..wall.cells() - 1 {
+                chain(n + i, stretch * Self::conduction(wall, &y[n..all], i));
+            }
+        }
+        let open = stretch * self.scale_m;
+        let crossing = (self.phase != Phase::Carry).then(|| self.crossing(y, open));
+        if let Some(c) = &crossing {
+            let u = self.sleeve.outer() * c.conductance;
+            if all > n {
+                chain(n - 1, u);
+            } else {
+                j.diagonal[n - 1] -= u;
+            }
+        }
+        let wall = &self.sleeve;
+        let r_inner = wall.half(0) / wall.table.conductivity(y[0]);
+        j.diagonal[0] += stretch * wall.inner() * self.air.flux(y[0], r_inner).1;
+        if self.phase == Phase::Carry {
+            let r_outer = wall.half(n - 1) / wall.table.conductivity(y[n - 1]);
+            j.diagonal[n - 1] += wall.outer() * self.air.flux(y[n - 1], r_outer).1;
+        }
+        let mut inertia = [0.0; CAPACITY];
+        for (i, value) in inertia.iter_mut().enumerate().take(all) {
+            let wall = match &self.block {
+                Block::Ring(wall) if i >= n => (wall, i - n),
+                _ => (&self.sleeve, i),
+            };
+            *value = wall.0.inertia[wall.1] / wall.0.table.specific_heat(y[i]);
+            j.below[i] *= *value;
+            j.diagonal[i] *= *value;
+            j.above[i] *= *value;
+        }
+        j.coupling = Coupling::Chain;
+        if let (Phase::Gap, Some(c)) = (self.phase, crossing) {
+            if open - GAP_JUMP_M > GAP_FLOOR_M {
+                self.dyad(y, &c, &inertia, j);
+            }
+        }
+    }
+}
+
+impl DropModel {
+    /// The gap closes as the parts change: every rate depends on every
+    /// temperature through (gap + jump).
+    fn dyad(&self, y: &State, crossing: &Crossing, inertia: &State, j: &mut Jacobian) {
+        let n = self.sleeve.cells();
+        let all = self.coupled();
+        let mut rates = [0.0; CAPACITY];
+        self.rates(y, &mut rates);
+        let open = self.open(y);
+        let flux = self.sleeve.outer() * crossing.flux;
+        let per_gap = self.sleeve.outer() * crossing.per_gap;
+        for i in 0..all {
+            // All but the crossing scales with (gap + jump).
+            let (sign, at_joint) = if i + 1 == n {
+                (1.0, true)
+            } else if i == n {
+                (-1.0, true)
+            } else {
+                (0.0, false)
+            };
+            let crossed = if at_joint {
+                sign * flux * inertia[i]
+            } else {
+                0.0
+            };
+            j.column[i] = (rates[i] - crossed) / open + sign * per_gap * inertia[i];
+            j.row[i] = match &self.block {
+                Block::Ring(wall) if i >= n => {
+                    0.5 * self.bore_d_m * wall.weight[i - n] * wall.table.expansion_per_k(y[i])
+                }
+                _ => {
+                    let table = &self.sleeve.table;
+                    -self.sleeve.outer() * self.sleeve.weight[i] * table.expansion_per_k(y[i])
+                }
+            };
+        }
+        j.coupling = Coupling::ChainAndDyad;
+    }
+}

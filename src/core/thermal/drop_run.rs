@@ -1,0 +1,258 @@
+//! Drives [`DropModel`] through carry, gap and joint, keeps what is needed to
+//! draw the curve, and finds the moments that matter.
+
+use super::drop_model::{Block, DropModel, Phase};
+use crate::numerics::stepper::{CAPACITY, State, Stepper, StiffSystem, next_size};
+
+/// How finely the equations are solved.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Resolution {
+    /// Cells through the sleeve's wall.
+    pub sleeve_cells: usize,
+    /// Cells through the block's wall.
+    pub block_cells: usize,
+    /// Tolerance of a time step, K.
+    pub tolerance_k: f64,
+}
+
+/// One recorded moment: values and their slopes in the run's own variable.
+#[derive(Clone, Copy, Debug)]
+pub struct Moment {
+    /// The stretched time, s.
+    pub s: f64,
+    /// Time since entry, s, and dt/ds.
+    pub t: [f64; 2],
+    /// Clearance on diameter, m.
+    pub clearance: [f64; 2],
+    /// Mean temperature of the sleeve, K.
+    pub sleeve: [f64; 2],
+    /// Mean temperature of the block, K.
+    pub block: [f64; 2],
+    /// Temperature of the bore's face, K.
+    pub bore: f64,
+}
+
+/// A run so far.
+pub struct Run {
+    /// The equations.
+    pub model: DropModel,
+    /// The state now.
+    pub y: State,
+    /// What was recorded, in order.
+    pub moments: Vec<Moment>,
+    /// Steps taken and steps rejected.
+    pub steps: [usize; 2],
+    stepper: Stepper,
+    tolerance_k: f64,
+    began_s: f64,
+}
+
+/// How a phase ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum End {
+    /// Its condition was met.
+    Met,
+    /// Time was up.
+    TimeUp,
+    /// The steps ran out: no answer.
+    Stuck,
+}
+
+/// Most steps of one phase; a usual drop takes about forty.
+const MOST_STEPS: usize = 20_000;
+
+impl Run {
+    /// A run of `model` from uniform temperatures.
+    #[must_use]
+    pub fn new(model: DropModel, sleeve_k: f64, tolerance_k: f64) -> Self {
+        let mut y = [0.0; CAPACITY];
+        y[..model.sleeve.cells()].fill(sleeve_k);
+        Self {
+            model,
+            y,
+            moments: Vec::with_capacity(64),
+            steps: [0, 0],
+            stepper: Stepper::default(),
+            tolerance_k,
+            began_s: 0.0,
+        }
+    }
+
+    /// Goes over to `phase`; `began_s` is the time since entry.
+    pub fn enter(&mut self, phase: Phase, began_s: f64, block_k: f64) {
+        let (n, from) = (self.model.sleeve.cells(), self.model.phase);
+        self.model.phase = phase;
+        if let (Block::Ring(wall), Phase::Carry) = (&self.model.block, from) {
+            if phase != Phase::Carry {
+                let cells = wall.cells();
+                self.y[n..n + cells].fill(block_k);
+            }
+        }
+        self.model.reset_quadratures(&mut self.y);
+        self.began_s = began_s;
+    }
+
+    /// The tolerance of a time step, K.
+    #[must_use]
+    pub const fn tolerance_k(&self) -> f64 {
+        self.tolerance_k
+    }
+
+    fn slopes(&self, y: &State, rates: &State) -> Moment {
+        let m = &self.model;
+        let n = m.sleeve.cells();
+        let sleeve_rates = &rates[..n];
+        let mut clearance_rate = 0.0;
+        let (mut sleeve_rate, mut block_rate) = (0.0, 0.0);
+        for (i, w) in m.sleeve.weights().iter().enumerate() {
+            sleeve_rate += w * sleeve_rates[i];
+            clearance_rate -=
+                2.0 * m.sleeve.outer() * w * m.sleeve.table.expansion_per_k(y[i]) * sleeve_rates[i];
+        }
+        if let Block::Ring(wall) = &m.block {
+            for (i, w) in wall.weights().iter().enumerate().take(m.coupled() - n) {
+                block_rate += w * rates[n + i];
+                clearance_rate +=
+                    m.bore_d_m * w * wall.table.expansion_per_k(y[n + i]) * rates[n + i];
+            }
+        }
+        let (sleeve, block) = m.means(y);
+        Moment {
+            s: 0.0,
+            t: [self.began_s + m.time(y), m.stretch(y)],
+            clearance: [m.clearance(y), clearance_rate],
+            sleeve: [sleeve, sleeve_rate],
+            block: [block, block_rate],
+            bore: m.bore_face(y),
+        }
+    }
+
+    /// Steps on until `reached` (a function that falls through zero) or until
+    /// `last_s` seconds since entry; records every step when `record`.
+    pub fn until(&mut self, last_s: f64, mut h: f64, reached: impl Fn(&Moment) -> f64) -> End {
+        let mut s = self.moments.last().map_or(0.0, |m| m.s);
+        let mut rates = [0.0; CAPACITY];
+        self.model.rates(&self.y, &mut rates);
+        let mut before = self.slopes(&self.y, &rates);
+        before.s = s;
+        self.moments.push(before);
+        if reached(&before) <= 0.0 {
+            return End::Met;
+        }
+        for _ in 0..MOST_STEPS {
+            let left = last_s - before.t[0];
+            if left <= 1e-9 * last_s.max(1.0) {
+                return End::TimeUp;
+            }
+            // Aim at the end of the time with the present stretch.
+            let aim = left / before.t[1];
+            let mut trial = h.min(aim);
+            self.stepper.prepare(&self.model, &self.y);
+            let step = self.stepper.step(&self.model, &self.y, &rates, trial);
+            if step.error > self.tolerance_k {
+                self.steps[1] += 1;
+                h = next_size(trial, step.error, self.tolerance_k).min(0.5 * trial);
+                if h < 1e-12 {
+                    return End::Stuck;
+                }
+                continue;
+            }
+            let mut y = step.y;
+            let mut end_rates = [0.0; CAPACITY];
+            self.model.rates(&y, &mut end_rates);
+            let mut after = self.slopes(&y, &end_rates);
+            after.s = s + trial;
+            let mut met = false;
+            if reached(&after) <= 0.0 {
+                // Land on the moment: interpolate, step there, and once more
+                // with the shorter interval.
+                for _ in 0..2 {
+                    trial = crossing(&before, &after, &reached) - s;
+                    y = self.stepper.step(&self.model, &self.y, &rates, trial).y;
+                    self.model.rates(&y, &mut end_rates);
+                    after = self.slopes(&y, &end_rates);
+                    after.s = s + trial;
+                }
+                met = true;
+            }
+            self.steps[0] += 1;
+            s = after.s;
+            self.y = y;
+            rates = end_rates;
+            self.moments.push(after);
+            if met {
+                return End::Met;
+            }
+            if after.t[0] >= last_s {
+                return End::TimeUp;
+            }
+            let grown = next_size(trial, step.error, self.tolerance_k);
+            h = if trial < h { h.max(grown) } else { grown };
+            before = after;
+        }
+        End::Stuck
+    }
+
+    /// Heat balance: heat gained by the parts less heat from the air, over
+    /// the heat gained by the sleeve.
+    #[must_use]
+    pub fn heat_of_parts(&self) -> f64 {
+        let m = &self.model;
+        let sleeve = m.sleeve.heat(&self.y[..m.sleeve.cells()]);
+        match &m.block {
+            Block::Ring(wall) if m.phase != Phase::Carry => {
+                sleeve + wall.heat(m.block_part(&self.y))
+            }
+            _ => sleeve,
+        }
+    }
+}
+
+/// Where between two moments `reached` falls through zero, in s: on the cubic
+/// between them.
+fn crossing(before: &Moment, after: &Moment, reached: &impl Fn(&Moment) -> f64) -> f64 {
+    crate::numerics::roots::bracketed(
+        |s| reached(&between(before, after, s)),
+        before.s,
+        after.s,
+        1e-12 * after.s.max(1.0),
+    )
+    .map_or(after.s, |root| root.x)
+}
+
+/// Cubic Hermite between two moments.
+#[must_use]
+pub fn between(a: &Moment, b: &Moment, s: f64) -> Moment {
+    let h = b.s - a.s;
+    if h <= 0.0 {
+        return *b;
+    }
+    let x = (s - a.s) / h;
+    let (x2, x3) = (x * x, x * x * x);
+    let w = [
+        2.0 * x3 - 3.0 * x2 + 1.0,
+        h * (x3 - 2.0 * x2 + x),
+        3.0 * x2 - 2.0 * x3,
+        h * (x3 - x2),
+    ];
+    let d = [
+        (6.0 * x2 - 6.0 * x) / h,
+        3.0 * x2 - 4.0 * x + 1.0,
+        (6.0 * x - 6.0 * x2) / h,
+        3.0 * x2 - 2.0 * x,
+    ];
+    let mix = |p: [f64; 2], q: [f64; 2]| {
+        [
+            w[0] * p[0] + w[1] * p[1] + w[2] * q[0] + w[3] * q[1],
+            d[0] * p[0] + d[1] * p[1] + d[2] * q[0] + d[3] * q[1],
+        ]
+    };
+    Moment {
+        s,
+        t: mix(a.t, b.t),
+        clearance: mix(a.clearance, b.clearance),
+        sleeve: mix(a.sleeve, b.sleeve),
+        block: mix(a.block, b.block),
+        bore: a.bore + (b.bore - a.bore) * x,
+    }
+}

@@ -1,0 +1,9 @@
+//! Heat and cold: contraction, the chill, the cold drop, the joint, the air
+//! that is left to breathe.
+
+pub mod air;
+pub mod cold_drop;
+pub mod contraction;
+pub mod drop_band;
+pub mod drop_model;
+mod drop_run;
