@@ -1,2 +1,97 @@
-//! Set up, serve, build, test.
-fn main() {}
+//! The commands: `cargo xtask setup | build | serve | test`.
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use lexopt::prelude::{Long, Short, Value, ValueExt as _};
+use xtask::run::{Outcome, Trouble};
+use xtask::server::{FolderServer, Port};
+use xtask::setup::{Purpose, set_up};
+use xtask::{check, layout, page};
+
+const HELP: &str = "\
+Usage: cargo xtask COMMAND
+
+  serve [--port N] [--into DIR]   set up, build the page, serve it on this machine
+  build [--into DIR]              set up, build the page into DIR (dist/)
+  test [--only CHECK]             set up, run every check, or one
+  setup                           set up for all of these
+  serve-folder DIR [--port N]     serve a finished page as it is; port 0 for any
+
+Checks, in their order: ";
+
+/// The port that is tried first.
+const PORT: u16 = 8137;
+
+fn main() -> ExitCode {
+    match command() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(trouble) => {
+            eprintln!("\nfailed: {trouble}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// The command line, read.
+#[derive(Default)]
+struct Wishes {
+    command: Option<String>,
+    folder: Option<PathBuf>,
+    port: Option<u16>,
+    into: Option<PathBuf>,
+    only: Option<String>,
+}
+
+fn read() -> Result<Wishes, lexopt::Error> {
+    let mut wishes = Wishes::default();
+    let mut parser = lexopt::Parser::from_env();
+    while let Some(argument) = parser.next()? {
+        match argument {
+            Long("port") => wishes.port = Some(parser.value()?.parse()?),
+            Long("into") => wishes.into = Some(layout::absolute(parser.value()?.into())),
+            Long("only") => wishes.only = Some(parser.value()?.string()?),
+            Long("help") | Short('h') => wishes.command = Some("help".to_owned()),
+            Value(value) if wishes.command.is_none() => wishes.command = Some(value.string()?),
+            Value(value) if wishes.folder.is_none() => {
+                wishes.folder = Some(layout::absolute(value.into()));
+            }
+            other => return Err(other.unexpected()),
+        }
+    }
+    Ok(wishes)
+}
+
+fn command() -> Outcome<()> {
+    let see_help = "see `cargo xtask help`";
+    let wishes = read().map_err(|error| Trouble::new(error.to_string(), see_help))?;
+    let dist = wishes.into.unwrap_or_else(layout::dist_folder);
+    match (wishes.command.as_deref(), wishes.folder) {
+        (Some("help") | None, None) => {
+            println!("{HELP}{}", check::names().join(", "));
+            Ok(())
+        }
+        (Some("setup"), None) => set_up(Purpose::Tests).map(drop),
+        (Some("build"), None) => page::build(&set_up(Purpose::Page)?, &dist),
+        (Some("serve"), None) => {
+            page::build(&set_up(Purpose::Page)?, &dist)?;
+            serve(&dist, Port::From(wishes.port.unwrap_or(PORT)))
+        }
+        (Some("serve-folder"), Some(folder)) => {
+            serve(&folder, Port::Exactly(wishes.port.unwrap_or(PORT)))
+        }
+        (Some("test"), None) => check::check(wishes.only.as_deref()),
+        (Some(other), _) => Err(Trouble::new(
+            format!("`{other}` is no command, or its folder is missing or one too many"),
+            see_help,
+        )),
+        (None, Some(_)) => Err(Trouble::new("no command given", see_help)),
+    }
+}
+
+fn serve(folder: &std::path::Path, port: Port) -> Outcome<()> {
+    let server = FolderServer::open(folder, port)?;
+    println!("\nColdseat is at {}   (Ctrl-C ends it)", server.address());
+    server.answer();
+    Ok(())
+}

@@ -1,0 +1,91 @@
+// Starts the page, and says so plainly when it cannot.
+//
+// Kept free of libraries and of everything in the program itself: it must work
+// in the very case in which the program does not. It registers no worker; the
+// program does that (src/page/offline.rs).
+
+const script = document.querySelector("script[data-glue][data-wasm]");
+const boot = document.getElementById("boot");
+const part = (name) => document.getElementById(`boot-${name}`);
+
+let started = false;
+
+/** Shows what happened and the ways out; the first message stays. */
+function fail(reason) {
+  if (!part("failed").hidden) return;
+  console.error("coldseat:", reason);
+  part("wait").hidden = true;
+  part("failed").hidden = false;
+  part("reason").textContent = String(reason?.message ?? reason);
+  if (started) part("heading").textContent = "Coldseat stopped";
+  boot.classList.toggle("boot-over", started);
+  document.body.prepend(boot);
+  boot.hidden = false;
+  part("export").focus();
+  offerNewVersion();
+}
+
+/** Everything this origin keeps in local storage, as one file. */
+function exportData() {
+  const kept = {};
+  for (let i = 0; i < localStorage.length; i += 1) {
+    const key = localStorage.key(i);
+    kept[key] = localStorage.getItem(key);
+  }
+  const text = JSON.stringify({ coldseat: "local storage as it was found", kept }, null, 1);
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  link.download = "coldseat-rescued.json";
+  document.body.append(link);
+  link.click();
+  link.remove();
+}
+
+/** A version that fails to start must not bar the way to its successor. */
+async function offerNewVersion() {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  if (!registration) return;
+  const show = () => {
+    part("update").hidden = !registration.waiting;
+  };
+  registration.addEventListener("updatefound", () => {
+    registration.installing?.addEventListener("statechange", show);
+  });
+  show();
+  // Without a network there is none to be had, and that is no second error.
+  registration.update().then(show, () => {});
+}
+
+part("export").addEventListener("click", () => {
+  try {
+    exportData();
+  } catch (error) {
+    part("reason").textContent = `saving failed: ${error.message}`;
+  }
+});
+part("retry").addEventListener("click", () => location.reload());
+part("update").addEventListener("click", async () => {
+  const registration = await navigator.serviceWorker.getRegistration();
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload());
+  registration?.waiting?.postMessage({ type: "SKIP_WAITING" });
+});
+
+// After the start: the program ends with a trap, and nothing on the screen
+// answers any more. Errors of another kind (an extension's script) do not stop it.
+const isTrap = (error) => error instanceof WebAssembly.RuntimeError;
+addEventListener("error", (event) => {
+  if (isTrap(event.error)) fail(event.error);
+});
+addEventListener("unhandledrejection", (event) => {
+  if (isTrap(event.reason)) fail(event.reason);
+});
+
+try {
+  const at = (name) => new URL(script.dataset[name], document.baseURI);
+  const program = await import(at("glue"));
+  await program.default({ module_or_path: at("wasm") });
+  started = true;
+  if (part("failed").hidden) boot.remove();
+} catch (error) {
+  fail(error);
+}

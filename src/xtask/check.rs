@@ -1,0 +1,324 @@
+//! Every check, in order, with a headline each and one line at the end.
+//!
+//! The same for a person and for CI. The first check that fails ends the run:
+//! what comes after it would mostly fail for the same reason.
+
+use std::path::PathBuf;
+use std::process::Command;
+use std::time::Instant;
+
+use crate::layout;
+use crate::page;
+use crate::run::{self, Outcome, Trouble, cargo};
+use crate::setup::{Browser, Purpose, Toolbox, WASM_TARGET, set_up};
+
+/// What a check needs to be there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Needs {
+    /// The compiler that called us.
+    Compiler,
+    /// The page's compiler and tools, and a browser.
+    Tools,
+}
+
+struct Check {
+    name: &'static str,
+    headline: &'static str,
+    needs: Needs,
+    run: fn(&Bench) -> Outcome<u64>,
+}
+
+const CHECKS: [Check; 8] = [
+    Check {
+        name: "format",
+        headline: "every file is formatted",
+        needs: Needs::Compiler,
+        run: format,
+    },
+    Check {
+        name: "lint-host",
+        headline: "no warning in what runs on this machine",
+        needs: Needs::Compiler,
+        run: lint_host,
+    },
+    Check {
+        name: "lint-wasm",
+        headline: "no warning in what runs in the browser",
+        needs: Needs::Tools,
+        run: lint_wasm,
+    },
+    Check {
+        name: "native",
+        headline: "tests on this machine",
+        needs: Needs::Compiler,
+        run: native,
+    },
+    Check {
+        name: "examples",
+        headline: "examples in the documentation",
+        needs: Needs::Compiler,
+        run: examples,
+    },
+    Check {
+        name: "wasm",
+        headline: "the core's numbers, computed in a browser",
+        needs: Needs::Tools,
+        run: wasm,
+    },
+    Check {
+        name: "build",
+        headline: "the release page builds",
+        needs: Needs::Tools,
+        run: build,
+    },
+    Check {
+        name: "browser",
+        headline: "the finished page in a browser",
+        needs: Needs::Tools,
+        run: browser,
+    },
+];
+
+/// The packages that only make sense in a browser.
+const NOT_NATIVE: [&str; 2] = [
+    "--exclude=coldseat-page",
+    "--exclude=coldseat-browser-tests",
+];
+
+/// The names of the checks, in their order.
+pub fn names() -> Vec<&'static str> {
+    CHECKS.iter().map(|check| check.name).collect()
+}
+
+/// What the checks share.
+struct Bench {
+    /// This program, noted at the start: the checks may rebuild it.
+    own_program: PathBuf,
+    tools: Option<Toolbox>,
+}
+
+impl Bench {
+    fn tools(&self) -> Outcome<&Toolbox> {
+        self.tools.as_ref().ok_or_else(|| {
+            Trouble::new("the tools are not set up", "run `cargo xtask setup` first")
+        })
+    }
+
+    fn browser(&self) -> Outcome<&Browser> {
+        self.tools()?
+            .browser
+            .as_ref()
+            .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))
+    }
+}
+
+/// Runs every check, or the one called `only`.
+pub fn check(only: Option<&str>) -> Outcome<()> {
+    let chosen: Vec<&Check> = CHECKS
+        .iter()
+        .filter(|check| only.is_none_or(|name| name == check.name))
+        .collect();
+    if chosen.is_empty() {
+        return Err(Trouble::new(
+            format!("no check is called `{}`", only.unwrap_or_default()),
+            format!("choose from {}", names().join(", ")),
+        ));
+    }
+    let own_program = std::env::current_exe().map_err(|error| {
+        Trouble::new(
+            format!("this program's own path: {error}"),
+            "run it again through cargo",
+        )
+    })?;
+    let tools = if chosen.iter().any(|check| check.needs == Needs::Tools) {
+        Some(set_up(Purpose::Tests)?)
+    } else {
+        None
+    };
+    page::fetch_crates()?;
+    let bench = Bench { own_program, tools };
+
+    let mut lines = Vec::new();
+    let mut passed = 0;
+    for (done, check) in chosen.iter().enumerate() {
+        let number = done + 1;
+        println!(
+            "\n== {number}/{} {}: {}",
+            chosen.len(),
+            check.name,
+            check.headline
+        );
+        let begun = Instant::now();
+        let tests = (check.run)(&bench).map_err(|trouble| {
+            Trouble::new(
+                format!("check `{}`: {}", check.name, trouble.what),
+                format!(
+                    "{}; then `cargo xtask test --only {}`",
+                    trouble.remedy, check.name
+                ),
+            )
+        })?;
+        passed += tests;
+        let seconds = begun.elapsed().as_secs_f64();
+        lines.push(match tests {
+            0 => format!("{:>10}  passed in {seconds:.0} s", check.name),
+            _ => format!("{:>10}  {tests} passed in {seconds:.0} s", check.name),
+        });
+    }
+    println!("\n{}\n", lines.join("\n"));
+    if passed > 0 {
+        println!("{passed} passed, 0 failed");
+    }
+    Ok(())
+}
+
+fn format(_: &Bench) -> Outcome<u64> {
+    run::run(
+        here(cargo()).args(["fmt", "--all", "--check"]),
+        "run `cargo fmt --all`",
+    )?;
+    Ok(0)
+}
+
+fn lint_host(_: &Bench) -> Outcome<u64> {
+    run::run(
+        here(cargo())
+            .args([
+                "clippy",
+                "--quiet",
+                "--workspace",
+                "--exclude=coldseat-page",
+            ])
+            .args(["--all-targets", "--", "-D", "warnings"]),
+        "mend what clippy names above",
+    )?;
+    Ok(0)
+}
+
+fn lint_wasm(bench: &Bench) -> Outcome<u64> {
+    let tools = bench.tools()?;
+    let mut clippy = tools.wasm.clippy();
+    tools.equip(&mut clippy);
+    run::run(
+        here(clippy)
+            .args(["--quiet", "-p", "coldseat-page", "-p", "coldseat-core"])
+            .args(["--target", WASM_TARGET, "--", "-D", "warnings"]),
+        "mend what clippy names above",
+    )?;
+    Ok(0)
+}
+
+fn native(_: &Bench) -> Outcome<u64> {
+    tests(
+        here(cargo())
+            .args(["test", "--workspace", "--lib", "--bins", "--tests"])
+            .args(NOT_NATIVE),
+    )
+}
+
+fn examples(_: &Bench) -> Outcome<u64> {
+    tests(
+        here(cargo())
+            .args(["test", "--workspace", "--doc"])
+            .args(NOT_NATIVE),
+    )
+}
+
+fn wasm(bench: &Bench) -> Outcome<u64> {
+    let tools = bench.tools()?;
+    let browser = bench.browser()?;
+    let options = layout::target_folder().join("webdriver.json");
+    let wishes = serde_json::json!({
+        "goog:chromeOptions": {
+            "binary": browser.browser,
+            "args": Browser::arguments(),
+        }
+    });
+    std::fs::write(&options, wishes.to_string())
+        .map_err(|error| Trouble::with_file(&options, &error))?;
+    let runner = tools.wasm_bindgen_folder.join("wasm-bindgen-test-runner");
+    let mut test = tools.wasm.cargo();
+    tools.equip(&mut test);
+    tests(
+        here(test)
+            .args(["test", "-p", "coldseat-tests", "--test", "wasm"])
+            .args(["--target", WASM_TARGET])
+            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
+            .env("WASM_BINDGEN_TEST_ONLY_WEB", "1")
+            .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options)
+            .env("CHROMEDRIVER", &browser.driver),
+    )
+}
+
+fn build(bench: &Bench) -> Outcome<u64> {
+    page::build(bench.tools()?, &layout::dist_folder())?;
+    Ok(0)
+}
+
+fn browser(bench: &Bench) -> Outcome<u64> {
+    let browser = bench.browser()?;
+    tests(
+        here(cargo())
+            .args(["test", "-p", "coldseat-browser-tests", "--tests"])
+            // Each test has a browser of its own; more than two starve.
+            .args(["--", "--test-threads=2"])
+            .env("COLDSEAT_XTASK", &bench.own_program)
+            .env("COLDSEAT_DIST", layout::dist_folder())
+            .env(
+                "COLDSEAT_PICTURES",
+                layout::target_folder().join("pictures"),
+            )
+            .env("COLDSEAT_BROWSER", &browser.browser)
+            .env("CHROMEDRIVER", &browser.driver),
+    )
+}
+
+/// A command that stands in the checkout, wherever the person stands.
+fn here(mut command: Command) -> Command {
+    command.current_dir(layout::checkout());
+    command
+}
+
+/// Runs tests and counts those that passed; none at all is a failure.
+fn tests(command: &mut Command) -> Outcome<u64> {
+    let output = run::run_and_keep(command, "see the failing test above")?;
+    match passed(&output) {
+        0 => Err(Trouble::new(
+            format!("`{}` ran no test", run::spoken(command)),
+            "check that the tests are where this check looks for them",
+        )),
+        count => Ok(count),
+    }
+}
+
+/// The passed tests in the summaries of a run's output.
+fn passed(output: &str) -> u64 {
+    output
+        .lines()
+        .filter_map(|line| line.trim().strip_prefix("test result: ok. "))
+        .filter_map(|rest| rest.split_once(" passed"))
+        .filter_map(|(count, _)| count.parse::<u64>().ok())
+        .sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{check, passed};
+
+    #[test]
+    fn summaries_are_added_up() {
+        let output = "running 2 tests\n\
+                      test result: ok. 2 passed; 0 failed; 1 ignored\n\
+                      test result: ok. 40 passed; 0 failed\n\
+                      test result: FAILED. 7 passed; 1 failed\n";
+        assert_eq!(passed(output), 42);
+    }
+
+    #[test]
+    fn an_unknown_check_is_named_with_the_known_ones() {
+        let trouble = check(Some("everything")).map_err(|trouble| trouble.to_string());
+        assert!(
+            trouble.is_err_and(|text| text.contains("`everything`") && text.contains("lint-wasm"))
+        );
+    }
+}

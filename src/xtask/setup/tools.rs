@@ -1,0 +1,236 @@
+//! Trunk, wasm-bindgen of the locked version, and the optimizer.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use super::{debian, say};
+use crate::layout::{self, on_path};
+use crate::run::{self, Outcome, Trouble, answer, cargo};
+
+/// The last Trunk that our oldest compiler can build.
+const TRUNK: &str = "0.21.14";
+
+/// Binaryen as packaged for npm: one version for every system, and new enough
+/// for what today's compiler puts into a wasm file (Debian's own is not).
+const BINARYEN: &str = "132";
+
+/// Trunk of our version, installed if need be.
+pub(super) fn trunk() -> Outcome<PathBuf> {
+    let wanted = Tool {
+        package: "trunk",
+        program: "trunk",
+        version: TRUNK,
+        usual: "5 to 9 minutes on two cores",
+        lock: &["--locked"],
+    };
+    wanted
+        .found_or_installed()
+        .map(|folder| folder.join(exe("trunk")))
+}
+
+/// The folder with wasm-bindgen and its test runner, of the locked version.
+///
+/// The command and the library must be of one version to the last digit: they
+/// share an unversioned format.
+pub(super) fn wasm_bindgen_folder() -> Outcome<PathBuf> {
+    let version = locked_version("wasm-bindgen")?;
+    let wanted = Tool {
+        package: "wasm-bindgen-cli",
+        program: "wasm-bindgen",
+        version: &version,
+        usual: "2 to 3 minutes on two cores",
+        // The package ships a lock file of its own that is behind the release.
+        lock: &[],
+    };
+    wanted.found_or_installed()
+}
+
+/// The optimizer, or nothing on a machine that can have none.
+///
+/// Without it the page works the same and is about a sixth larger.
+pub(super) fn wasm_opt() -> Outcome<Option<PathBuf>> {
+    if let Some(found) = on_path("wasm-opt").filter(|path| is_our_binaryen(path)) {
+        say("wasm-opt: on the path");
+        return Ok(Some(found));
+    }
+    let home = layout::tools_folder().join(format!("binaryen-{BINARYEN}"));
+    let ours = home.join("node_modules/.bin").join(if cfg!(windows) {
+        "wasm-opt.cmd"
+    } else {
+        "wasm-opt"
+    });
+    if is_our_binaryen(&ours) {
+        say("wasm-opt: there");
+        return Ok(Some(ours));
+    }
+    let npm = match on_path("npm") {
+        None if debian::is_debian() => {
+            say("npm: installing Debian's nodejs and npm for wasm-opt, about a minute");
+            debian::install(&["nodejs", "npm"]).ok();
+            on_path("npm")
+        }
+        found => found,
+    };
+    let Some(npm) = npm else {
+        say("wasm-opt: no npm here, so the page is built without it (works the same, is larger)");
+        return Ok(None);
+    };
+    say(&format!(
+        "wasm-opt: fetching the npm package binaryen {BINARYEN}, some seconds"
+    ));
+    fs::create_dir_all(&home).map_err(|error| Trouble::with_file(&home, &error))?;
+    run::run(
+        Command::new(npm)
+            .current_dir(&home)
+            .args([
+                "install",
+                "--no-save",
+                "--no-audit",
+                "--no-fund",
+                "--prefix",
+            ])
+            .arg(&home)
+            .arg(format!("binaryen@{BINARYEN}.0.0")),
+        "check that the npm registry can be reached, or put wasm-opt 132 on your PATH",
+    )?;
+    if is_our_binaryen(&ours) {
+        Ok(Some(ours))
+    } else {
+        Err(Trouble::new(
+            "wasm-opt was fetched but does not run",
+            "check that Node 18 or newer is installed",
+        ))
+    }
+}
+
+fn is_our_binaryen(path: &Path) -> bool {
+    answer(Command::new(path).arg("--version"))
+        .is_some_and(|text| text.starts_with(&format!("wasm-opt version {BINARYEN} ")))
+}
+
+/// A program that cargo installs.
+struct Tool<'a> {
+    package: &'a str,
+    program: &'a str,
+    version: &'a str,
+    usual: &'a str,
+    lock: &'a [&'a str],
+}
+
+impl Tool<'_> {
+    /// The folder that holds the program in the wanted version.
+    fn found_or_installed(&self) -> Outcome<PathBuf> {
+        let Self {
+            package,
+            program,
+            version,
+            usual,
+            lock,
+        } = *self;
+        if let Some(found) = on_path(program).filter(|path| self.is_wanted(path)) {
+            say(&format!("{package} {version}: on the path"));
+            return Ok(found.parent().map(Path::to_path_buf).unwrap_or_default());
+        }
+        let home = layout::tools_folder().join(format!("{package}-{version}"));
+        let folder = home.join("bin");
+        if self.is_wanted(&folder.join(exe(program))) {
+            say(&format!("{package} {version}: there"));
+            return Ok(folder);
+        }
+        say(&format!("{package} {version}: building it once, {usual}"));
+        let scratch = layout::tools_folder().join(format!("{package}-{version}-building"));
+        run::run(
+            cargo()
+                .current_dir(parent_of(&home)?)
+                .args([
+                    "install",
+                    package,
+                    "--version",
+                    version,
+                    "--quiet",
+                    "--force",
+                ])
+                .args(lock)
+                .arg("--root")
+                .arg(&home)
+                .arg("--target-dir")
+                .arg(&scratch)
+                // These tools wait for files, not for the processor: a light
+                // build is ready in half the time and no slower to use.
+                .env("CARGO_PROFILE_RELEASE_LTO", "off")
+                .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
+                .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1")
+                .env("CARGO_PROFILE_RELEASE_DEBUG", "false"),
+            &format!(
+                "check that crates.io can be reached and a C compiler is installed, \
+                 or run `cargo install {package} --version {version}` yourself"
+            ),
+        )?;
+        // The scratch folder is hundreds of megabytes; losing it is no loss.
+        let _ = fs::remove_dir_all(scratch);
+        Ok(folder)
+    }
+
+    fn is_wanted(&self, path: &Path) -> bool {
+        answer(Command::new(path).arg("--version"))
+            .is_some_and(|text| text.split_whitespace().nth(1) == Some(self.version))
+    }
+}
+
+/// Creates the folder that holds `home` and returns it: a neutral place to
+/// stand in, where no project's `.cargo/config.toml` reaches the build.
+fn parent_of(home: &Path) -> Outcome<PathBuf> {
+    let folder = home.parent().map(Path::to_path_buf).unwrap_or_default();
+    fs::create_dir_all(&folder).map_err(|error| Trouble::with_file(&folder, &error))?;
+    Ok(folder)
+}
+
+fn exe(program: &str) -> String {
+    format!("{program}{}", std::env::consts::EXE_SUFFIX)
+}
+
+/// The version of a package in our `Cargo.lock`.
+fn locked_version(package: &str) -> Outcome<String> {
+    let path = layout::checkout().join("Cargo.lock");
+    let text = fs::read_to_string(&path).map_err(|error| Trouble::with_file(&path, &error))?;
+    version_in_lock(&text, package).ok_or_else(|| {
+        Trouble::new(
+            format!("Cargo.lock names no version of {package}"),
+            "restore Cargo.lock from the repository",
+        )
+    })
+}
+
+/// The `version` line that follows the `name` line of a package.
+fn version_in_lock(lock: &str, package: &str) -> Option<String> {
+    let name = format!("name = \"{package}\"");
+    let mut lines = lock.lines().skip_while(|line| *line != name);
+    lines.next()?;
+    lines
+        .next()?
+        .strip_prefix("version = \"")?
+        .strip_suffix('"')
+        .map(str::to_owned)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::version_in_lock;
+
+    const LOCK: &str = "[[package]]\nname = \"wasm-bindgen-shared\"\nversion = \"9.9.9\"\n\n\
+                        [[package]]\nname = \"wasm-bindgen\"\nversion = \"0.2.130\"\n";
+
+    #[test]
+    fn the_lock_is_read_for_the_whole_name() {
+        assert_eq!(
+            version_in_lock(LOCK, "wasm-bindgen").as_deref(),
+            Some("0.2.130")
+        );
+    }
+
+    #[test]
+    fn a_package_that_is_not_locked_has_no_version() {
+        assert_eq!(version_in_lock(LOCK, "wasm"), None);
+    }
+}
