@@ -1,6 +1,9 @@
 //! The computations of fitting flanged dry sleeves.
 
 pub mod materials;
+pub mod mechanics;
+pub mod metrology;
 pub mod numerics;
+pub mod planning;
 pub mod quantity;
 pub mod thermal;

@@ -101,6 +101,8 @@ pub const DEPTH: Bound = closed(0.0, 0.2, "m");
 /// Heights, local deck heights, offsets, changes, targets, stand-proud,
 /// protrusion, errors.
 pub const HEIGHT: Bound = closed(-0.05, 0.05, "m");
+/// Depth of a level of readings below the top.
+pub const LEVEL: Bound = closed(-5.0, 5.0, "m");
 /// Surveyed low spots of a deck: the highest point is 0.
 pub const LOW_SPOT: Bound = closed(-0.05, 0.0, "m");
 /// Uncertainties, standard deviations, Rz, clean-up, limits.

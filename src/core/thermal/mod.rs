@@ -2,8 +2,11 @@
 //! that is left to breathe.
 
 pub mod air;
+pub mod chill;
 pub mod cold_drop;
 pub mod contraction;
 pub mod drop_band;
 pub mod drop_model;
 mod drop_run;
+pub mod joint;
+pub mod oxygen;

@@ -1,0 +1,10 @@
+//! Planning the cuts: bore, counterbore, deck, groove, walls and webs, pairs,
+//! and what they do to the engine.
+
+pub mod counterbore;
+pub mod deck;
+pub mod engine;
+pub mod finish;
+pub mod groove;
+pub mod pairing;
+pub mod web;
