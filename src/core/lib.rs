@@ -1,5 +1,7 @@
 //! The computations of fitting flanged dry sleeves.
 
+pub mod document;
+pub mod job;
 pub mod materials;
 pub mod mechanics;
 pub mod metrology;

@@ -1,0 +1,237 @@
+//! Documents: how a job is written down, for storage, file and link alike.
+//!
+//! An envelope (kind, version, app, created, changed, checksum) round a body.
+//! Every number keeps its typed text and unit, digit for digit, and the time
+//! it was typed. What this version does not know is kept and written back.
+//! There is one way in, [`restore`]; it never panics and never drops a thing
+//! without saying so. A shipped version's format is frozen: see
+//! `tests/golden`.
+
+mod read;
+pub mod restore;
+mod write;
+
+use crate::job::{Entries, Job, Millis, UnitSystem};
+pub use restore::{Repair, Restored, Unreadable, restore};
+use serde_json::{Map, Value};
+pub use write::write;
+
+/// The version written here.
+pub const VERSION: u64 = 1;
+/// Longer texts are not looked into: 4 MiB; a job of 16 cylinders with every
+/// place filled is a tenth of a MiB.
+pub const LONGEST: usize = 4 << 20;
+
+/// What the shop has set once for all its jobs.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Shop {
+    /// Units of new jobs and of the cold drop.
+    pub units: UnitSystem,
+    /// Gauge uncertainties of new engines.
+    pub entries: Entries,
+    /// What a later version wrote and this one does not know.
+    pub unknown: Map<String, Value>,
+}
+
+/// What a document holds.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Body {
+    /// A job.
+    Job(Box<Job>),
+    /// The shop's settings.
+    Shop(Shop),
+}
+
+impl Body {
+    /// Its kind, in the envelope.
+    #[must_use]
+    pub const fn kind(&self) -> &'static str {
+        match self {
+            Self::Job(_) => "coldseat.job",
+            Self::Shop(_) => "coldseat.shop",
+        }
+    }
+}
+
+/// A document.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Document {
+    /// Version of the program that wrote it.
+    pub app: String,
+    /// When it was begun.
+    pub created: Millis,
+    /// When it was last changed.
+    pub changed: Millis,
+    /// What it holds.
+    pub body: Body,
+    /// What a later version wrote into the envelope.
+    pub unknown: Map<String, Value>,
+}
+
+impl Document {
+    /// A fresh document of this program.
+    #[must_use]
+    pub fn new(body: Body, at: Millis) -> Self {
+        Self {
+            app: env!("CARGO_PKG_VERSION").to_owned(),
+            created: at,
+            changed: at,
+            body,
+            unknown: Map::new(),
+        }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::{Entry, Field, Owner, Place};
+    use crate::quantity::parse::Unit;
+
+    fn demo_text() -> String {
+        let job = Demo::InchFive.job(1_700_000_000_000);
+        write(&Document::new(Body::Job(Box::new(job)), 1_700_000_000_000))
+    }
+
+    fn job_of(restored: Restored) -> Job {
+        match restored {
+            Restored::Valid(document) | Restored::Repaired(document, _) => match document.body {
+                Body::Job(job) => *job,
+                Body::Shop(_) => panic!("a shop, not a job"),
+            },
+            other => panic!("{other:?}"),
+        }
+    }
+
+    #[test]
+    fn a_job_comes_back_digit_for_digit() {
+        for demo in Demo::ALL {
+            let mut job = demo.job(1_700_000_000_000);
+            job.note = "oil in #2\n\"look\"".to_owned();
+            job.left_out = vec![2];
+            let place = Place::of_cylinder(4, Field::SleeveOd, 1);
+            job.entries
+                .put(place, Entry::new("4,44130", Unit::Inch, 1_700_000_000_123));
+            job.entries.keep(place);
+            let nonsense = Place::of_cylinder(4, Field::SleeveOd, 2);
+            job.entries
+                .put(nonsense, Entry::new("4.4x", Unit::Inch, 1_700_000_000_124));
+            let document = Document::new(Body::Job(Box::new(job)), 1_700_000_000_000);
+            let text = write(&document);
+            assert_eq!(restore(&text), Restored::Valid(document));
+        }
+    }
+
+    #[test]
+    fn what_is_unknown_survives_wherever_it_stands() {
+        let mut value: Value = serde_json::from_str(&demo_text()).unwrap();
+        value["planet"] = "earth".into();
+        value["body"]["colour"] = "blue".into();
+        value["body"]["engine"]["bolts"] = 26.into();
+        value["body"]["entries"]["3"]["torque"] = serde_json::json!([["12", "Nm", 5]]);
+        value["body"]["entries"]["pump"] = serde_json::json!({"hours": [["3", "", 5]]});
+        value["body"]["entries"]["3"]["carry"][0]
+            .as_array_mut()
+            .unwrap()
+            .extend([Value::Null, "gauge 4".into()]);
+        let restored = restore(&value.to_string());
+        // Editing by hand does not fit the checksum; it says so and goes on.
+        let Restored::Repaired(document, repairs) = restored else {
+            panic!("{restored:?}")
+        };
+        assert_eq!(repairs, [Repair::Checksum]);
+        let mut again: Value = serde_json::from_str(&write(&document)).unwrap();
+        again["checksum"] = value["checksum"].clone();
+        assert_eq!(again, value);
+    }
+
+    #[test]
+    fn a_newer_version_is_read_only() {
+        let text = demo_text().replace("\"version\":1", "\"version\":2");
+        assert!(matches!(
+            restore(&text),
+            Restored::Newer {
+                version: 2,
+                readable: Some(_)
+            }
+        ));
+    }
+
+    #[test]
+    fn what_cannot_be_read_says_why() {
+        let why = |text: &str| match restore(text) {
+            Restored::Unreadable(why) => why,
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(why(""), Unreadable::Empty);
+        assert_eq!(why("[1, 2]"), Unreadable::NotADocument);
+        assert_eq!(why("{\"kind\":\"other\"}"), Unreadable::NotADocument);
+        let text = demo_text();
+        assert_eq!(why(&text[..text.len() / 2]), Unreadable::Torn);
+        assert_eq!(why(&"[".repeat(100_000)), Unreadable::Torn);
+        assert_eq!(why(&" ".repeat(LONGEST + 1)), Unreadable::TooLong);
+    }
+
+    #[test]
+    fn what_is_wrong_is_set_aside_and_named() {
+        let mut value: Value = serde_json::from_str(&demo_text()).unwrap();
+        value["body"]["engine"]["cylinders"] = 99.into();
+        value["body"]["entries"]["3"]["bore_d"] = "gone".into();
+        value["body"]["entries"]["3"]["carry"][0][0] = 12.into();
+        let restored = restore(&value.to_string());
+        let Restored::Repaired(document, repairs) = restored else {
+            panic!("{restored:?}")
+        };
+        assert!(repairs.contains(&Repair::SetAside("engine.cylinders".into())));
+        assert!(repairs.contains(&Repair::SetAside("entries.3.bore_d".into())));
+        assert!(repairs.contains(&Repair::SetAside("entries.3.carry.0".into())));
+        let written = write(&document);
+        assert!(written.contains("\"entries.3.bore_d\":\"gone\""));
+        // Second time round nothing more is to be repaired.
+        assert_eq!(restore(&written), Restored::Valid(document));
+    }
+
+    /// Every prefix and a flip of every byte: an answer, no panic.
+    #[test]
+    fn torn_and_flipped_documents_are_answered() {
+        let text = demo_text();
+        for end in (0..text.len()).step_by(7) {
+            if let Some(prefix) = text.get(..end) {
+                assert!(matches!(restore(prefix), Restored::Unreadable(_)));
+            }
+        }
+        let bytes = text.as_bytes();
+        let mut unnoticed = 0;
+        for at in (0..bytes.len()).step_by(3) {
+            let mut flipped = bytes.to_vec();
+            flipped[at] ^= 1;
+            if let Ok(flipped) = core::str::from_utf8(&flipped)
+                && let Restored::Valid(document) = restore(flipped)
+            {
+                // Only envelope fields outside the checksum may differ.
+                assert_eq!(Some(&document.body), body(&text).as_ref());
+                unnoticed += 1;
+            }
+        }
+        assert!(unnoticed < 60, "{unnoticed}");
+    }
+
+    fn body(text: &str) -> Option<Body> {
+        match restore(text) {
+            Restored::Valid(document) => Some(document.body),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn a_bad_owner_never_becomes_a_cylinder() {
+        let mut value: Value = serde_json::from_str(&demo_text()).unwrap();
+        value["body"]["entries"]["0"] = value["body"]["entries"]["1"].clone();
+        value["body"]["entries"]["17"] = value["body"]["entries"]["1"].clone();
+        let job = job_of(restore(&value.to_string()));
+        assert!(!job.entries.any_of(Owner::Cylinder(0)));
+        assert!(!job.entries.any_of(Owner::Cylinder(17)));
+    }
+}

@@ -1,0 +1,318 @@
+//! A body to a job or a shop: takes what it knows out of the JSON and leaves
+//! the rest, so that the rest can be kept.
+
+use super::Shop;
+use super::restore::Repair;
+use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
+use crate::materials::MaterialId;
+use crate::quantity::parse::Unit;
+use serde_json::{Map, Value};
+use std::collections::BTreeMap;
+
+type Object = Map<String, Value>;
+
+/// Longest name, customer or reason.
+const NAME_MOST: usize = 300;
+/// Longest note.
+const NOTE_MOST: usize = 20_000;
+/// Longest text of an entry: more than any number, less than a nuisance.
+const ENTRY_MOST: usize = 200;
+
+/// Key under which values that could not be used are set aside.
+const ASIDE: &str = "set_aside";
+
+/// A reading of one body: what had to be repaired, what was set aside.
+pub(super) struct Reading {
+    pub(super) repairs: Vec<Repair>,
+    aside: Object,
+}
+
+impl Reading {
+    pub(super) fn new() -> Self {
+        Self {
+            repairs: Vec::new(),
+            aside: Object::new(),
+        }
+    }
+
+    /// Keeps a value that cannot be used, under its path.
+    fn set_aside(&mut self, path: String, value: Value) {
+        self.repairs.push(Repair::SetAside(path.clone()));
+        self.aside.insert(path, value);
+    }
+
+    fn text(&mut self, object: &mut Object, key: &str, most: usize) -> String {
+        match object.remove(key) {
+            Some(Value::String(text)) if text.chars().count() <= most => text,
+            Some(other) => {
+                self.set_aside(key.to_owned(), other);
+                String::new()
+            }
+            None => {
+                self.repairs.push(Repair::Missing(key.to_owned()));
+                String::new()
+            }
+        }
+    }
+
+    /// A word out of a list of words.
+    fn word<T>(
+        &mut self,
+        object: &mut Object,
+        key: &str,
+        from: impl Fn(&str) -> Option<T>,
+        fallback: T,
+    ) -> T {
+        match object.remove(key) {
+            Some(Value::String(text)) => from(&text).unwrap_or_else(|| {
+                self.set_aside(key.to_owned(), text.into());
+                fallback
+            }),
+            Some(other) => {
+                self.set_aside(key.to_owned(), other);
+                fallback
+            }
+            None => {
+                self.repairs.push(Repair::Missing(key.to_owned()));
+                fallback
+            }
+        }
+    }
+
+    fn object(&mut self, object: &mut Object, key: &str) -> Object {
+        match object.remove(key) {
+            Some(Value::Object(inner)) => inner,
+            Some(other) => {
+                self.set_aside(key.to_owned(), other);
+                Object::new()
+            }
+            None => {
+                self.repairs.push(Repair::Missing(key.to_owned()));
+                Object::new()
+            }
+        }
+    }
+
+    fn engine(&mut self, object: &mut Object) -> Engine {
+        let name = self.text(object, "name", NAME_MOST);
+        let cylinders = match object.remove("cylinders") {
+            Some(value) => match value.as_u64().and_then(|n| u8::try_from(n).ok()) {
+                Some(n) if (1..=CYLINDERS_MOST).contains(&n) => n,
+                _ => {
+                    // All are kept within reach; none of their numbers is lost.
+                    self.set_aside("engine.cylinders".to_owned(), value);
+                    CYLINDERS_MOST
+                }
+            },
+            None => {
+                self.repairs
+                    .push(Repair::Missing("engine.cylinders".to_owned()));
+                CYLINDERS_MOST
+            }
+        };
+        Engine {
+            name,
+            cylinders,
+            layout: self.word(object, "layout", Layout::from_id, Layout::InLine),
+            units: self.word(object, "units", UnitSystem::from_id, UnitSystem::Inch),
+            sleeve_material: self.word(
+                object,
+                "sleeve_material",
+                MaterialId::from_id,
+                MaterialId::GrayIron,
+            ),
+            block_material: self.word(
+                object,
+                "block_material",
+                MaterialId::from_id,
+                MaterialId::GrayIron,
+            ),
+        }
+    }
+
+    /// Takes the entries; owners and fields not known here stay in `object`.
+    fn entries(&mut self, object: &mut Object) -> Entries {
+        let mut entries = Entries::default();
+        for (name, value) in core::mem::take(object) {
+            let Some(owner) = owner_from(&name) else {
+                object.insert(name, value);
+                continue;
+            };
+            let Value::Object(mut fields) = value else {
+                self.set_aside(format!("entries.{name}"), value);
+                continue;
+            };
+            for (id, list) in core::mem::take(&mut fields) {
+                let Some(field) = Field::from_id(&id) else {
+                    fields.insert(id, list);
+                    continue;
+                };
+                let path = format!("entries.{name}.{id}");
+                let Value::Array(list) = list else {
+                    self.set_aside(path, list);
+                    continue;
+                };
+                for (index, value) in list.into_iter().enumerate() {
+                    if value.is_null() {
+                        continue;
+                    }
+                    let room = usize::from(field.spec().places.count());
+                    match u8::try_from(index)
+                        .ok()
+                        .filter(|_| index < room)
+                        .zip(entry_from(&value))
+                    {
+                        Some((index, entry)) => {
+                            entries.put(
+                                Place {
+                                    owner,
+                                    field,
+                                    index,
+                                },
+                                entry,
+                            );
+                        }
+                        None => self.set_aside(format!("{path}.{index}"), value),
+                    }
+                }
+            }
+            if !fields.is_empty() {
+                object.insert(name, Value::Object(fields));
+            }
+        }
+        entries
+    }
+
+    fn left_out(&mut self, body: &mut Object) -> Vec<u8> {
+        let Some(value) = body.remove("left_out") else {
+            return Vec::new();
+        };
+        let numbers: Option<Vec<u8>> = value.as_array().and_then(|list| {
+            list.iter()
+                .map(|v| v.as_u64().and_then(|n| u8::try_from(n).ok()))
+                .collect()
+        });
+        match numbers {
+            Some(mut numbers) if numbers.len() <= usize::from(CYLINDERS_MOST) => {
+                numbers.retain(|n| (1..=CYLINDERS_MOST).contains(n));
+                numbers
+            }
+            _ => {
+                self.set_aside("left_out".to_owned(), value);
+                Vec::new()
+            }
+        }
+    }
+
+    fn unlocks(&mut self, body: &mut Object) -> BTreeMap<u8, Unlock> {
+        let mut unlocks = BTreeMap::new();
+        for (bank, value) in self.object(body, "unlocks") {
+            let number = bank.parse::<u8>().ok().filter(|n| (1..=2).contains(n));
+            let reason = value.get("reason").and_then(Value::as_str);
+            match (number, reason) {
+                (Some(number), Some(reason)) if reason.chars().count() <= NAME_MOST => {
+                    unlocks.insert(
+                        number - 1,
+                        Unlock {
+                            reason: reason.to_owned(),
+                            at: value.get("at").and_then(Value::as_u64).unwrap_or(0),
+                        },
+                    );
+                }
+                _ => self.set_aside(format!("unlocks.{bank}"), value),
+            }
+        }
+        unlocks
+    }
+
+    /// A job out of a body.
+    pub(super) fn job(&mut self, mut body: Object) -> Job {
+        let name = self.text(&mut body, "name", NAME_MOST);
+        let customer = self.text(&mut body, "customer", NAME_MOST);
+        let note = self.text(&mut body, "note", NOTE_MOST);
+        let mut engine_object = self.object(&mut body, "engine");
+        let engine = self.engine(&mut engine_object);
+        let mut entries_object = self.object(&mut body, "entries");
+        let entries = self.entries(&mut entries_object);
+        let left_out = self.left_out(&mut body);
+        let unlocks = self.unlocks(&mut body);
+        Job {
+            name,
+            customer,
+            note,
+            engine,
+            entries,
+            left_out,
+            unlocks,
+            unknown: self.rest(
+                body,
+                [("engine", engine_object), ("entries", entries_object)],
+            ),
+        }
+    }
+
+    /// A shop out of a body.
+    pub(super) fn shop(&mut self, mut body: Object) -> Shop {
+        let units = self.word(&mut body, "units", UnitSystem::from_id, UnitSystem::Inch);
+        let mut entries_object = self.object(&mut body, "entries");
+        let entries = self.entries(&mut entries_object);
+        Shop {
+            units,
+            entries,
+            unknown: self.rest(body, [("entries", entries_object)]),
+        }
+    }
+
+    /// What is left of the body and of its parts, with what was set aside.
+    fn rest<const N: usize>(&mut self, mut body: Object, parts: [(&str, Object); N]) -> Object {
+        for (key, part) in parts {
+            if !part.is_empty() {
+                body.insert(key.to_owned(), Value::Object(part));
+            }
+        }
+        if !self.aside.is_empty() {
+            let mut aside = core::mem::take(&mut self.aside);
+            if let Some(Value::Object(earlier)) = body.remove(ASIDE) {
+                for (path, value) in earlier {
+                    aside.entry(path).or_insert(value);
+                }
+            }
+            body.insert(ASIDE.to_owned(), Value::Object(aside));
+        }
+        body
+    }
+}
+
+fn owner_from(name: &str) -> Option<Owner> {
+    match name {
+        "engine" => Some(Owner::Block),
+        "bank1" => Some(Owner::Bank(0)),
+        "bank2" => Some(Owner::Bank(1)),
+        _ => name
+            .parse::<u8>()
+            .ok()
+            // "03" or "+3" would come back as another name
+            .filter(|n| (1..=CYLINDERS_MOST).contains(n) && n.to_string() == name)
+            .map(Owner::Cylinder),
+    }
+}
+
+/// `[text, unit, milliseconds, "kept" or null, …]`.
+fn entry_from(value: &Value) -> Option<Entry> {
+    let parts = value.as_array()?;
+    let text = parts.first()?.as_str()?;
+    let unit: Unit = serde_json::from_value(parts.get(1)?.clone()).ok()?;
+    let at: Millis = parts.get(2)?.as_u64()?;
+    if text.chars().count() > ENTRY_MOST || text.trim().is_empty() {
+        return None;
+    }
+    let mut entry = Entry::new(text, unit, at);
+    match parts.get(3) {
+        None | Some(Value::Null) => {}
+        Some(Value::String(word)) if word == "kept" => entry.kept = true,
+        Some(_) => return None,
+    }
+    entry.rest = parts.iter().skip(4).cloned().collect();
+    Some(entry)
+}

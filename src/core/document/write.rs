@@ -1,0 +1,133 @@
+//! A document to text: compact JSON with sorted keys, so that the checksum
+//! over the body is the same wherever it is taken.
+
+use super::{Body, Document, Shop, VERSION};
+use crate::job::{Entries, Entry, Job, Owner};
+use serde_json::{Map, Value};
+
+/// The text of a document.
+#[must_use]
+pub fn write(document: &Document) -> String {
+    let body = match &document.body {
+        Body::Job(job) => job_value(job),
+        Body::Shop(shop) => shop_value(shop),
+    };
+    let checksum = checksum(&body);
+    let mut envelope = Map::new();
+    let mut set = |key: &str, value: Value| envelope.insert(key.to_owned(), value);
+    set("kind", document.body.kind().into());
+    set("version", VERSION.into());
+    set("app", document.app.clone().into());
+    set("created", document.created.into());
+    set("changed", document.changed.into());
+    set("checksum", checksum.into());
+    set("body", body);
+    merge(&mut envelope, &document.unknown);
+    Value::Object(envelope).to_string()
+}
+
+/// CRC-32 over the body's compact text, in hex.
+pub(super) fn checksum(body: &Value) -> String {
+    format!("{:08x}", crc32fast::hash(body.to_string().as_bytes()))
+}
+
+/// The name of an owner in documents.
+fn owner_name(owner: Owner) -> String {
+    match owner {
+        Owner::Block => "engine".to_owned(),
+        Owner::Bank(bank) => format!("bank{}", bank + 1),
+        Owner::Cylinder(cylinder) => cylinder.to_string(),
+    }
+}
+
+fn entry_value(entry: &Entry) -> Value {
+    let mut parts: Vec<Value> = vec![
+        entry.text.clone().into(),
+        serde_json::to_value(entry.unit).unwrap_or_default(),
+        entry.at.into(),
+    ];
+    if entry.kept || !entry.rest.is_empty() {
+        parts.push(if entry.kept {
+            "kept".into()
+        } else {
+            Value::Null
+        });
+        parts.extend(entry.rest.iter().cloned());
+    }
+    Value::Array(parts)
+}
+
+fn entries_value(entries: &Entries) -> Value {
+    let mut owners = Map::new();
+    for (place, entry) in entries.iter() {
+        let fields = owners
+            .entry(owner_name(place.owner))
+            .or_insert_with(|| Value::Object(Map::new()));
+        let Value::Object(fields) = fields else {
+            continue;
+        };
+        let list = fields
+            .entry(place.field.spec().id)
+            .or_insert_with(|| Value::Array(Vec::new()));
+        let Value::Array(list) = list else { continue };
+        // Empty places in front keep their position.
+        while list.len() < usize::from(place.index) {
+            list.push(Value::Null);
+        }
+        list.push(entry_value(entry));
+    }
+    Value::Object(owners)
+}
+
+fn job_value(job: &Job) -> Value {
+    let engine = &job.engine;
+    let mut engine_map = Map::new();
+    let mut set = |key: &str, value: Value| engine_map.insert(key.to_owned(), value);
+    set("name", engine.name.clone().into());
+    set("cylinders", engine.cylinders.into());
+    set("layout", engine.layout.id().into());
+    set("units", engine.units.id().into());
+    set("sleeve_material", engine.sleeve_material.id().into());
+    set("block_material", engine.block_material.id().into());
+
+    let mut unlocks = Map::new();
+    for (bank, unlock) in &job.unlocks {
+        let mut one = Map::new();
+        one.insert("reason".to_owned(), unlock.reason.clone().into());
+        one.insert("at".to_owned(), unlock.at.into());
+        unlocks.insert((bank + 1).to_string(), Value::Object(one));
+    }
+
+    let mut body = Map::new();
+    let mut set = |key: &str, value: Value| body.insert(key.to_owned(), value);
+    set("name", job.name.clone().into());
+    set("customer", job.customer.clone().into());
+    set("note", job.note.clone().into());
+    set("engine", Value::Object(engine_map));
+    set("entries", entries_value(&job.entries));
+    set("left_out", job.left_out.clone().into());
+    set("unlocks", Value::Object(unlocks));
+    merge(&mut body, &job.unknown);
+    Value::Object(body)
+}
+
+fn shop_value(shop: &Shop) -> Value {
+    let mut body = Map::new();
+    body.insert("units".to_owned(), shop.units.id().into());
+    body.insert("entries".to_owned(), entries_value(&shop.entries));
+    merge(&mut body, &shop.unknown);
+    Value::Object(body)
+}
+
+/// Puts back what was unknown; what is known wins.
+fn merge(known: &mut Map<String, Value>, unknown: &Map<String, Value>) {
+    for (key, value) in unknown {
+        match (known.get_mut(key), value) {
+            (Some(Value::Object(into)), Value::Object(from)) => merge(into, from),
+            (Some(_), _) => {}
+            (None, value) => {
+                known.insert(key.clone(), value.clone());
+            }
+        }
+    }
+}

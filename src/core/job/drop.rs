@@ -1,0 +1,195 @@
+//! From what was typed to the cold drop: without a job from a handful of
+//! numbers, in a job from the sleeve and the bore as measured.
+//!
+//! Assumed: bath of liquid nitrogen at one atmosphere, the sleeve concentric
+//! in its bore, block and shop at one temperature unless the block was
+//! measured. The block is a ring: the bore and the wall round it.
+
+use super::check::{Checked, Sheet, check};
+use super::{Entries, Field, Job, Owner, Place, UnitSystem};
+use crate::materials::{Material, MaterialId};
+use crate::quantity::report::Fault;
+use crate::quantity::{Diameter, Length, Seconds, Temperature};
+use crate::thermal::cold_drop::ColdDrop;
+
+/// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
+pub const BATH: Temperature = Temperature::from_k(77.355);
+
+/// What the cold drop without a job is asked with.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DropSheet {
+    /// Its numbers.
+    pub entries: Entries,
+    /// Units.
+    pub units: UnitSystem,
+    /// The sleeve.
+    pub sleeve_material: MaterialId,
+    /// The block.
+    pub block_material: MaterialId,
+}
+
+/// A drop ready to be worked out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DropCase {
+    /// The drop.
+    pub drop: ColdDrop,
+    /// Standard uncertainty of its fit.
+    pub u_fit: Length,
+}
+
+/// The fields of a sheet that keep it from being worked out.
+pub type Missing = Vec<Field>;
+
+impl DropSheet {
+    /// For checking its fields.
+    #[must_use]
+    pub const fn sheet(&self) -> Sheet<'_> {
+        Sheet {
+            entries: &self.entries,
+            units: self.units,
+            cylinders: 0,
+        }
+    }
+
+    /// The case, from the numbers typed.
+    ///
+    /// # Errors
+    /// The fields that are empty or cannot be used.
+    pub fn case(&self) -> Result<DropCase, Missing> {
+        let sheet = self.sheet();
+        let mut missing = Vec::new();
+        let mut usable = |field| match check(&sheet, Place::of_engine(field)) {
+            Checked::Good(si) | Checked::Questioned(si, _) => si,
+            Checked::Empty | Checked::Refused(_) => {
+                missing.push(field);
+                f64::NAN
+            }
+        };
+        let od_m = usable(Field::DropOd);
+        let wall_m = usable(Field::DropWall);
+        let length_m = usable(Field::DropLength);
+        let fit_m = usable(Field::DropFit);
+        let block_wall_m = usable(Field::DropBlockWall);
+        let carry_s = usable(Field::DropCarry);
+        let room_k = usable(Field::DropRoom);
+        if !missing.is_empty() {
+            return Err(missing);
+        }
+        let bore_m = od_m - fit_m;
+        let room = Temperature::from_k(room_k);
+        let u = |field| super::engine::preset_si(field, self.units).unwrap_or(0.0);
+        Ok(DropCase {
+            drop: ColdDrop {
+                sleeve_material: Material::catalogue(self.sleeve_material),
+                sleeve_inner: Diameter::from_m(od_m - 2.0 * wall_m),
+                sleeve_outer: Diameter::from_m(od_m),
+                sleeve_length: Length::from_m(length_m),
+                block_material: Material::catalogue(self.block_material),
+                block_bore: Diameter::from_m(bore_m),
+                block_outer: Diameter::from_m(bore_m + 2.0 * block_wall_m),
+                bath: BATH,
+                room,
+                block: room,
+                carry: Seconds::from_s(carry_s),
+                air: None,
+                eccentricity: 0.0,
+            },
+            u_fit: Length::from_m(u(Field::GaugeSleeve).hypot(u(Field::GaugeBore))),
+        })
+    }
+}
+
+/// The case of a cylinder, from its sleeve and bore as measured (each brought
+/// to 20 C) and its own carry time; `carry` where it has none yet.
+///
+/// # Errors
+/// The fields still missing.
+pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Missing> {
+    let owner = Owner::Cylinder(cylinder);
+    let mut missing = Vec::new();
+    let mut mean = |field| {
+        let values = job.entries.values(owner, field);
+        if values.is_empty() {
+            missing.push(field);
+            return f64::NAN;
+        }
+        values.iter().map(|(_, si)| si).sum::<f64>() / values.len() as f64
+    };
+    let (od_m, bore_m) = (mean(Field::SleeveOd), mean(Field::BoreD));
+    let sleeve_k = mean(Field::SleeveTemperature);
+    let block_k = mean(Field::BlockTemperature);
+    let mut of_engine = |field| {
+        job.engine_si(field).unwrap_or_else(|| {
+            missing.push(field);
+            f64::NAN
+        })
+    };
+    let inner_m = of_engine(Field::SleeveId);
+    let length_m = of_engine(Field::SleeveLength);
+    let block_wall_m = of_engine(Field::BlockWall);
+    let room_k = of_engine(Field::RoomTemperature);
+    let u_sleeve = of_engine(Field::GaugeSleeve);
+    let u_bore = of_engine(Field::GaugeBore);
+    if !missing.is_empty() {
+        return Err(missing);
+    }
+    let sleeve_material = Material::catalogue(job.engine.sleeve_material);
+    let block_material = Material::catalogue(job.engine.block_material);
+    let od20_m = od_m / (1.0 + sleeve_material.strain(Temperature::from_k(sleeve_k)));
+    let bore20_m = bore_m / (1.0 + block_material.strain(Temperature::from_k(block_k)));
+    let carry = job
+        .entries
+        .si(Place::of_cylinder(cylinder, Field::Carry, 0))
+        .map_or(carry, Seconds::from_s);
+    Ok(DropCase {
+        drop: ColdDrop {
+            sleeve_material,
+            sleeve_inner: Diameter::from_m(inner_m),
+            sleeve_outer: Diameter::from_m(od20_m),
+            sleeve_length: Length::from_m(length_m),
+            block_material,
+            block_bore: Diameter::from_m(bore20_m),
+            block_outer: Diameter::from_m(bore20_m + 2.0 * block_wall_m),
+            bath: BATH,
+            room: Temperature::from_k(room_k),
+            block: Temperature::from_k(block_k),
+            carry,
+            air: None,
+            eccentricity: 0.0,
+        },
+        u_fit: Length::from_m(u_sleeve.hypot(u_bore)),
+    })
+}
+
+/// How high the flange of a sleeve may climb at most while it warms in a bore
+/// that grips it at bath temperature.
+#[must_use]
+pub fn climb_ceiling(job: &Job) -> Option<Length> {
+    let length_m = job.engine_si(Field::SleeveLength)?;
+    let room = Temperature::from_k(job.engine_si(Field::RoomTemperature)?);
+    let material = Material::catalogue(job.engine.sleeve_material);
+    Some(Length::from_m(
+        length_m * (material.strain(room) - material.strain(BATH)),
+    ))
+}
+
+/// The field a fault of the calculation is shown at.
+#[must_use]
+pub fn field_of(fault: &Fault) -> Field {
+    let has = |part: &str| fault.field.contains(part);
+    if has("inner") {
+        Field::DropWall
+    } else if has("length") {
+        Field::DropLength
+    } else if has("block_outer") || has("block.outer") {
+        Field::DropBlockWall
+    } else if has("bore") {
+        Field::DropFit
+    } else if has("carry") {
+        Field::DropCarry
+    } else if has("room") || has("block_k") || has("bath") {
+        Field::DropRoom
+    } else {
+        Field::DropOd
+    }
+}

@@ -1,0 +1,269 @@
+//! A job: one block, its engine profile, its cylinders and every number typed
+//! for them.
+//!
+//! Every number is an *entry*: the text as typed, its unit, when it was typed.
+//! An entry lives at a [`Place`] (whose it is, which [`Field`], which of the
+//! field's places). What the numbers mean is worked out from the entries each
+//! time ([`assess`]), never stored: a stored verdict can go stale.
+//!
+//! The steps of the job are data ([`step`]), and so are the fields
+//! ([`field`]). There is no clock here: times are milliseconds since 1970,
+//! passed in.
+
+mod ask;
+pub mod assess;
+pub mod check;
+pub mod deck;
+pub mod demo;
+pub mod drop;
+pub mod engine;
+pub mod field;
+pub mod report;
+pub mod step;
+
+use crate::quantity::parse::{Unit, parse};
+use engine::Engine;
+pub use field::{Field, UnitSystem};
+use std::collections::BTreeMap;
+
+/// Whose an entry is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Owner {
+    /// The engine, the job as a whole.
+    Block,
+    /// A deck: bank 0, or 0 and 1 of a V.
+    Bank(u8),
+    /// A cylinder, counted from 1.
+    Cylinder(u8),
+}
+
+/// Where an entry lives.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Place {
+    /// Whose it is.
+    pub owner: Owner,
+    /// Which number.
+    pub field: Field,
+    /// Which of the field's places, from 0.
+    pub index: u8,
+}
+
+impl Place {
+    /// A place of a cylinder.
+    #[must_use]
+    pub const fn of_cylinder(cylinder: u8, field: Field, index: u8) -> Self {
+        Self {
+            owner: Owner::Cylinder(cylinder),
+            field,
+            index,
+        }
+    }
+
+    /// The only place of a field of the engine.
+    #[must_use]
+    pub const fn of_engine(field: Field) -> Self {
+        Self {
+            owner: Owner::Block,
+            field,
+            index: 0,
+        }
+    }
+
+    /// A place of a deck.
+    #[must_use]
+    pub const fn of_bank(bank: u8, field: Field, index: u8) -> Self {
+        Self {
+            owner: Owner::Bank(bank),
+            field,
+            index,
+        }
+    }
+}
+
+/// Milliseconds since 1970-01-01, UTC.
+pub type Millis = u64;
+
+/// A number as it was typed; the text may be anything, so that nothing typed
+/// disappears.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// The text.
+    pub text: String,
+    /// The unit assumed where the text names none.
+    pub unit: Unit,
+    /// When.
+    pub at: Millis,
+    /// Whether a questioned value was kept by the person.
+    pub kept: bool,
+    /// What a later version wrote behind it.
+    pub rest: Vec<serde_json::Value>,
+}
+
+impl Entry {
+    /// A fresh entry.
+    #[must_use]
+    pub fn new(text: impl Into<String>, unit: Unit, at: Millis) -> Self {
+        Self {
+            text: text.into(),
+            unit,
+            at,
+            kept: false,
+            rest: Vec::new(),
+        }
+    }
+}
+
+/// Entries by place. An entry with empty text is not kept.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Entries(BTreeMap<Place, Entry>);
+
+impl Entries {
+    /// The entry at a place.
+    #[must_use]
+    pub fn get(&self, place: Place) -> Option<&Entry> {
+        self.0.get(&place)
+    }
+
+    /// Puts an entry; one with blank text clears the place. Returns what was
+    /// there.
+    pub fn put(&mut self, place: Place, entry: Entry) -> Option<Entry> {
+        if entry.text.trim().is_empty() {
+            self.0.remove(&place)
+        } else {
+            self.0.insert(place, entry)
+        }
+    }
+
+    /// Marks a questioned value as meant.
+    pub fn keep(&mut self, place: Place) {
+        if let Some(entry) = self.0.get_mut(&place) {
+            entry.kept = true;
+        }
+    }
+
+    /// All, in order.
+    pub fn iter(&self) -> impl Iterator<Item = (&Place, &Entry)> {
+        self.0.iter()
+    }
+
+    /// How many.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.0.len()
+    }
+
+    /// Whether there is none.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// The SI value at a place, where it reads and lies in its range.
+    #[must_use]
+    pub fn si(&self, place: Place) -> Option<f64> {
+        let entry = self.0.get(&place)?;
+        let typed = parse(&entry.text, entry.unit).ok()?;
+        place
+            .field
+            .spec()
+            .bound
+            .contains(typed.si)
+            .then_some(typed.si)
+    }
+
+    /// The usable values of a field, with their places' indices.
+    #[must_use]
+    pub fn values(&self, owner: Owner, field: Field) -> Vec<(u8, f64)> {
+        (0..field.spec().places.count())
+            .filter_map(|index| {
+                let place = Place {
+                    owner,
+                    field,
+                    index,
+                };
+                self.si(place).map(|si| (index, si))
+            })
+            .collect()
+    }
+
+    /// All values of a field where every place has one.
+    #[must_use]
+    pub fn complete(&self, owner: Owner, field: Field) -> Option<Vec<f64>> {
+        let values = self.values(owner, field);
+        (values.len() == usize::from(field.spec().places.count()))
+            .then(|| values.into_iter().map(|(_, si)| si).collect())
+    }
+
+    /// Whether anything is typed for an owner.
+    #[must_use]
+    pub fn any_of(&self, owner: Owner) -> bool {
+        self.0.keys().any(|p| p.owner == owner)
+    }
+}
+
+/// Decking released by hand: the reason stays in the record.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unlock {
+    /// Why.
+    pub reason: String,
+    /// When.
+    pub at: Millis,
+}
+
+/// A job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Job {
+    /// A name or number of the shop's.
+    pub name: String,
+    /// Whose block.
+    pub customer: String,
+    /// Free words.
+    pub note: String,
+    /// The engine, a copy of its own.
+    pub engine: Engine,
+    /// Every number typed, those of the engine too.
+    pub entries: Entries,
+    /// Cylinders that get no sleeve in this job.
+    pub left_out: Vec<u8>,
+    /// Decking released by hand, bank by bank.
+    pub unlocks: BTreeMap<u8, Unlock>,
+    /// What a later version wrote and this one does not know.
+    pub unknown: serde_json::Map<String, serde_json::Value>,
+}
+
+impl Job {
+    /// A job on an engine, with nothing measured.
+    #[must_use]
+    pub fn new(engine: Engine, entries: Entries) -> Self {
+        Self {
+            name: String::new(),
+            customer: String::new(),
+            note: String::new(),
+            engine,
+            entries,
+            left_out: Vec::new(),
+            unlocks: BTreeMap::new(),
+            unknown: serde_json::Map::new(),
+        }
+    }
+
+    /// Its cylinders that get a sleeve.
+    pub fn cylinders(&self) -> impl Iterator<Item = u8> + '_ {
+        (1..=self.engine.cylinders).filter(|c| !self.left_out.contains(c))
+    }
+
+    /// A limit, geometry or gauge of the engine; where nothing usable is
+    /// typed, the preset.
+    #[must_use]
+    pub fn engine_si(&self, field: Field) -> Option<f64> {
+        self.entries
+            .si(Place::of_engine(field))
+            .or_else(|| engine::preset_si(field, self.engine.units))
+    }
+
+    /// The unit a field is read in.
+    #[must_use]
+    pub fn unit(&self, field: Field) -> Unit {
+        field.unit(self.engine.units)
+    }
+}
