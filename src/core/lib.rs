@@ -1,6 +1,8 @@
 //! The computations of fitting flanged dry sleeves.
 
 pub mod document;
+#[cfg(feature = "evaluator")]
+pub mod evaluator;
 pub mod job;
 pub mod materials;
 pub mod mechanics;

@@ -1,4 +1,6 @@
 //! Forces: press fits as rings, and the hardware that pulls a sleeve down.
 
+pub mod block_ring;
 pub mod pull;
 pub mod rings;
+pub mod service;

@@ -94,6 +94,8 @@ pub struct PullAnswer {
 /// assert!((a.as_m2() * 1e6 - 352.5).abs() < 0.1);
 /// ```
 #[must_use]
+// 0.7854 as the standard prints it.
+#[allow(clippy::approx_constant)]
 pub fn tensile_area(major: Diameter, pitch: Length, thread: Thread) -> Area {
     let (factor, share) = match thread {
         Thread::Inch => (0.7854, 0.9743),

@@ -119,7 +119,7 @@ pub fn press_fit(fit: &PressFit) -> Result<PressFitAnswer, Fault> {
         ));
         0.0
     };
-    let (a2, b2, c2) = (rings.a * rings.a, rings.b * rings.b, rings.c * rings.c);
+    let (a2, b2, c2) = rings.squares();
     let (wall, ring) = (b2 - a2, c2 - b2);
     Ok(PressFitAnswer {
         effective_interference: DiametralInterference::from_m(effective),
@@ -177,7 +177,7 @@ pub fn slip_forces(fit: &PressFit) -> Result<SlipForces, Fault> {
 }
 
 /// Radii and stiffness.
-struct Rings {
+pub(super) struct Rings {
     a: f64,
     b: f64,
     c: f64,
@@ -186,7 +186,7 @@ struct Rings {
 }
 
 impl Rings {
-    fn of(fit: &PressFit) -> Self {
+    pub(super) fn of(fit: &PressFit) -> Self {
         Self {
             a: fit.sleeve_inner.radius().as_m(),
             b: fit.joint.radius().as_m(),
@@ -196,9 +196,19 @@ impl Rings {
         }
     }
 
+    /// Squares of the three radii, m2.
+    pub(super) fn squares(&self) -> (f64, f64, f64) {
+        (self.a * self.a, self.b * self.b, self.c * self.c)
+    }
+
+    /// Radius of the joint, m.
+    pub(super) fn joint(&self) -> f64 {
+        self.b
+    }
+
     /// Radial interference per pressure, m/Pa.
-    fn compliance(&self) -> f64 {
-        let (a2, b2, c2) = (self.a * self.a, self.b * self.b, self.c * self.c);
+    pub(super) fn compliance(&self) -> f64 {
+        let (a2, b2, c2) = self.squares();
         self.b
             * (((b2 + a2) / (b2 - a2) - self.sleeve.1) / self.sleeve.0
                 + ((c2 + b2) / (c2 - b2) + self.block.1) / self.block.0)
@@ -206,7 +216,11 @@ impl Rings {
 }
 
 impl PressFit {
-    fn check(&self) -> Result<(), Fault> {
+    /// That every value is within its range.
+    ///
+    /// # Errors
+    /// A fault at the first that is not.
+    pub fn check(&self) -> Result<(), Fault> {
         bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
         bounds::DIAMETER.check("sleeve.outer_d_m", self.joint.as_m())?;
         bounds::DIAMETER.check("block.outer_d_m", self.block_outer.as_m())?;

@@ -28,7 +28,7 @@ pub fn bracketed(mut f: impl FnMut(f64) -> f64, lo: f64, hi: f64, tolerance: f64
             residual: 0.0,
         });
     }
-    if !(fa * fb < 0.0) {
+    if fa.is_nan() || fb.is_nan() || fa * fb > 0.0 {
         return None;
     }
     for _ in 0..200 {

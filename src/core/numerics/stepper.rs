@@ -75,7 +75,7 @@ const ALPHA: [[f64; 4]; 4] = [
     [0.0; 4],
     [8.717_330_430_169_18e-1, 0.0, 0.0, 0.0],
     [
-        8.445_706_001_536_942_3e-1,
+        8.445_706_001_536_942e-1,
         -1.129_906_423_648_418_5e-1,
         0.0,
         0.0,
@@ -86,7 +86,7 @@ const GAMMAS: [[f64; 4]; 4] = [
     [GAMMA, 0.0, 0.0, 0.0],
     [-8.717_330_430_169_18e-1, GAMMA, 0.0, 0.0],
     [
-        -9.033_805_701_304_408_2e-1,
+        -9.033_805_701_304_408e-1,
         5.418_067_238_809_532_6e-2,
         GAMMA,
         0.0,
@@ -94,7 +94,7 @@ const GAMMAS: [[f64; 4]; 4] = [
     [
         2.421_238_070_609_534_6e-1,
         -1.223_250_583_904_514_7,
-        5.452_602_553_351_021_4e-1,
+        5.452_602_553_351_021e-1,
         GAMMA,
     ],
 ];
@@ -105,8 +105,8 @@ const B: [f64; 4] = [
     GAMMA,
 ];
 const B_EMBEDDED: [f64; 4] = [
-    3.781_090_314_581_936_9e-1,
-    -9.604_229_221_242_317_8e-2,
+    3.781_090_314_581_937e-1,
+    -9.604_229_221_242_318e-2,
     5e-1,
     2.179_332_607_542_295e-1,
 ];
@@ -123,31 +123,28 @@ struct Tableau {
 fn tableau() -> &'static Tableau {
     static TABLEAU: OnceLock<Tableau> = OnceLock::new();
     TABLEAU.get_or_init(|| {
-        let mut inverse = [[0.0; 4]; 4];
-        for col in 0..STAGES {
-            for i in col..STAGES {
+        // Forward substitution, column by column of the unit matrix.
+        let mut inverse = [[0.0; STAGES]; STAGES];
+        for i in 0..STAGES {
+            for col in 0..=i {
                 let known: f64 = (col..i).map(|k| GAMMAS[i][k] * inverse[k][col]).sum();
                 let unit = if i == col { 1.0 } else { 0.0 };
                 inverse[i][col] = (unit - known) / GAMMA;
             }
         }
-        let times = |row: &[f64; 4], col: usize| -> f64 {
-            (0..STAGES).map(|k| row[k] * inverse[k][col]).sum()
+        let times = |row: &[f64; STAGES]| -> [f64; STAGES] {
+            core::array::from_fn(|j| (0..STAGES).map(|k| row[k] * inverse[k][j]).sum())
         };
-        let mut t = Tableau {
-            a: [[0.0; 4]; 4],
-            c: [[0.0; 4]; 4],
-            m: [0.0; 4],
-            e: [0.0; 4],
+        let m = times(&B);
+        let embedded = times(&B_EMBEDDED);
+        let t = Tableau {
+            a: ALPHA.map(|row| times(&row)),
+            c: core::array::from_fn(|i| {
+                core::array::from_fn(|j| if i == j { 0.0 } else { -inverse[i][j] })
+            }),
+            m,
+            e: core::array::from_fn(|j| m[j] - embedded[j]),
         };
-        for j in 0..STAGES {
-            for (i, row) in ALPHA.iter().enumerate() {
-                t.a[i][j] = times(row, j);
-                t.c[i][j] = if i == j { 0.0 } else { -inverse[i][j] };
-            }
-            t.m[j] = times(&B, j);
-            t.e[j] = t.m[j] - times(&B_EMBEDDED, j);
-        }
         t
     })
 }
@@ -230,13 +227,13 @@ impl Stepper {
         }
         let mut end = *y;
         let mut error: f64 = 0.0;
-        for k in 0..all {
+        for (k, value) in end[..all].iter_mut().enumerate() {
             let (mut step, mut difference) = (0.0, 0.0);
-            for i in 0..STAGES {
-                step += t.m[i] * self.stages[i][k];
-                difference += t.e[i] * self.stages[i][k];
+            for (i, stage) in self.stages.iter().enumerate() {
+                step += t.m[i] * stage[k];
+                difference += t.e[i] * stage[k];
             }
-            end[k] += step;
+            *value += step;
             if k < n {
                 // A value that is no number must not pass as a small error.
                 let size = difference.abs();

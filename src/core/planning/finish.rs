@@ -1,9 +1,10 @@
-//! Finishing the bore: cross-hatch and ring gap.
+//! Finishing the bore: close-in and stock, cross-hatch, ring gap.
 
 use core::f64::consts::PI;
 
+use crate::mechanics::rings::{PressFit, press_fit};
 use crate::quantity::bounds;
-use crate::quantity::report::Fault;
+use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Diameter, Length};
 
 /// What of the cross-hatch is given.
@@ -86,4 +87,88 @@ pub fn ring_gap(gap: Length, bore_change: Length) -> Result<Length, Fault> {
     let gap = bounds::RING_GAP.check("gap_m", gap.as_m())?;
     let change = bounds::HEIGHT.check("bore_change_m", bore_change.as_m())?;
     Ok(Length::from_m(gap + PI * change))
+}
+
+/// A fitted sleeve that is to be finished.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FinishInput {
+    /// The fit; its inside is the sleeve's before it goes in.
+    pub fit: PressFit,
+    /// Diameter wanted after the torque-plate hone.
+    pub finished: Diameter,
+    /// Left for the torque-plate hone, on diameter.
+    pub hone: Length,
+    /// Diameter of the piston where it is measured.
+    pub piston: Diameter,
+}
+
+/// A finished bore.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Finish {
+    /// How much the fit closes the inside, on diameter; positive closes.
+    pub close_in: Length,
+    /// Inside once fitted, at mid length.
+    pub fitted: Diameter,
+    /// Diameter to bore the fitted sleeve to.
+    pub bore_to: Diameter,
+    /// Stock from the fitted inside to the finished one, on diameter.
+    pub stock: Length,
+    /// Finished bore less piston.
+    pub piston_clearance: Length,
+    /// Share of the contact pressure left once the wall is thinner.
+    pub grip_left: f64,
+    /// What wants a look.
+    pub findings: Vec<Finding>,
+}
+
+/// Finishing a fitted sleeve: what the fit closes, what is left to take.
+///
+/// # Errors
+/// As [`press_fit`]; diameters outside their ranges; a finished bore that is
+/// not inside the sleeve.
+pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
+    let before = press_fit(&input.fit)?;
+    let finished = bounds::DIAMETER.check("finished_d_m", input.finished.as_m())?;
+    let hone = bounds::SMALL.check("hone_m", input.hone.as_m())?;
+    let piston = bounds::DIAMETER.check("piston_d_m", input.piston.as_m())?;
+    input
+        .finished
+        .check_inside("finished_d_m", input.fit.joint)?;
+    let close_in = -before.sleeve_inner_change.as_m();
+    let fitted = input.fit.sleeve_inner.as_m() - close_in;
+    let stock = finished - fitted;
+    let mut findings = before.findings;
+    if stock < hone {
+        findings.push(Finding::stop(
+            "no_stock",
+            "the fitted sleeve leaves less than the hone needs: choose a sleeve with a smaller \
+             inside",
+        ));
+    }
+    if finished <= piston {
+        findings.push(Finding::stop(
+            "no_piston_clearance",
+            "the finished bore is no larger than the piston: check for a radius among diameters, \
+             and the piston's size",
+        ));
+    }
+    // The same stress-free interference on a thinner wall.
+    let grip_left = if before.pressure.as_pa() > 0.0 && input.finished > input.fit.sleeve_inner {
+        let thinner = PressFit {
+            sleeve_inner: input.finished,
+            ..input.fit
+        };
+        press_fit(&thinner)?.pressure.as_pa() / before.pressure.as_pa()
+    } else {
+        1.0
+    };
+    Ok(Finish {
+        close_in: Length::from_m(close_in),
+        fitted: Diameter::from_m(fitted),
+        bore_to: Diameter::from_m(finished - hone),
+        stock: Length::from_m(stock),
+        piston_clearance: Length::from_m(finished - piston),
+        grip_left,
+        findings,
+    })
 }

@@ -67,6 +67,8 @@ pub fn face_coefficient(surface: Temperature, room: Temperature, height: Length)
 
 /// Heat flux into a face by its temperature, ready for a solver.
 #[derive(Clone, Debug)]
+// One of it a solver: the size does not matter, a pointer would be read often.
+#[allow(clippy::large_enum_variant)]
 pub enum AirSide {
     /// One coefficient at all temperatures.
     Fixed {

@@ -417,10 +417,9 @@ impl StiffSystem for DropModel {
             j.above[i] *= *value;
         }
         j.coupling = Coupling::Chain;
-        if let (Phase::Gap, Some(c)) = (self.phase, crossing) {
-            if open - GAP_JUMP_M > GAP_FLOOR_M {
-                self.dyad(y, &c, &inertia, j);
-            }
+        let moving = self.phase == Phase::Gap && open - GAP_JUMP_M > GAP_FLOOR_M;
+        if let Some(c) = crossing.filter(|_| moving) {
+            self.dyad(y, &c, &inertia, j);
         }
     }
 }

@@ -82,11 +82,11 @@ impl Run {
     pub fn enter(&mut self, phase: Phase, began_s: f64, block_k: f64) {
         let (n, from) = (self.model.sleeve.cells(), self.model.phase);
         self.model.phase = phase;
-        if let (Block::Ring(wall), Phase::Carry) = (&self.model.block, from) {
-            if phase != Phase::Carry {
-                let cells = wall.cells();
-                self.y[n..n + cells].fill(block_k);
-            }
+        if let (Block::Ring(wall), Phase::Carry, Phase::Gap | Phase::Joint) =
+            (&self.model.block, from, phase)
+        {
+            let cells = wall.cells();
+            self.y[n..n + cells].fill(block_k);
         }
         self.model.reset_quadratures(&mut self.y);
         self.began_s = began_s;

@@ -1,0 +1,148 @@
+//! The fit in service: running temperatures and gas pressure on the rings.
+//!
+//! Superposition of linear rings (plane stress). Each length follows its own
+//! material's expansion from 293.15 K. Gas pressure acts on the sleeve's
+//! inside; where the fit is loose it first takes up the clearance.
+
+use super::rings::{Elastic, PressFit, Rings};
+use crate::materials::Material;
+use crate::numerics::roots;
+use crate::quantity::bounds;
+use crate::quantity::report::{Fault, Finding};
+use crate::quantity::{DiametralInterference, Pressure, Temperature};
+
+/// A fit in service.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ServiceInput {
+    /// The fit as it is at 293.15 K.
+    pub fit: PressFit,
+    /// What the sleeve is made of.
+    pub sleeve_material: Material,
+    /// What the block is made of.
+    pub block_material: Material,
+    /// Mean temperature of the sleeve in service.
+    pub sleeve: Temperature,
+    /// Mean temperature of the block in service.
+    pub block: Temperature,
+    /// Gas pressure inside.
+    pub gas: Pressure,
+    /// Tensile strength of the sleeve.
+    pub sleeve_strength: Pressure,
+    /// Tensile strength of the block.
+    pub block_strength: Pressure,
+}
+
+/// A fit in service.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Service {
+    /// Interference at the running temperatures, smoothing taken off.
+    pub interference: DiametralInterference,
+    /// Contact pressure from the fit alone; 0 where it is loose.
+    pub fit_pressure: Pressure,
+    /// Contact pressure with the gas.
+    pub pressure: Pressure,
+    /// Hoop stress at the sleeve's inside, with the gas.
+    pub sleeve_hoop_inner: Pressure,
+    /// Hoop stress at the bore, with the gas.
+    pub block_hoop_inner: Pressure,
+    /// Strength of the sleeve over its largest hoop tension; `None` where
+    /// there is none.
+    pub sleeve_margin: Option<f64>,
+    /// Strength of the block over its largest hoop tension.
+    pub block_margin: Option<f64>,
+    /// Common temperature at which nothing is left of the fit; `None` where
+    /// that is not below 500 K.
+    pub lets_go: Option<Temperature>,
+    /// What wants a look.
+    pub findings: Vec<Finding>,
+}
+
+/// The fit at running temperatures with gas pressure.
+///
+/// # Errors
+/// As [`super::rings::press_fit`]; temperatures, pressure or strengths outside
+/// their ranges.
+pub fn service(input: &ServiceInput) -> Result<Service, Fault> {
+    input.fit.check()?;
+    bounds::TEMPERATURE.check("sleeve_k", input.sleeve.as_k())?;
+    bounds::TEMPERATURE.check("block_k", input.block.as_k())?;
+    let gas = bounds::GAUGE.check("gas_pa", input.gas.as_pa())?;
+    let strengths = [
+        bounds::PRESSURE.check("sleeve_strength_pa", input.sleeve_strength.as_pa())?,
+        bounds::PRESSURE.check("block_strength_pa", input.block_strength.as_pa())?,
+    ];
+    let rings = Rings::of(&input.fit);
+    let interference = input.interference_at(input.sleeve, input.block);
+    let (a2, b2, c2) = rings.squares();
+    let compliance = rings.compliance();
+    let fit_pressure = (0.5 * interference / compliance).max(0.0);
+    // The free sleeve's outside grows by this under the gas.
+    let growth = 2.0 * a2 * gas * rings.joint() / (input.fit.sleeve.youngs.as_pa() * (b2 - a2));
+    let pressure = ((0.5 * interference + growth) / compliance).max(0.0);
+    let sleeve_hoop = -2.0 * b2 * pressure / (b2 - a2) + gas * (b2 + a2) / (b2 - a2);
+    let block_hoop = pressure * (c2 + b2) / (c2 - b2);
+    let margin = |strength: f64, hoop: f64| (hoop > 0.0).then(|| strength / hoop);
+    let margins = [
+        margin(strengths[0], sleeve_hoop),
+        margin(strengths[1], block_hoop),
+    ];
+    let mut findings = Vec::new();
+    if interference <= 0.0 {
+        findings.push(Finding::stop(
+            "loose_in_service",
+            "at these running temperatures nothing is left of the press fit: plan more \
+             interference, or keep the block cooler",
+        ));
+    }
+    if margins.iter().flatten().any(|m| *m < 2.0) {
+        findings.push(Finding::look(
+            "little_margin",
+            "a hoop stress is more than half of the tensile strength entered: lower the fit or \
+             the pressure, and ask the maker",
+        ));
+    }
+    Ok(Service {
+        interference: DiametralInterference::from_m(interference),
+        fit_pressure: Pressure::from_pa(fit_pressure),
+        pressure: Pressure::from_pa(pressure),
+        sleeve_hoop_inner: Pressure::from_pa(sleeve_hoop),
+        block_hoop_inner: Pressure::from_pa(block_hoop),
+        sleeve_margin: margins[0],
+        block_margin: margins[1],
+        lets_go: input.lets_go(),
+        findings,
+    })
+}
+
+impl ServiceInput {
+    fn interference_at(&self, sleeve: Temperature, block: Temperature) -> f64 {
+        let d = self.fit.joint.as_m();
+        let bore = d - self.fit.interference.as_m();
+        let smoothing = self.fit.smoothing * (self.fit.rz_sleeve.as_m() + self.fit.rz_bore.as_m());
+        d * (1.0 + self.sleeve_material.strain(sleeve))
+            - bore * (1.0 + self.block_material.strain(block))
+            - smoothing
+    }
+
+    fn lets_go(&self) -> Option<Temperature> {
+        let left = |t_k: f64| {
+            let t = Temperature::from_k(t_k);
+            self.interference_at(t, t)
+        };
+        let room = Temperature::REFERENCE.as_k();
+        if left(room) <= 0.0 {
+            return None;
+        }
+        roots::bracketed(left, room, bounds::TEMPERATURE.hi, 1e-6)
+            .map(|root| Temperature::from_k(root.x))
+    }
+}
+
+/// Elastic constants of a catalogue or constant material.
+#[must_use]
+pub fn elastic_of(material: &Material) -> Elastic {
+    Elastic {
+        youngs: Pressure::from_pa(material.youngs_pa()),
+        poisson: material.poisson(),
+    }
+}
