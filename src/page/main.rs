@@ -1,5 +1,17 @@
 //! The page: mounts only.
-use leptos::prelude::*;
+
+mod app;
+mod browser;
+mod drawings;
+mod offline;
+mod parts;
+mod route;
+mod screens;
+mod show;
+mod state;
+mod storage;
+mod texts;
+
 fn main() {
-    mount_to_body(|| view! { <p>"Coldseat"</p> });
+    leptos::mount::mount_to_body(app::App);
 }

@@ -11,6 +11,7 @@ use crate::materials::{Material, MaterialId};
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length, Seconds, Temperature};
 use crate::thermal::cold_drop::ColdDrop;
+use crate::thermal::drop_band::DropBand;
 
 /// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
 pub const BATH: Temperature = Temperature::from_k(77.355);
@@ -191,5 +192,38 @@ pub fn field_of(fault: &Fault) -> Field {
         Field::DropRoom
     } else {
         Field::DropOd
+    }
+}
+
+/// What the clearance at the bore allows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DropVerdict {
+    /// Room enough, even at the narrow end of the band.
+    Free,
+    /// It enters, with less room than asked for.
+    Tight,
+    /// At the narrow end of the band it may not enter.
+    MayNotEnter,
+    /// It does not enter.
+    DoesNotEnter,
+}
+
+/// Judges a drop by the least clearance asked for at the bore.
+#[must_use]
+pub fn verdict(band: &DropBand, least: Length) -> DropVerdict {
+    let nominal_m = band.nominal.clearance_entry.as_m();
+    let narrow_m = band
+        .early
+        .clearance_entry
+        .as_m()
+        .min(band.late.clearance_entry.as_m());
+    if nominal_m <= 0.0 {
+        DropVerdict::DoesNotEnter
+    } else if narrow_m <= 0.0 {
+        DropVerdict::MayNotEnter
+    } else if nominal_m < least.as_m() {
+        DropVerdict::Tight
+    } else {
+        DropVerdict::Free
     }
 }

@@ -76,13 +76,22 @@ async function kept(address) {
   return (await caches.open(CACHE)).match(address, { ignoreVary: true });
 }
 
-/** The page for its own address; a file's address opened as a page is the file. */
+/**
+ * The page for its own address; a file's address opened as a page is the file.
+ * Any other address is the host's to answer (the page's links are relative, so
+ * the page must not stand anywhere else); without a network it leads home.
+ */
 async function page(request, url) {
   const address = without(url, "hash", "search");
-  const file = KEPT.has(address) && address !== INDEX;
-  const other = !file && /\.[^/]+$/.test(url.pathname) && !url.pathname.endsWith("/index.html");
-  if (other) return fetch(request);
-  return (await kept(file ? address : INDEX)) ?? fetch(request);
+  const own = address === `${INDEX}index.html` ? INDEX : address;
+  const found = KEPT.has(own) ? await kept(own) : undefined;
+  if (found) return found;
+  try {
+    return await fetch(request);
+  } catch (error) {
+    if (own === INDEX) throw error;
+    return Response.redirect(INDEX);
+  }
 }
 
 /** A file of this version, or the network's; a page in its place is an error. */

@@ -1,0 +1,120 @@
+//! The frame: head, notices, the screen the address names, the number pad.
+
+use crate::browser;
+use crate::drawings::Hatching;
+use crate::offline;
+use crate::parts::notice::Notices;
+use crate::parts::pad::Pad;
+use crate::route::{Route, View};
+use crate::screens::deck::DeckScreen;
+use crate::screens::drop::DropScreen;
+use crate::screens::engine::EngineScreen;
+use crate::screens::job::JobScreen;
+use crate::screens::jobs::JobsScreen;
+use crate::screens::new::NewScreen;
+use crate::screens::record::RecordScreen;
+use crate::screens::settings::SettingsScreen;
+use crate::state::State;
+use crate::texts as t;
+use leptos::prelude::*;
+
+/// Which screen; a change of cylinder or step stays on one.
+#[derive(Clone, PartialEq, Eq)]
+enum Screen {
+    Jobs,
+    Drop,
+    New,
+    Settings,
+    NoJob,
+    Cylinder(String),
+    Deck(String, u8),
+    Record(String),
+    Engine(String),
+}
+
+/// Everything.
+#[component]
+pub fn App() -> impl IntoView {
+    let state = State::start();
+    provide_context(state);
+    let listener = window_event_listener(leptos::ev::hashchange, move |_| state.arrive());
+    on_cleanup(move || listener.remove());
+    offline::register(state);
+
+    let screen = Memo::new(move |_| match state.route.get() {
+        Route::Jobs => Screen::Jobs,
+        Route::Drop => Screen::Drop,
+        Route::New => Screen::New,
+        Route::Settings => Screen::Settings,
+        Route::Job { id, view } => {
+            // Only whether there is a job of this key, not what is in it.
+            let there = state.open.with(|o| o.as_ref().is_some_and(|o| o.id == id));
+            match view {
+                _ if !there => Screen::NoJob,
+                View::Cylinder(..) => Screen::Cylinder(id),
+                View::Deck(bank) => Screen::Deck(id, bank),
+                View::Record => Screen::Record(id),
+                View::Engine => Screen::Engine(id),
+            }
+        }
+    });
+    // The heading takes the focus when the screen changes, so that a screen
+    // reader says where it is; not at the start.
+    Effect::new(move |before: Option<Screen>| {
+        let now = screen.get();
+        if before.is_some_and(|b| b != now) {
+            browser::focus_heading();
+        }
+        now
+    });
+    let show = move || match screen.get() {
+        Screen::Jobs => view! { <JobsScreen /> }.into_any(),
+        Screen::Drop => view! { <DropScreen /> }.into_any(),
+        Screen::New => view! { <NewScreen /> }.into_any(),
+        Screen::Settings => view! { <SettingsScreen /> }.into_any(),
+        Screen::Cylinder(id) => view! { <JobScreen id=id /> }.into_any(),
+        Screen::Deck(id, bank) => view! { <DeckScreen id=id bank=bank /> }.into_any(),
+        Screen::Record(id) => view! { <RecordScreen id=id /> }.into_any(),
+        Screen::Engine(id) => view! { <EngineScreen id=id /> }.into_any(),
+        Screen::NoJob => view! {
+            <h1 id="screen-heading" tabindex="-1">
+                {t::NO_JOB}
+            </h1>
+            <p>
+                <a class="button" href="#/">
+                    {t::BACK_TO_JOBS}
+                </a>
+            </p>
+        }
+        .into_any(),
+    };
+    let class = move || {
+        if state.active.with(Option::is_some) && state.pad_on.get() {
+            "frame frame-pad"
+        } else {
+            "frame"
+        }
+    };
+    let here = move |route: Route| (state.route.get() == route).then_some("page");
+    view! {
+        <div class=class>
+            <Hatching />
+            <header class="head">
+                <nav aria-label=t::MAIN_MENU>
+                    <a href="#/" aria-current=move || here(Route::Jobs)>
+                        {t::JOBS}
+                    </a>
+                    <a href="#/drop" aria-current=move || here(Route::Drop)>
+                        {t::COLD_DROP}
+                    </a>
+                    <a href="#/settings" aria-current=move || here(Route::Settings)>
+                        {t::SETTINGS}
+                    </a>
+                </nav>
+            </header>
+            <Notices />
+            <main id="main">{show}</main>
+            <Pad />
+        </div>
+    }
+}

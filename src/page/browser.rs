@@ -1,0 +1,130 @@
+//! The browser outside the view: clock, chance, address, focus, files, print.
+//! Every call copes with a browser that refuses.
+
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+
+/// Milliseconds since 1970.
+#[must_use]
+pub fn now() -> u64 {
+    js_sys::Date::now() as u64
+}
+
+/// A date in the person's time zone, `2026-11-25 14:05`.
+#[must_use]
+pub fn date(at: u64) -> String {
+    let date = js_sys::Date::new(&JsValue::from_f64(at as f64));
+    format!(
+        "{:04}-{:02}-{:02} {:02}:{:02}",
+        date.get_full_year(),
+        date.get_month() + 1,
+        date.get_date(),
+        date.get_hours(),
+        date.get_minutes()
+    )
+}
+
+/// A key that no other job has: 12 hexadecimal digits by chance.
+#[must_use]
+pub fn fresh_id() -> String {
+    let mut bytes = [0_u8; 6];
+    let filled = window()
+        .crypto()
+        .is_ok_and(|c| c.get_random_values_with_u8_array(&mut bytes).is_ok());
+    if !filled {
+        for byte in &mut bytes {
+            *byte = (js_sys::Math::random() * 256.0) as u8;
+        }
+    }
+    bytes.iter().map(|b| format!("{b:02x}")).collect()
+}
+
+/// The part of the address behind the `#`.
+#[must_use]
+pub fn hash() -> String {
+    window().location().hash().unwrap_or_default()
+}
+
+/// Goes to an address of this page.
+pub fn go(address: &str) {
+    // A browser that refuses leaves the page where it is.
+    let _ = window().location().set_hash(address);
+}
+
+/// Whether a media query holds.
+#[must_use]
+pub fn matches(query: &str) -> bool {
+    window()
+        .match_media(query)
+        .ok()
+        .flatten()
+        .is_some_and(|list| list.matches())
+}
+
+/// Puts the focus on an element and brings it into view.
+pub fn focus(id: &str) {
+    if let Some(element) = document()
+        .get_element_by_id(id)
+        .and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok())
+    {
+        let _ = element.focus();
+    }
+}
+
+/// Puts the focus on the first heading, after a change of screen.
+pub fn focus_heading() {
+    request_animation_frame(|| focus("screen-heading"));
+}
+
+/// The input after the one with this id, in the order of the page; else the
+/// button that goes on.
+pub fn focus_after(id: &str) {
+    let Ok(places) = document().query_selector_all("[data-place], [data-onward]") else {
+        return;
+    };
+    let mut found = false;
+    for index in 0..places.length() {
+        let Some(element) = places
+            .item(index)
+            .and_then(|n| n.dyn_into::<web_sys::HtmlElement>().ok())
+        else {
+            continue;
+        };
+        if found {
+            let _ = element.focus();
+            if let Some(input) = element.dyn_ref::<web_sys::HtmlInputElement>() {
+                input.select();
+            }
+            return;
+        }
+        found = element.id() == id;
+    }
+}
+
+/// Hands a text to the person as a file.
+pub fn save_file(name: &str, text: &str) {
+    let parts = js_sys::Array::of1(&JsValue::from_str(text));
+    let kind = web_sys::BlobPropertyBag::new();
+    kind.set_type("application/json");
+    let Ok(blob) = web_sys::Blob::new_with_str_sequence_and_options(&parts, &kind) else {
+        return;
+    };
+    let Ok(url) = web_sys::Url::create_object_url_with_blob(&blob) else {
+        return;
+    };
+    if let Some(link) = document()
+        .create_element("a")
+        .ok()
+        .and_then(|e| e.dyn_into::<web_sys::HtmlAnchorElement>().ok())
+    {
+        link.set_href(&url);
+        link.set_download(name);
+        link.click();
+    }
+    let _ = web_sys::Url::revoke_object_url(&url);
+}
+
+/// Opens the print dialogue.
+pub fn print() {
+    let _ = window().print();
+}

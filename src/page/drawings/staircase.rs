@@ -1,0 +1,95 @@
+//! Pull after pull: the height released, the dip under load and the return,
+//! coming down onto the predicted line or stopping above it.
+
+use super::{Picture, polyline};
+use crate::show::{bare, length};
+use crate::texts as t;
+use coldseat_core::job::field::UnitSystem;
+use leptos::prelude::AnyView;
+
+/// A pull, SI.
+pub struct Stair {
+    /// Height under load.
+    pub loaded_m: Option<f64>,
+    /// Height released.
+    pub released_m: f64,
+}
+
+/// The drawing.
+pub fn staircase(
+    stairs: &[Stair],
+    predicted_m: f64,
+    gap_limit_m: f64,
+    units: UnitSystem,
+) -> AnyView {
+    let heights = stairs
+        .iter()
+        .flat_map(|s| [Some(s.released_m), s.loaded_m])
+        .flatten()
+        .chain([predicted_m, predicted_m + gap_limit_m]);
+    let (mut low, mut high) = (predicted_m, predicted_m + gap_limit_m);
+    for height in heights {
+        low = low.min(height);
+        high = high.max(height);
+    }
+    let span = (high - low).max(1e-5);
+    let y = |m: f64| 26.0 + 150.0 * (high - m) / span;
+    let wide = 250.0 / stairs.len().max(1) as f64;
+
+    let last = stairs.last().map_or(predicted_m, |s| s.released_m);
+    let mut picture = Picture {
+        label: t::staircase_label(
+            stairs.len(),
+            &length(last, units),
+            &length(predicted_m, units),
+            &length(last - predicted_m, units),
+        ),
+        width: 360.0,
+        height: 220.0,
+        marks: Vec::new(),
+        caption: t::STAIRCASE_CAPTION.to_owned(),
+    };
+    let (limit, home) = (y(predicted_m + gap_limit_m), y(predicted_m));
+    picture.area(
+        "band",
+        &[(0.0, limit), (262.0, limit), (262.0, home), (0.0, home)],
+    );
+    picture.line("scribe-dashed", (0.0, home), (262.0, home));
+    let mut points = Vec::new();
+    for (index, stair) in stairs.iter().enumerate() {
+        let (left, right) = (6.0 + wide * index as f64, 6.0 + wide * (index + 1) as f64);
+        let middle = left + 0.28 * wide;
+        let released = y(stair.released_m);
+        if let Some(loaded_m) = stair.loaded_m {
+            points.push((left, y(loaded_m)));
+            points.push((middle, y(loaded_m)));
+            picture.text(
+                "tiny-middle",
+                (middle, y(loaded_m) + 13.0),
+                if index == 0 { t::LOADED } else { "" },
+            );
+        } else {
+            points.push((left, released));
+        }
+        points.push((middle, released));
+        points.push((right, released));
+        picture.text(
+            "tiny-middle",
+            (0.5 * (left + right), 214.0),
+            (index + 1).to_string(),
+        );
+    }
+    picture.path("scribe-strong", polyline(&points));
+    // Labels on the right keep 17 apart.
+    let end = y(last);
+    let (mut label_last, mut label_home) = (end + 5.0, home + 5.0);
+    if (label_home - label_last).abs() < 17.0 {
+        let middle = 0.5 * (label_home + label_last);
+        let sign = if label_last <= label_home { 1.0 } else { -1.0 };
+        (label_last, label_home) = (middle - sign * 8.5, middle + sign * 8.5);
+    }
+    picture.text("strong", (268.0, label_last), bare(last, units));
+    picture.text("small", (268.0, label_home), bare(predicted_m, units));
+    picture.text("tiny", (268.0, label_home + 14.0), t::PREDICTED);
+    picture.view()
+}

@@ -1,0 +1,81 @@
+//! A choice out of a list, as a plain select: the system's own wheel is the
+//! quickest on a phone.
+
+use leptos::prelude::*;
+
+/// One of several.
+#[component]
+pub fn Choice(
+    /// Id of the control.
+    id: &'static str,
+    /// Its label.
+    label: &'static str,
+    /// Values and their words.
+    options: Vec<(String, String)>,
+    /// The value chosen.
+    value: Signal<String>,
+    /// Called with a new value.
+    change: Callback<String>,
+) -> impl IntoView {
+    let items: Vec<AnyView> = options
+        .into_iter()
+        .map(|(key, words)| {
+            let own = key.clone();
+            view! {
+                <option value=key prop:selected=move || value.get() == own>
+                    {words}
+                </option>
+            }
+            .into_any()
+        })
+        .collect();
+    view! {
+        <div class="choice">
+            <label for=id>{label}</label>
+            <select
+                id=id
+                on:change=move |event| change.run(event_target_value(&event))
+            >
+                {items}
+            </select>
+        </div>
+    }
+    .into_any()
+}
+
+/// A line of free text.
+#[component]
+pub fn Line(
+    /// Id of the control.
+    id: &'static str,
+    /// Its label.
+    label: &'static str,
+    /// The text.
+    value: Signal<String>,
+    /// Called with a new text.
+    change: Callback<String>,
+) -> impl IntoView {
+    view! {
+        <div class="choice">
+            <label for=id>{label}</label>
+            <input
+                id=id
+                type="text"
+                autocomplete="off"
+                maxlength="200"
+                prop:value=move || value.get()
+                on:input=move |event| change.run(event_target_value(&event))
+            />
+        </div>
+    }
+    .into_any()
+}
+
+/// Materials as options.
+#[must_use]
+pub fn materials() -> Vec<(String, String)> {
+    coldseat_core::materials::MaterialId::ALL
+        .into_iter()
+        .map(|m| (m.id().to_owned(), m.name().to_owned()))
+        .collect()
+}

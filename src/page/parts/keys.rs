@@ -1,0 +1,227 @@
+//! What the keys of the number pad do to the text under the hand.
+//!
+//! Counted from the right, digits fill up from the last decimal, as a lathe
+//! hand says them: 4, 3 gives 0.0043. A decimal point turns what was typed
+//! into ordinary digits: 4, point, 2 gives 4.2.
+
+use coldseat_core::quantity::format::{decimals, fixed};
+use coldseat_core::quantity::parse::{Unit, parse};
+
+/// A key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Key {
+    /// A digit.
+    Digit(u8),
+    /// The decimal point.
+    Point,
+    /// Plus or minus, proud or low.
+    Sign,
+    /// Delete one.
+    Delete,
+    /// Up by the smallest digit shown.
+    Up,
+    /// Down by it.
+    Down,
+}
+
+/// How digits are taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Counting {
+    /// From the right: 43 is 0.0043.
+    FromRight,
+    /// As typed.
+    AsTyped,
+}
+
+/// What is being typed.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Typing {
+    /// Digits since the hand came here; `None`: nothing typed yet, or typed
+    /// otherwise.
+    pub digits: Option<String>,
+    /// Whether anything was typed since the hand came here.
+    pub begun: bool,
+}
+
+/// Longest text the pad makes.
+const MOST: usize = 12;
+
+/// The text after a key.
+#[must_use]
+pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit: Unit) -> String {
+    match key {
+        Key::Digit(digit) => {
+            let negative = typing.begun && text.starts_with('-');
+            if counting == Counting::AsTyped || (typing.begun && typing.digits.is_none()) {
+                let kept = if typing.begun { text } else { "" };
+                typing.begun = true;
+                typing.digits = None;
+                return if kept.len() >= MOST {
+                    kept.to_owned()
+                } else {
+                    format!("{kept}{digit}")
+                };
+            }
+            let mut digits = typing.digits.take().unwrap_or_default();
+            if digits.len() < MOST {
+                digits.push(char::from(b'0' + digit % 10));
+            }
+            typing.begun = true;
+            let shown = placed(&digits, decimals(unit));
+            typing.digits = Some(digits);
+            signed(negative, &shown)
+        }
+        Key::Point => {
+            let negative = typing.begun && text.starts_with('-');
+            let whole = match typing.digits.take() {
+                Some(digits) => {
+                    let trimmed = digits.trim_start_matches('0');
+                    if trimmed.is_empty() {
+                        "0".into()
+                    } else {
+                        trimmed.to_owned()
+                    }
+                }
+                None if typing.begun => text.trim_start_matches('-').to_owned(),
+                None => "0".to_owned(),
+            };
+            typing.begun = true;
+            if whole.contains(['.', ',']) {
+                return text.to_owned();
+            }
+            signed(negative, &format!("{whole}."))
+        }
+        Key::Sign => {
+            typing.begun = true;
+            match text.strip_prefix(['-', '\u{2212}']) {
+                Some(rest) => rest.to_owned(),
+                None => format!("-{text}"),
+            }
+        }
+        Key::Delete => {
+            typing.begun = true;
+            if let Some(digits) = typing.digits.as_mut() {
+                digits.pop();
+                if digits.is_empty() {
+                    typing.digits = None;
+                    return String::new();
+                }
+                return signed(text.starts_with('-'), &placed(digits, decimals(unit)));
+            }
+            let mut shorter = text.to_owned();
+            shorter.pop();
+            shorter
+        }
+        Key::Up | Key::Down => {
+            let Ok(typed) = parse(text, unit) else {
+                return text.to_owned();
+            };
+            typing.begun = true;
+            typing.digits = None;
+            let digits = decimals(unit);
+            let step = 10_f64.powi(-(digits as i32));
+            let sign = if key == Key::Up { 1.0 } else { -1.0 };
+            fixed(unit.from_si(typed.si) + sign * step, digits)
+        }
+    }
+}
+
+/// Digits with the point before the last `decimals` of them.
+fn placed(digits: &str, decimals: usize) -> String {
+    if decimals == 0 {
+        return digits.to_owned();
+    }
+    let padded = format!("{digits:0>width$}", width = decimals + 1);
+    let (whole, rest) = padded.split_at(padded.len() - decimals);
+    let whole = whole.trim_start_matches('0');
+    let whole = if whole.is_empty() { "0" } else { whole };
+    format!("{whole}.{rest}")
+}
+
+fn signed(negative: bool, text: &str) -> String {
+    if negative {
+        format!("-{text}")
+    } else {
+        text.to_owned()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn types(before: &str, keys: &[Key], counting: Counting, unit: Unit, after: &str) {
+        let mut typing = Typing::default();
+        let mut text = before.to_owned();
+        for key in keys {
+            text = press(&text, *key, &mut typing, counting, unit);
+        }
+        assert_eq!(text, after);
+    }
+
+    use Counting::{AsTyped, FromRight};
+    use Key::{Delete, Digit, Down, Point, Sign, Up};
+
+    #[test]
+    fn digits_count_from_the_right() {
+        types("", &[Digit(4), Digit(3)], FromRight, Unit::Inch, "0.0043");
+        types(
+            "",
+            &[Digit(4), Digit(3)],
+            FromRight,
+            Unit::Millimetre,
+            "0.043",
+        );
+        let od = [4, 4, 4, 1, 2].map(Digit);
+        types("", &od, FromRight, Unit::Inch, "4.4412");
+        types(
+            "",
+            &[Digit(4), Digit(3), Delete],
+            FromRight,
+            Unit::Inch,
+            "0.0004",
+        );
+        types(
+            "",
+            &[Digit(4), Delete, Digit(5)],
+            FromRight,
+            Unit::Inch,
+            "5",
+        );
+        types(
+            "",
+            &[Digit(3), Digit(0), Digit(0)],
+            FromRight,
+            Unit::Psi,
+            "300",
+        );
+    }
+
+    #[test]
+    fn a_point_makes_ordinary_digits_of_them() {
+        let keys = [Digit(4), Point, Digit(4), Digit(4), Digit(1)];
+        types("", &keys, FromRight, Unit::Inch, "4.441");
+        types("", &keys, AsTyped, Unit::Inch, "4.441");
+        types("", &[Point, Digit(5)], FromRight, Unit::Inch, "0.5");
+        types("", &[Digit(1), Point, Point], AsTyped, Unit::Inch, "1.");
+    }
+
+    #[test]
+    fn the_first_digit_replaces_what_was_there() {
+        types("4.4412", &[Digit(7)], FromRight, Unit::Inch, "0.0007");
+        types("4.4412", &[Digit(7)], AsTyped, Unit::Inch, "7");
+        types("4.4412", &[Delete], AsTyped, Unit::Inch, "4.441");
+    }
+
+    #[test]
+    fn up_down_and_sign() {
+        types("4.4412", &[Up], FromRight, Unit::Inch, "4.4413");
+        types("0.0000", &[Down], FromRight, Unit::Inch, "-0.0001");
+        types("108.2", &[Down], FromRight, Unit::Millimetre, "108.199");
+        types("", &[Digit(2), Sign], FromRight, Unit::Inch, "-0.0002");
+        types("", &[Sign, Digit(2)], FromRight, Unit::Inch, "-0.0002");
+        types("-0.0002", &[Sign], FromRight, Unit::Inch, "0.0002");
+        types("", &[Up], FromRight, Unit::Inch, "");
+    }
+}

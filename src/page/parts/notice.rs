@@ -1,0 +1,121 @@
+//! Standing notices under the head of the page: the store, repairs, a version
+//! that waits. They stay until what they say is over.
+
+use crate::browser;
+use crate::offline;
+use crate::route::{Route, View};
+use crate::state::{State, Store};
+use crate::texts as t;
+use leptos::prelude::*;
+
+/// All notices that hold now.
+#[component]
+pub fn Notices() -> impl IntoView {
+    let state = State::here();
+    let store = move || {
+        let words = match state.store.get() {
+            Store::Works => return None,
+            Store::Blocked => t::STORE_BLOCKED,
+            Store::Full => t::STORE_FULL,
+        };
+        Some(
+            view! {
+                <div class="notice notice-bad" role="alert">
+                    <p>{words}</p>
+                    {move || state.open.with(Option::is_some).then(|| export_button(state))}
+                </div>
+            }
+            .into_any(),
+        )
+    };
+    let job = move || {
+        let (read_only, repairs) = state.open.with(|open| {
+            open.as_ref()
+                .map(|o| (o.read_only, o.repairs.clone()))
+                .unwrap_or_default()
+        });
+        if !matches!(state.route.get(), Route::Job { .. }) {
+            return None;
+        }
+        if read_only {
+            return Some(
+                view! { <div class="notice notice-bad"><p>{t::READ_ONLY}</p></div> }.into_any(),
+            );
+        }
+        (!repairs.is_empty()).then(|| {
+            let items: Vec<AnyView> = repairs
+                .iter()
+                .map(|r| view! { <li>{t::repair(r)}</li> }.into_any())
+                .collect();
+            view! {
+                <div class="notice notice-bad">
+                    <p>{t::REPAIRED}</p>
+                    <ul>{items}</ul>
+                    <button
+                        type="button"
+                        on:click=move |_| {
+                            state.open.update(|o| {
+                                if let Some(o) = o {
+                                    o.repairs.clear();
+                                }
+                            });
+                        }
+                    >
+                        {t::UNDERSTOOD}
+                    </button>
+                </div>
+            }
+            .into_any()
+        })
+    };
+    // Never in mid-work: while a step is open it only says that it waits.
+    let in_work = Memo::new(move |_| {
+        matches!(
+            state.route.get(),
+            Route::Job {
+                view: View::Cylinder(..) | View::Deck(_) | View::Engine,
+                ..
+            }
+        )
+    });
+    let update = move || {
+        state.update_ready.get().then(|| {
+            view! {
+                <div class="notice" role="status">
+                    <p>{t::UPDATE_READY}</p>
+                    {move || {
+                        if in_work.get() {
+                            view! { <p>{t::UPDATE_LATER}</p> }.into_any()
+                        } else {
+                            view! {
+                                <button type="button" on:click=|_| offline::take_update()>
+                                    {t::UPDATE_NOW}
+                                </button>
+                            }
+                                .into_any()
+                        }
+                    }}
+                </div>
+            }
+            .into_any()
+        })
+    };
+    view! { <div class="notices">{store} {job} {update}</div> }
+}
+
+/// Hands the open job over as a file.
+pub fn export_button(state: State) -> AnyView {
+    view! {
+        <button
+            type="button"
+            on:click=move |_| {
+                if let Some(text) = state.open_text() {
+                    browser::save_file("coldseat-job.json", &text);
+                }
+            }
+        >
+            {t::SAVE_TO_FILE}
+        </button>
+    }
+    .into_any()
+}

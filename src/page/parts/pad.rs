@@ -1,0 +1,183 @@
+//! The big number pad. It types into the reading under the hand and leaves the
+//! focus there, so that keyboard, gauge and pad can be used in turns.
+
+use crate::browser;
+use crate::parts::keys::{Counting, Key, Typing, press};
+use crate::parts::reading::input_id;
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::Place;
+use coldseat_core::job::field::Measure;
+use coldseat_core::quantity::format::{decimals, fixed, signed};
+use coldseat_core::quantity::parse::parse;
+use leptos::prelude::*;
+
+/// The pad, where a reading is under the hand.
+#[component]
+pub fn Pad() -> impl IntoView {
+    let state = State::here();
+    move || {
+        state
+            .active
+            .get()
+            .filter(|_| state.pad_on.get())
+            .map(|(target, place)| keys_for(state, target, place).into_any())
+    }
+}
+
+fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
+    let unit = place.field.unit(untrack(|| state.units(target)));
+    let typing = RwSignal::new(Typing::default());
+    let is_length = place.field.spec().measure == Measure::Length;
+    let from_right = RwSignal::new(place.field.is_small());
+    let tap = move |key: Key| {
+        let text = untrack(|| state.text(target, place));
+        let counting = if from_right.get_untracked() && is_length {
+            Counting::FromRight
+        } else {
+            Counting::AsTyped
+        };
+        let mut now = typing.get_untracked();
+        let typed = press(&text, key, &mut now, counting, unit);
+        typing.set(now);
+        state.type_text(target, place, &typed);
+    };
+    let hold = |event: web_sys::PointerEvent| event.prevent_default();
+    let key = move |key: Key, class: &'static str, face: String, name: String| {
+        view! {
+            <button
+                type="button"
+                class=class
+                aria-label=name
+                on:pointerdown=hold
+                on:click=move |_| tap(key)
+            >
+                {face}
+            </button>
+        }
+        .into_any()
+    };
+    let digit = move |d: u8| key(Key::Digit(d), "key", d.to_string(), d.to_string());
+    let step = fixed(10_f64.powi(-(decimals(unit) as i32)), decimals(unit));
+    let was = state.was.get_untracked();
+    let before = was.clone().and_then(|text| parse(&text, unit).ok());
+    let change = move || {
+        let now = parse(&state.text(target, place), unit).ok()?;
+        let before = before.as_ref()?;
+        let difference = signed(now.si - before.si, unit);
+        Some(format!("{} {difference}", t::PAD_CHANGE))
+    };
+    let proud = place.field.stands_proud();
+    let sign_face = move || {
+        if !proud {
+            return "+/\u{2212}";
+        }
+        if state.text(target, place).starts_with(['-', '\u{2212}']) {
+            t::LOW
+        } else {
+            t::PROUD
+        }
+    };
+    let sign_key = place.field.is_signed().then(|| {
+        view! {
+            <button
+                type="button"
+                class="key key-word"
+                aria-label=if proud { format!("{} / {}", t::PROUD, t::LOW) } else { t::PAD_SIGN.to_owned() }
+                on:pointerdown=hold
+                on:click=move |_| tap(Key::Sign)
+            >
+                {sign_face}
+            </button>
+        }
+    });
+    let count_key = is_length.then(|| {
+        view! {
+            <button
+                type="button"
+                class="pad-tool"
+                aria-pressed=move || from_right.get().to_string()
+                on:pointerdown=hold
+                on:click=move |_| from_right.update(|on| *on = !*on)
+            >
+                {t::PAD_COUNT}
+                <span class="pad-sample">
+                    {move || {
+                        if from_right.get() {
+                            let mut sample = Typing::default();
+                            let mut text = String::new();
+                            for d in [4, 3] {
+                                text = press(&text, Key::Digit(d), &mut sample, Counting::FromRight, unit);
+                            }
+                            format!("43 = {text}")
+                        } else {
+                            "43 = 43".to_owned()
+                        }
+                    }}
+                </span>
+            </button>
+        }
+    });
+    view! {
+        <section class="pad" aria-label=t::PAD>
+            <div class="pad-head">
+                <p class="pad-title">{t::place_title(place)}</p>
+                <p class="pad-value">
+                    {move || {
+                        let text = state.text(target, place);
+                        if text.is_empty() { "\u{2013}".to_owned() } else { text }
+                    }}
+                    <span class="pad-unit">{format!(" {}", unit.symbol())}</span>
+                </p>
+                <p class="pad-was">
+                    {was.map(|text| format!("{} {text} ", t::PAD_WAS))} {change}
+                </p>
+            </div>
+            <div class="pad-tools">
+                {count_key}
+                <button
+                    type="button"
+                    class="pad-tool"
+                    on:pointerdown=hold
+                    on:click=move |_| {
+                        typing.set(Typing::default());
+                        if let Some(place) = state.undo() {
+                            browser::focus(&input_id(place));
+                        }
+                    }
+                >
+                    {t::PAD_UNDO}
+                </button>
+                <button type="button" class="pad-tool" on:click=move |_| state.close_pad()>
+                    {t::PAD_DONE}
+                </button>
+            </div>
+            <div class="pad-keys">
+                {digit(7)} {digit(8)} {digit(9)}
+                {key(Key::Delete, "key key-word", t::PAD_DELETE.to_owned(), t::PAD_DELETE.to_owned())}
+                {digit(4)} {digit(5)} {digit(6)}
+                {key(Key::Up, "key key-step", format!("+{step}"), format!("{} {step}", t::PAD_PLUS))}
+                {digit(1)} {digit(2)} {digit(3)}
+                {key(
+                    Key::Down,
+                    "key key-step",
+                    format!("\u{2212}{step}"),
+                    format!("{} {step}", t::PAD_MINUS),
+                )} {sign_key} {digit(0)}
+                {key(Key::Point, "key", ".".to_owned(), t::PAD_POINT.to_owned())}
+                <button
+                    type="button"
+                    class=if place.field.is_signed() {
+                        "key key-word key-next"
+                    } else {
+                        "key key-word key-next key-wide"
+                    }
+                    on:pointerdown=hold
+                    on:click=move |_| browser::focus_after(&input_id(place))
+                >
+                    {t::PAD_NEXT}
+                </button>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,162 @@
+//! One reading: label, input, and what the core says of it. The only renderer
+//! of readings; every screen uses it.
+
+use crate::browser;
+use crate::show;
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::check::Checked;
+use coldseat_core::job::{Owner, Place};
+use coldseat_core::quantity::format::number;
+use leptos::prelude::*;
+
+/// How the label of a reading reads.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Label {
+    /// The field's name, with its place behind it.
+    Full,
+    /// The place; the field's name is in the legend, and spoken.
+    PlaceOnly,
+    /// The field's name; the place is in the legend, and spoken.
+    FieldOnly,
+}
+
+/// The id of a reading's input.
+#[must_use]
+pub fn input_id(place: Place) -> String {
+    let owner = match place.owner {
+        Owner::Block => "e".to_owned(),
+        Owner::Bank(bank) => format!("b{bank}"),
+        Owner::Cylinder(cylinder) => format!("c{cylinder}"),
+    };
+    format!("{owner}-{}-{}", place.field.spec().id, place.index)
+}
+
+/// A reading.
+#[component]
+pub fn Reading(
+    /// Whose numbers it belongs to.
+    target: Target,
+    /// Where it lives.
+    place: Place,
+    /// How its label reads.
+    label: Label,
+) -> impl IntoView {
+    let state = State::here();
+    let id = input_id(place);
+    let note_id = format!("{id}-note");
+    let text = Memo::new(move |_| state.text(target, place));
+    let checked = Memo::new(move |_| state.checked(target, place));
+    let units = state.units(target);
+    let unit = place.field.unit(units);
+    let spec = place.field.spec();
+    let which = t::place(spec.places, place.index);
+    let (shown, spoken) = match label {
+        Label::Full if which.is_empty() => (t::field(place.field).to_owned(), String::new()),
+        Label::Full => (format!("{}: {which}", t::field(place.field)), String::new()),
+        Label::PlaceOnly if which.is_empty() => (t::field(place.field).to_owned(), String::new()),
+        Label::PlaceOnly => (which, format!("{}: ", t::field(place.field))),
+        Label::FieldOnly => (t::field(place.field).to_owned(), format!("{which}: ")),
+    };
+    let class = move || match checked.get() {
+        Checked::Refused(_) => "reading reading-refused",
+        Checked::Questioned(..) => "reading reading-questioned",
+        Checked::Empty | Checked::Good(_) => "reading",
+    };
+    let invalid = move || matches!(checked.get(), Checked::Refused(_)).to_string();
+    // A signed height says in words which way it stands.
+    let echo = move || match checked.get() {
+        Checked::Good(si) | Checked::Questioned(si, _) if place.field.stands_proud() => {
+            if si < 0.0 { t::LOW } else { t::PROUD }
+        }
+        _ => "",
+    };
+    let id_keys = id.clone();
+    let on_key = move |event: web_sys::KeyboardEvent| match event.key().as_str() {
+        "Enter" => {
+            event.prevent_default();
+            browser::focus_after(&id_keys);
+        }
+        "Escape" => state.close_pad(),
+        _ => {}
+    };
+    // On a touch screen the own pad is enough; the system keyboard would cover
+    // it. A hardware keyboard types in any case.
+    let touch = browser::matches("(pointer: coarse)");
+    let mode = move || {
+        if touch && state.pad_on.get() {
+            "none"
+        } else {
+            "decimal"
+        }
+    };
+    let note = move || match checked.get() {
+        Checked::Empty | Checked::Good(_) => None,
+        Checked::Refused(refusal) => {
+            Some(view! { <p>{t::refusal(&refusal, place.field, units)}</p> }.into_any())
+        }
+        Checked::Questioned(_, question) => {
+            let suggestion = t::suggestion(&question).map(|si| {
+                let value = number(si, unit);
+                let words = format!("{} {}", t::USE_VALUE, show::number(si, unit));
+                view! {
+                    <button
+                        type="button"
+                        on:click=move |_| state.type_text(target, place, &value)
+                    >
+                        {words}
+                    </button>
+                }
+            });
+            Some(
+                view! {
+                    <p>{t::question(&question, place.field, units)}</p>
+                    <div class="row">
+                        {suggestion}
+                        <button type="button" on:click=move |_| state.keep(target, place)>
+                            {t::IT_IS_RIGHT}
+                        </button>
+                    </div>
+                }
+                .into_any(),
+            )
+        }
+    };
+    let for_id = id.clone();
+    let described = note_id.clone();
+    view! {
+        <div class=class>
+            <label for=for_id>
+                <span class="spoken">{spoken}</span>
+                {shown}
+                <span class="reading-unit">{format!(" {}", unit.symbol())}</span>
+            </label>
+            <div class="reading-line">
+                <input
+                    id=id
+                    type="text"
+                    inputmode=mode
+                    autocomplete="off"
+                    autocapitalize="off"
+                    spellcheck="false"
+                    enterkeyhint="next"
+                    maxlength="60"
+                    data-place=""
+                    prop:value=move || text.get()
+                    aria-invalid=invalid
+                    aria-describedby=described
+                    on:input=move |event| {
+                        state.type_text(target, place, &event_target_value(&event));
+                    }
+                    on:focus=move |_| state.activate(target, place)
+                    on:keydown=on_key
+                />
+                <span class="reading-echo">{echo}</span>
+            </div>
+            <div id=note_id class="reading-note" aria-live="polite">
+                {note}
+            </div>
+        </div>
+    }
+    .into_any()
+}

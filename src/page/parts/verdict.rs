@@ -1,0 +1,84 @@
+//! The one number of a step and its verdict, by word and shape first.
+
+use crate::show::{bare, length_unit};
+use crate::texts as t;
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::report::{OneNumber, Signal};
+use leptos::prelude::*;
+
+/// The shape of a signal: an arrow goes on, two bars wait, a notched ring
+/// looks, a barred disc stops.
+pub fn shape(signal: Signal) -> AnyView {
+    let path = match signal {
+        Signal::None => "M4 12h16",
+        Signal::Go => "M5 4l14 8l-14 8z",
+        Signal::Wait => "M8 4v16M16 4v16",
+        Signal::Look => "M12 3a9 9 0 1 0 6.4 2.6L12 12z",
+        Signal::Stop => "M8 3h8l5 5v8l-5 5H8l-5-5V8zM6 12h12",
+    };
+    view! {
+        <svg class="shape" viewBox="0 0 24 24" aria-hidden="true">
+            <path d=path></path>
+        </svg>
+    }
+    .into_any()
+}
+
+/// The class that colours a signal.
+#[must_use]
+pub const fn class(signal: Signal) -> &'static str {
+    match signal {
+        Signal::None => "verdict verdict-none",
+        Signal::Go => "verdict verdict-go",
+        Signal::Wait => "verdict verdict-wait",
+        Signal::Look => "verdict verdict-look",
+        Signal::Stop => "verdict verdict-stop",
+    }
+}
+
+/// Signal, its word, and what to do.
+pub fn verdict(signal: Signal, words: String) -> AnyView {
+    view! {
+        <div class=class(signal) role="status">
+            {shape(signal)} <strong class="verdict-word">{t::signal(signal)}</strong>
+            <p>{words}</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// A big number: the word before it, the number, its unit, its band below.
+pub fn big(word: &str, value: String, unit: &str, below: String) -> AnyView {
+    view! {
+        <div class="big">
+            <span class="big-word">{word.to_owned()}</span>
+            <span class="big-line">
+                <span class="big-value">{value}</span>
+                <span class="big-unit">{format!(" {unit}")}</span>
+            </span>
+            <span class="big-band">{below}</span>
+        </div>
+    }
+    .into_any()
+}
+
+/// The one number of a step.
+pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
+    let band = number
+        .u_si
+        .map(|u| {
+            format!(
+                "{} {} \u{2026} {}",
+                t::BAND_95,
+                bare(number.si - 2.0 * u, units),
+                bare(number.si + 2.0 * u, units)
+            )
+        })
+        .unwrap_or_default();
+    big(
+        t::figure(number.figure, number.si),
+        bare(number.si.abs(), units),
+        length_unit(units).symbol(),
+        band,
+    )
+}

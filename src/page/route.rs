@@ -1,0 +1,127 @@
+//! Addresses: the part behind the `#`. An enum and two functions instead of a
+//! router.
+
+use coldseat_core::job::step::StepId;
+
+/// Where the page is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Route {
+    /// The list of jobs.
+    Jobs,
+    /// Cold drop without a job.
+    Drop,
+    /// A new job.
+    New,
+    /// Settings.
+    Settings,
+    /// Inside a job.
+    Job {
+        /// Its key in the store.
+        id: String,
+        /// What of it.
+        view: View,
+    },
+}
+
+/// What of a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum View {
+    /// A cylinder and a step of it; `None`: the one to work on.
+    Cylinder(Option<u8>, Option<StepId>),
+    /// A deck, bank from 0.
+    Deck(u8),
+    /// The printable record.
+    Record,
+    /// Engine, limits, gauges.
+    Engine,
+}
+
+impl Route {
+    /// Reads an address; anything unknown is the list of jobs.
+    #[must_use]
+    pub fn parse(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_matches('/');
+        let mut parts = path.split('/');
+        match (
+            parts.next(),
+            parts.next(),
+            parts.next(),
+            parts.next(),
+            parts.next(),
+        ) {
+            (Some("drop"), None, ..) => Self::Drop,
+            (Some("new"), None, ..) => Self::New,
+            (Some("settings"), None, ..) => Self::Settings,
+            (Some("job"), Some(id), what, which, step) if is_id(id) => Self::Job {
+                id: id.to_owned(),
+                view: match (what, which.and_then(|w| w.parse::<u8>().ok())) {
+                    (Some("cylinder"), number) => {
+                        View::Cylinder(number, step.and_then(StepId::from_name))
+                    }
+                    (Some("deck"), bank) => View::Deck(bank.unwrap_or(1).clamp(1, 2) - 1),
+                    (Some("record"), _) => View::Record,
+                    (Some("engine"), _) => View::Engine,
+                    _ => View::Cylinder(None, None),
+                },
+            },
+            _ => Self::Jobs,
+        }
+    }
+
+    /// Its address.
+    #[must_use]
+    pub fn address(&self) -> String {
+        match self {
+            Self::Jobs => "#/".to_owned(),
+            Self::Drop => "#/drop".to_owned(),
+            Self::New => "#/new".to_owned(),
+            Self::Settings => "#/settings".to_owned(),
+            Self::Job { id, view } => match view {
+                View::Cylinder(None, _) => format!("#/job/{id}"),
+                View::Cylinder(Some(c), None) => format!("#/job/{id}/cylinder/{c}"),
+                View::Cylinder(Some(c), Some(step)) => {
+                    format!("#/job/{id}/cylinder/{c}/{}", step.spec().name)
+                }
+                View::Deck(bank) => format!("#/job/{id}/deck/{}", bank + 1),
+                View::Record => format!("#/job/{id}/record"),
+                View::Engine => format!("#/job/{id}/engine"),
+            },
+        }
+    }
+}
+
+/// Keys of jobs: letters and digits, short.
+#[must_use]
+pub fn is_id(id: &str) -> bool {
+    (1..=40).contains(&id.len()) && id.bytes().all(|b| b.is_ascii_alphanumeric())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn addresses_come_back() {
+        let job = |view| Route::Job {
+            id: "a1b2".into(),
+            view,
+        };
+        for route in [
+            Route::Jobs,
+            Route::Drop,
+            Route::New,
+            Route::Settings,
+            job(View::Cylinder(None, None)),
+            job(View::Cylinder(Some(3), None)),
+            job(View::Cylinder(Some(16), Some(StepId::Pull))),
+            job(View::Deck(1)),
+            job(View::Record),
+            job(View::Engine),
+        ] {
+            assert_eq!(Route::parse(&route.address()), route);
+        }
+        assert_eq!(Route::parse("#/job/../x"), Route::Jobs);
+        assert_eq!(Route::parse("#/elsewhere"), Route::Jobs);
+        assert_eq!(Route::parse(""), Route::Jobs);
+    }
+}

@@ -1,0 +1,233 @@
+//! The deck of a bank: locked until every flange is home, then the cut.
+
+use crate::drawings::deck_cuts::deck_cuts;
+use crate::parts::findings::{cautions, findings, help};
+use crate::parts::step::readings;
+use crate::parts::strip::Strip;
+use crate::parts::verdict::{big, shape, verdict};
+use crate::screens::job::job_head;
+use crate::show::{bare, length, length_unit};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::deck::{BankPlan, Lock, lock, plan};
+use coldseat_core::job::report::Signal as Go;
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::{Field, Owner};
+use coldseat_core::quantity::report::Level;
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn DeckScreen(
+    /// Key of the job.
+    id: String,
+    /// Bank, from 0.
+    bank: u8,
+) -> impl IntoView {
+    let state = State::here();
+    let units = untrack(|| state.units(Target::Job));
+    let spec = StepId::Deck.spec();
+    let reports = state.reports;
+    let state_of_lock = Memo::new(move |_| {
+        let reports = reports.get();
+        state.open.with(|open| {
+            open.as_ref()
+                .map_or(Lock::NoSleeves, |o| lock(&o.job, &reports, bank))
+        })
+    });
+    let planned = Memo::new(move |_| {
+        state
+            .open
+            .with(|open| open.as_ref().map(|o| plan(&o.job, bank)))
+    });
+    let shown = Signal::derive(|| None::<u8>);
+    let step = Signal::derive(|| None::<StepId>);
+    let numbers = move || {
+        // Locked: no number to cut to is shown at all.
+        if !state_of_lock.with(Lock::is_open) {
+            return None;
+        }
+        Some(match planned.get()? {
+            Err(fault) => verdict(Go::Wait, fault.message),
+            Ok(plan) => {
+                let clean_up_m = state
+                    .open
+                    .with(|o| o.as_ref().and_then(|o| o.job.engine_si(Field::CleanUp)))
+                    .unwrap_or(0.0);
+                cut(&plan, clean_up_m, units)
+            }
+        })
+    };
+    let heading = state.open.with_untracked(|open| {
+        if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
+            format!("{} {}", t::DECK, t::bank(bank))
+        } else {
+            t::DECK.to_owned()
+        }
+    });
+    view! {
+        {job_head(state, &id)}
+        <Strip id=id.clone() shown=shown step=step />
+        <div class="cylinder-head">
+            <h2>{heading}</h2>
+        </div>
+        <div class="step-body">
+            <div class="step-answer">
+                {move || lock_view(state, bank, state_of_lock.get())} {numbers}
+            </div>
+            <div class="step-entry">
+                {readings(spec, Owner::Bank(bank))} {help(spec)} {cautions(spec.cautions)}
+            </div>
+        </div>
+    }
+}
+
+fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
+    let names = |waiting: &[u8]| {
+        waiting
+            .iter()
+            .map(|c| format!("{} {c}", t::CYLINDER.to_lowercase()))
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    match lock {
+        Lock::NoSleeves => view! { <p>{t::NO_SLEEVES}</p> }.into_any(),
+        Lock::Open => view! {
+            <div class="verdict verdict-go" role="status">
+                {shape(Go::Go)} <strong class="verdict-word">{t::OPEN}</strong>
+                <p>{t::OPEN_WHY}</p>
+            </div>
+        }
+        .into_any(),
+        Lock::Locked(waiting) => {
+            let reason = RwSignal::new(String::new());
+            let complained = RwSignal::new(false);
+            let release = move |_| {
+                let text = reason.get_untracked();
+                if text.trim().is_empty() {
+                    complained.set(true);
+                } else {
+                    state.release_deck(bank, &text);
+                }
+            };
+            view! {
+                <div class="verdict verdict-stop" role="status">
+                    {shape(Go::Stop)} <strong class="verdict-word">{t::LOCKED}</strong>
+                    <p>{format!("{} {}. {}", t::NOT_SEATED_YET, names(&waiting), t::LOCK_WHY)}</p>
+                </div>
+                <details class="help">
+                    <summary>{t::RELEASE}</summary>
+                    <div class="choice">
+                        <label for="release-reason">{t::RELEASE_REASON}</label>
+                        <input
+                            id="release-reason"
+                            type="text"
+                            maxlength="300"
+                            autocomplete="off"
+                            aria-describedby="release-note"
+                            prop:value=move || reason.get()
+                            on:input=move |event| {
+                                reason.set(event_target_value(&event));
+                                complained.set(false);
+                            }
+                        />
+                        <p id="release-note" class="fault" aria-live="polite">
+                            {move || complained.get().then_some(t::RELEASE_NEEDS_REASON)}
+                        </p>
+                    </div>
+                    <button type="button" on:click=release>
+                        {t::RELEASE}
+                    </button>
+                </details>
+            }
+            .into_any()
+        }
+        Lock::ByHand(waiting, unlock) => view! {
+            <div class="verdict verdict-look" role="status">
+                {shape(Go::Look)} <strong class="verdict-word">{t::OPEN_BY_HAND}</strong>
+                <p>
+                    {format!(
+                        "{} {}. {}: {}",
+                        t::NOT_SEATED_YET,
+                        names(&waiting),
+                        t::REASON,
+                        unlock.reason,
+                    )}
+                </p>
+            </div>
+            <button
+                type="button"
+                on:click=move |_| {
+                    state
+                        .edit(|job| {
+                            job.unlocks.remove(&bank);
+                        });
+                }
+            >
+                {t::LOCK_AGAIN}
+            </button>
+        }
+        .into_any(),
+    }
+}
+
+fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) -> AnyView {
+    let plan = &bank.plan;
+    let worst = plan.findings.iter().map(|f| f.level).max();
+    let low = plan.flange_cut.iter().any(|c| c.as_m() + 1e-9 < clean_up_m);
+    let signal = match worst {
+        Some(Level::Stop) => Go::Stop,
+        _ if low => Go::Stop,
+        Some(Level::Look) => Go::Look,
+        _ => Go::Go,
+    };
+    let words = if signal == Go::Stop {
+        t::CUT_TOO_SMALL
+    } else {
+        t::CUT_GOOD
+    };
+    let rows: Vec<AnyView> = bank
+        .cylinders
+        .iter()
+        .zip(plan.flange_cut.iter().zip(&plan.flange_left))
+        .map(|(cylinder, (cut, left))| {
+            view! {
+                <tr>
+                    <th scope="row">{*cylinder}</th>
+                    <td>{length(cut.as_m(), units)}</td>
+                    <td>{length(left.as_m(), units)}</td>
+                </tr>
+            }
+            .into_any()
+        })
+        .collect();
+    let without = (!bank.without.is_empty()).then(|| {
+        let names: Vec<String> = bank.without.iter().map(u8::to_string).collect();
+        view! {
+            <p class="fault">{format!("{} {}", t::WITHOUT_HEIGHT, names.join(", "))}</p>
+        }
+    });
+    view! {
+        {big(
+            t::CUT,
+            bare(plan.removal.as_m(), units),
+            length_unit(units).symbol(),
+            format!("{} {}", t::CUT_LEAST, length(plan.removal_least.as_m(), units)),
+        )}
+        {verdict(signal, words.to_owned())}
+        {findings(&plan.findings)}
+        {without}
+        {deck_cuts(bank, clean_up_m, units)}
+        <table class="cuts">
+            <thead>
+                <tr>
+                    <th scope="col">{t::CYLINDER}</th>
+                    <th scope="col">{t::FLANGE_LOSES}</th>
+                    <th scope="col">{t::FLANGE_LEFT}</th>
+                </tr>
+            </thead>
+            <tbody>{rows}</tbody>
+        </table>
+    }
+    .into_any()
+}

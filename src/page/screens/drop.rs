@@ -1,0 +1,194 @@
+//! Cold drop without a job: a handful of numbers, the answer under the finger.
+
+use crate::parts::choice::{Choice, materials};
+use crate::parts::findings::cautions;
+use crate::parts::reading::{Label, Reading};
+use crate::parts::step::{drop_head, drop_picture};
+use crate::state::{DropAnswer, State, Target, fresh_drop};
+use crate::texts as t;
+use coldseat_core::job::check::Checked;
+use coldseat_core::job::drop::field_of;
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::step::Caution;
+use coldseat_core::job::{Field, Place};
+use coldseat_core::materials::MaterialId;
+use coldseat_core::quantity::format::{decimals, fixed};
+use leptos::prelude::*;
+
+/// A slider's reach: from, to, step, in the unit of the sheet.
+struct Reach(f64, f64, f64);
+
+fn reach(field: Field, units: UnitSystem) -> Option<Reach> {
+    let (inch, metric) = match field {
+        Field::DropOd => (Reach(3.0, 6.5, 0.01), Reach(75.0, 165.0, 0.25)),
+        Field::DropWall => (Reach(0.06, 0.3, 0.005), Reach(1.5, 8.0, 0.1)),
+        Field::DropFit => (Reach(0.0, 0.004, 0.0001), Reach(0.0, 0.1, 0.002)),
+        Field::DropBlockWall => (Reach(0.1, 1.0, 0.01), Reach(2.5, 25.0, 0.25)),
+        Field::DropCarry => (Reach(0.0, 40.0, 1.0), Reach(0.0, 40.0, 1.0)),
+        _ => return None,
+    };
+    Some(match units {
+        UnitSystem::Inch => inch,
+        UnitSystem::Metric => metric,
+    })
+}
+
+/// The screen.
+#[component]
+pub fn DropScreen() -> impl IntoView {
+    let state = State::here();
+    let answer = Memo::new(move |_| state.drop_answer());
+    let units = Memo::new(move |_| state.drop_sheet.with(|d| d.units));
+    let sleeve =
+        Signal::derive(move || state.drop_sheet.with(|d| d.sleeve_material.id().to_owned()));
+    let block = Signal::derive(move || state.drop_sheet.with(|d| d.block_material.id().to_owned()));
+    let shown_units = Signal::derive(move || units.get().id().to_owned());
+    let set_units = Callback::new(move |id: String| {
+        if let Some(units) = UnitSystem::from_id(&id) {
+            state.close_pad();
+            let (sleeve, block) = state
+                .drop_sheet
+                .with_untracked(|d| (d.sleeve_material, d.block_material));
+            let mut sheet = fresh_drop(units);
+            (sheet.sleeve_material, sheet.block_material) = (sleeve, block);
+            state.drop_sheet.set(sheet);
+        }
+    });
+    let set_sleeve = Callback::new(move |id: String| {
+        if let Some(material) = MaterialId::from_id(&id) {
+            state.drop_sheet.update(|d| d.sleeve_material = material);
+        }
+    });
+    let set_block = Callback::new(move |id: String| {
+        if let Some(material) = MaterialId::from_id(&id) {
+            state.drop_sheet.update(|d| d.block_material = material);
+        }
+    });
+    // A fault of the core is shown at its field as well as in the answer.
+    let fault = move || match answer.get() {
+        DropAnswer::Refused(fault) => Some(
+            view! {
+                <p class="fault">
+                    {format!("{}: {}", t::field(field_of(&fault)), fault.message)}
+                </p>
+            }
+            .into_any(),
+        ),
+        _ => None,
+    };
+    // Readings carry the unit, so they are made anew when it changes.
+    let sleeve_fields = move || {
+        let units = units.get();
+        group(
+            state,
+            units,
+            &[
+                Field::DropOd,
+                Field::DropWall,
+                Field::DropFit,
+                Field::DropLength,
+            ],
+        )
+    };
+    let block_fields = move || {
+        let units = units.get();
+        group(
+            state,
+            units,
+            &[Field::DropBlockWall, Field::DropCarry, Field::DropRoom],
+        )
+    };
+    let unit_options = [UnitSystem::Inch, UnitSystem::Metric]
+        .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
+        .to_vec();
+    view! {
+        <div class="drop">
+            <h1 id="screen-heading" tabindex="-1">
+                {t::COLD_DROP}
+            </h1>
+            <div class="step-body">
+                <div class="step-answer">
+                    {move || drop_head(&answer.get(), units.get())} {fault}
+                    <div class="step-picture">{move || drop_picture(&answer.get(), units.get())}</div>
+                </div>
+                <div class="step-entry">
+                    <fieldset class="group">
+                        <legend>{t::SLEEVE}</legend>
+                        <Choice
+                            id="drop-sleeve-material"
+                            label=t::SLEEVE_MATERIAL
+                            options=materials()
+                            value=sleeve
+                            change=set_sleeve
+                        />
+                        {sleeve_fields}
+                    </fieldset>
+                    <fieldset class="group">
+                        <legend>{t::BLOCK}</legend>
+                        <Choice
+                            id="drop-block-material"
+                            label=t::BLOCK_MATERIAL
+                            options=materials()
+                            value=block
+                            change=set_block
+                        />
+                        {block_fields}
+                    </fieldset>
+                    <Choice
+                        id="drop-units"
+                        label=t::UNITS
+                        options=unit_options
+                        value=shown_units
+                        change=set_units
+                    />
+                    {cautions(&[Caution::Nitrogen, Caution::ColdIron])}
+                </div>
+            </div>
+        </div>
+    }
+}
+
+fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {
+    fields
+        .iter()
+        .map(|field| {
+            let place = Place::of_engine(*field);
+            view! {
+                <div class="with-slider">
+                    <Reading target=Target::Drop place=place label=Label::Full />
+                    {reach(*field, units).map(|reach| slider(state, place, units, reach))}
+                </div>
+            }
+            .into_any()
+        })
+        .collect::<Vec<AnyView>>()
+        .into_any()
+}
+
+fn slider(state: State, place: Place, units: UnitSystem, reach: Reach) -> AnyView {
+    let Reach(from, to, step) = reach;
+    let unit = place.field.unit(units);
+    let value = Memo::new(move |_| match state.checked(Target::Drop, place) {
+        Checked::Good(si) | Checked::Questioned(si, _) => {
+            fixed(unit.from_si(si).clamp(from, to), decimals(unit))
+        }
+        Checked::Empty | Checked::Refused(_) => fixed(from, decimals(unit)),
+    });
+    let spoken = move || format!("{} {}", value.get(), unit.symbol());
+    view! {
+        <input
+            type="range"
+            aria-label=format!("{}, {}", t::field(place.field), t::SLIDER)
+            aria-valuetext=spoken
+            min=from.to_string()
+            max=to.to_string()
+            step=step.to_string()
+            prop:value=move || value.get()
+            on:input=move |event| {
+                let typed = event_target_value(&event).parse::<f64>().unwrap_or(from);
+                state.type_text(Target::Drop, place, &fixed(typed, decimals(unit)));
+            }
+        />
+    }
+    .into_any()
+}

@@ -1,0 +1,141 @@
+//! Engine and limits of a job: words, geometry, limits, gauges.
+
+use crate::parts::choice::{Choice, Line, materials};
+use crate::parts::notice::export_button;
+use crate::parts::reading::{Label, Reading};
+use crate::screens::job::job_head;
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::{Field, Job, Place};
+use coldseat_core::materials::MaterialId;
+use leptos::prelude::*;
+
+/// Geometry of sleeve and block.
+const GEOMETRY: &[Field] = &[
+    Field::NominalOd,
+    Field::SleeveId,
+    Field::SleeveLength,
+    Field::NominalFlange,
+    Field::BlockWall,
+    Field::Shim,
+    Field::RoomTemperature,
+];
+
+/// Limits and targets.
+const LIMITS: &[Field] = &[
+    Field::FitLow,
+    Field::FitHigh,
+    Field::RoundLook,
+    Field::RoundStop,
+    Field::BoreForm,
+    Field::EntryLeast,
+    Field::TargetProud,
+    Field::PlannedCut,
+    Field::CleanUp,
+    Field::Risk,
+    Field::GapLimit,
+    Field::TiltLimit,
+    Field::Confidence,
+];
+
+/// Gauges and the hand feed.
+pub const GAUGES: &[Field] = &[
+    Field::GaugeSleeve,
+    Field::GaugeBore,
+    Field::GaugeHeight,
+    Field::GaugeThickness,
+    Field::GaugeDepth,
+    Field::FeedSd,
+];
+
+/// Readings of an engine, as a group.
+pub fn fields(target: Target, title: &'static str, list: &[Field]) -> AnyView {
+    let items: Vec<AnyView> = list
+        .iter()
+        .map(|field| {
+            let place = Place::of_engine(*field);
+            view! { <Reading target=target place=place label=Label::Full /> }.into_any()
+        })
+        .collect();
+    view! {
+        <fieldset class="group">
+            <legend>{title}</legend>
+            <div class="readings readings-two">{items}</div>
+        </fieldset>
+    }
+    .into_any()
+}
+
+/// The screen.
+#[component]
+pub fn EngineScreen(
+    /// Key of the job.
+    id: String,
+) -> impl IntoView {
+    let state = State::here();
+    let read = move |look: fn(&Job) -> String| {
+        Signal::derive(move || {
+            state
+                .open
+                .with(|o| o.as_ref().map(|o| look(&o.job)).unwrap_or_default())
+        })
+    };
+    let write = move |change: fn(&mut Job, String)| {
+        Callback::new(move |text: String| state.edit(|job| change(job, text)))
+    };
+    view! {
+        {job_head(state, &id)}
+        <h2>{t::ENGINE_AND_LIMITS}</h2>
+        <div class="form">
+            <Line
+                id="job-name"
+                label=t::JOB_NAME
+                value=read(|j| j.name.clone())
+                change=write(|j, text| j.name = text)
+            />
+            <Line
+                id="job-customer"
+                label=t::CUSTOMER
+                value=read(|j| j.customer.clone())
+                change=write(|j, text| j.customer = text)
+            />
+            <Line
+                id="job-engine"
+                label=t::ENGINE_NAME
+                value=read(|j| j.engine.name.clone())
+                change=write(|j, text| j.engine.name = text)
+            />
+            <Line
+                id="job-note"
+                label=t::NOTE
+                value=read(|j| j.note.clone())
+                change=write(|j, text| j.note = text)
+            />
+            <Choice
+                id="job-sleeve-material"
+                label=t::SLEEVE_MATERIAL
+                options=materials()
+                value=read(|j| j.engine.sleeve_material.id().to_owned())
+                change=write(|j, id| {
+                    j.engine.sleeve_material = MaterialId::from_id(&id)
+                        .unwrap_or(j.engine.sleeve_material);
+                })
+            />
+            <Choice
+                id="job-block-material"
+                label=t::BLOCK_MATERIAL
+                options=materials()
+                value=read(|j| j.engine.block_material.id().to_owned())
+                change=write(|j, id| {
+                    j.engine.block_material = MaterialId::from_id(&id)
+                        .unwrap_or(j.engine.block_material);
+                })
+            />
+        </div>
+        {fields(Target::Job, t::GEOMETRY, GEOMETRY)}
+        <p class="quiet">{t::LIMITS_WHAT}</p>
+        {fields(Target::Job, t::LIMITS, LIMITS)}
+        {fields(Target::Job, t::GAUGES, GAUGES)}
+        <div class="row">{export_button(state)}</div>
+    }
+}

@@ -1,0 +1,261 @@
+//! A job: the strip of cylinders, the steps of one of them, one step open.
+
+use crate::browser;
+use crate::parts::step::{CylinderStep, summary};
+use crate::parts::strip::Strip;
+use crate::parts::verdict::shape;
+use crate::route::{Route, View};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::report::Signal as Go;
+use coldseat_core::job::step::{StepId, StepSpec, Subject, steps_of};
+use leptos::prelude::*;
+
+/// Head of every screen of a job: its name and its other screens.
+pub fn job_head(state: State, id: &str) -> AnyView {
+    let link = |view: View, words: String| {
+        let route = Route::Job {
+            id: id.to_owned(),
+            view,
+        };
+        let address = route.address();
+        let current = move || {
+            state.route.with(|now| match (now, &route) {
+                (Route::Job { view: a, .. }, Route::Job { view: b, .. }) => {
+                    (matches!((a, b), (View::Cylinder(..), View::Cylinder(..))) || a == b)
+                        .then_some("page")
+                }
+                _ => None,
+            })
+        };
+        view! {
+            <a href=address aria-current=current>
+                {words}
+            </a>
+        }
+        .into_any()
+    };
+    let (name, banks) = state.open.with_untracked(|open| {
+        open.as_ref().map_or((String::new(), 1), |o| {
+            (o.job.name.clone(), o.job.engine.banks())
+        })
+    });
+    let name = if name.trim().is_empty() {
+        t::UNNAMED.to_owned()
+    } else {
+        name
+    };
+    let decks: Vec<AnyView> = (0..banks)
+        .map(|bank| {
+            let words = if banks == 1 {
+                t::DECK.to_owned()
+            } else {
+                format!("{} {}", t::DECK, t::bank(bank))
+            };
+            link(View::Deck(bank), words)
+        })
+        .collect();
+    view! {
+        <h1 id="screen-heading" class="job-title" tabindex="-1">
+            {name}
+        </h1>
+        <nav class="job-nav" aria-label=t::WORKING>
+            {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}
+            {decks}
+            {link(View::Record, t::RECORD.to_owned())}
+            {link(View::Engine, t::ENGINE_AND_LIMITS.to_owned())}
+        </nav>
+    }
+    .into_any()
+}
+
+/// The screen.
+#[component]
+pub fn JobScreen(
+    /// Key of the job.
+    id: String,
+) -> impl IntoView {
+    let state = State::here();
+    // Without a cylinder in the address: the first that is not finished.
+    let cylinder = Memo::new(move |_| {
+        let asked = match state.route.get() {
+            Route::Job {
+                view: View::Cylinder(Some(c), _),
+                ..
+            } => Some(c),
+            _ => None,
+        };
+        let count = state
+            .open
+            .with(|o| o.as_ref().map_or(1, |o| o.job.engine.cylinders));
+        match asked {
+            Some(c) if (1..=count).contains(&c) => c,
+            _ => state.reports.with_untracked(|reports| {
+                use coldseat_core::job::report::State as Condition;
+                let find = |wanted: fn(&Condition) -> bool| {
+                    reports
+                        .iter()
+                        .find(|r| wanted(&r.state))
+                        .map(|r| r.cylinder)
+                };
+                find(|s| matches!(s, Condition::Stop | Condition::Look))
+                    .or_else(|| find(|s| matches!(s, Condition::InWork(..) | Condition::NotBegun)))
+                    .unwrap_or(1)
+            }),
+        }
+    });
+    let step_asked = Memo::new(move |_| match state.route.get() {
+        Route::Job {
+            view: View::Cylinder(_, step),
+            ..
+        } => step.filter(|s| s.spec().subject == Subject::Cylinder),
+        _ => None,
+    });
+    // The open step does not move away by itself while readings come in.
+    let step = Memo::new(move |_| {
+        let cylinder = cylinder.get();
+        step_asked.get().unwrap_or_else(|| {
+            state.reports.with_untracked(|reports| {
+                reports
+                    .iter()
+                    .find(|r| r.cylinder == cylinder)
+                    .map_or(StepId::Sleeve, |r| r.current)
+            })
+        })
+    });
+    let shown = Signal::derive(move || Some(cylinder.get()));
+    let kept_step = Signal::derive(move || step_asked.get());
+    let key = StoredValue::new(id.clone());
+    let steps = move || {
+        let cylinder = cylinder.get();
+        let open = step.get();
+        let items: Vec<AnyView> = steps_of(Subject::Cylinder)
+            .map(|spec| step_item(state, &key.get_value(), cylinder, spec, spec.id == open))
+            .collect();
+        view! { <ol class="steps">{items}</ol> }.into_any()
+    };
+    let heading = move || {
+        let cylinder = cylinder.get();
+        let left_out = state.open.with(|o| {
+            o.as_ref()
+                .is_some_and(|o| o.job.left_out.contains(&cylinder))
+        });
+        let words = if left_out { t::TAKE_IN } else { t::LEAVE_OUT };
+        view! {
+            <div class="cylinder-head">
+                <h2>{format!("{} {cylinder}", t::CYLINDER)}</h2>
+                <button
+                    type="button"
+                    class="button-small"
+                    on:click=move |_| {
+                        state
+                            .edit(|job| {
+                                if left_out {
+                                    job.left_out.retain(|c| *c != cylinder);
+                                } else {
+                                    job.left_out.push(cylinder);
+                                    job.left_out.sort_unstable();
+                                }
+                            });
+                    }
+                >
+                    {words}
+                </button>
+            </div>
+        }
+        .into_any()
+    };
+    view! {
+        {job_head(state, &id)}
+        <Strip id=id.clone() shown=shown step=kept_step />
+        {heading}
+        {steps}
+    }
+}
+
+/// A step in the list: its line, and its body where it is open.
+fn step_item(
+    state: State,
+    id: &str,
+    cylinder: u8,
+    spec: &'static StepSpec,
+    is_open: bool,
+) -> AnyView {
+    let units = untrack(|| state.units(Target::Job));
+    let report = Memo::new(move |_| {
+        state.reports.with(|reports| {
+            reports
+                .iter()
+                .find(|r| r.cylinder == cylinder)
+                .and_then(|r| r.step(spec.id))
+                .map_or((Go::None, String::new()), |r| (r.signal, summary(r, units)))
+        })
+    });
+    let here = |cylinder: u8, step: StepId| {
+        Route::Job {
+            id: id.to_owned(),
+            view: View::Cylinder(Some(cylinder), Some(step)),
+        }
+        .address()
+    };
+    let address = here(cylinder, spec.id);
+    let body = is_open.then(|| {
+        let next_step = steps_of(Subject::Cylinder)
+            .find(|s| s.number > spec.number)
+            .map(|s| (here(cylinder, s.id), t::NEXT_STEP));
+        let next_cylinder = state.open.with_untracked(|open| {
+            let job = &open.as_ref()?.job;
+            job.cylinders()
+                .find(|c| *c > cylinder)
+                .map(|c| (here(c, spec.id), t::NEXT_CYLINDER))
+        });
+        let buttons: Vec<AnyView> = [next_cylinder, next_step]
+            .into_iter()
+            .flatten()
+            .map(|(address, words)| {
+                let to = address.clone();
+                view! {
+                    <a
+                        class="button"
+                        data-onward=""
+                        href=address
+                        on:keydown=move |event| {
+                            if event.key() == " " {
+                                event.prevent_default();
+                                browser::go(&to);
+                            }
+                        }
+                    >
+                        {words}
+                    </a>
+                }
+                .into_any()
+            })
+            .collect();
+        let onward = buttons.into_any();
+        view! { <CylinderStep spec=spec cylinder=cylinder onward=onward /> }.into_any()
+    });
+    let class = if is_open { "step step-open" } else { "step" };
+    view! {
+        <li class=class>
+            <h3>
+                <a
+                    class="step-line"
+                    href=address
+                    aria-current=is_open.then_some("step")
+                >
+                    <span class=move || {
+                        crate::parts::verdict::class(report.get().0).replace("verdict ", "mark ")
+                    }>
+                        {move || shape(report.get().0)}
+                        <span class="mark-word">{move || t::signal(report.get().0)}</span>
+                    </span>
+                    <span class="step-title">{t::step_title(spec.id)}</span>
+                    <span class="step-summary">{move || report.get().1}</span>
+                </a>
+            </h3>
+            {body}
+        </li>
+    }
+    .into_any()
+}

@@ -1,0 +1,10 @@
+//! One file per screen.
+
+pub mod deck;
+pub mod drop;
+pub mod engine;
+pub mod job;
+pub mod jobs;
+pub mod new;
+pub mod record;
+pub mod settings;

@@ -1,0 +1,176 @@
+//! A new job: from an engine that is known here, or from own numbers.
+
+use crate::browser;
+use crate::parts::choice::{Choice, Line, materials};
+use crate::state::State;
+use crate::texts as t;
+use coldseat_core::job::demo::Demo;
+use coldseat_core::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use coldseat_core::job::{Entries, Job, UnitSystem};
+use coldseat_core::materials::MaterialId;
+use leptos::prelude::*;
+
+/// Own numbers.
+const OWN: &str = "own";
+
+/// The engine a source names.
+fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
+    if let Some(index) = value.strip_prefix("demo") {
+        let demo = Demo::ALL.get(index.parse::<usize>().ok()?)?;
+        return Some(demo.profile(browser::now()));
+    }
+    state.profile_from(value.strip_prefix("job-")?)
+}
+
+/// The screen.
+#[component]
+pub fn NewScreen() -> impl IntoView {
+    let state = State::here();
+    let from = RwSignal::new(OWN.to_owned());
+    let name = RwSignal::new(String::new());
+    let customer = RwSignal::new(String::new());
+    let engine = RwSignal::new(Engine {
+        name: String::new(),
+        cylinders: 6,
+        layout: Layout::InLine,
+        units: state.shop.with_untracked(|s| s.units),
+        sleeve_material: MaterialId::GrayIron,
+        block_material: MaterialId::GrayIron,
+    });
+    let sources: Vec<(String, String)> = [(OWN.to_owned(), t::OWN_NUMBERS.to_owned())]
+        .into_iter()
+        .chain(
+            Demo::ALL
+                .into_iter()
+                .enumerate()
+                .map(|(index, demo)| (format!("demo{index}"), demo.profile(0).0.name)),
+        )
+        .chain(state.jobs.get_untracked().into_iter().map(|job| {
+            let words = format!("{} ({} {})", job.engine, t::THIS_ENGINE_FROM, job.name);
+            (format!("job-{}", job.id), words)
+        }))
+        .collect();
+    let begin = move |_| {
+        let source = source(state, &from.get_untracked());
+        let mut job = match source {
+            Some((engine, entries)) => Job::new(engine, entries),
+            None => {
+                let engine = engine.get_untracked();
+                let entries = state.new_numbers(engine.units);
+                Job::new(engine, entries)
+            }
+        };
+        job.name = name.get_untracked().trim().to_owned();
+        job.customer = customer.get_untracked().trim().to_owned();
+        if job.name.is_empty() {
+            job.name = job.engine.name.clone();
+        }
+        state.begin(job, None);
+    };
+    let own = move || (from.get() == OWN).then(|| engine_form(engine));
+    view! {
+        <h1 id="screen-heading" tabindex="-1">
+            {t::NEW_JOB}
+        </h1>
+        <div class="form">
+            <Line
+                id="new-name"
+                label=t::JOB_NAME
+                value=name.into()
+                change=Callback::new(move |text| name.set(text))
+            />
+            <Line
+                id="new-customer"
+                label=t::CUSTOMER
+                value=customer.into()
+                change=Callback::new(move |text| customer.set(text))
+            />
+            <Choice
+                id="new-from"
+                label=t::FROM_ENGINE
+                options=sources
+                value=from.into()
+                change=Callback::new(move |value| from.set(value))
+            />
+            {own}
+            <p class="quiet">{t::NUMBERS_LATER}</p>
+            <button type="button" class="button-first" on:click=begin>
+                {t::BEGIN_JOB}
+            </button>
+        </div>
+    }
+}
+
+/// Everything of an engine but its numbers.
+fn engine_form(engine: RwSignal<Engine>) -> AnyView {
+    let read = move |look: fn(&Engine) -> String| Signal::derive(move || engine.with(look));
+    let cylinders = (1..=CYLINDERS_MOST)
+        .map(|n| (n.to_string(), n.to_string()))
+        .collect();
+    let layouts = Layout::ALL
+        .map(|l| (l.id().to_owned(), t::layout(l).to_owned()))
+        .to_vec();
+    let units = [UnitSystem::Inch, UnitSystem::Metric]
+        .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
+        .to_vec();
+    view! {
+        <Line
+            id="new-engine"
+            label=t::ENGINE_NAME
+            value=read(|e| e.name.clone())
+            change=Callback::new(move |text| engine.update(|e| e.name = text))
+        />
+        <Choice
+            id="new-cylinders"
+            label=t::CYLINDERS
+            options=cylinders
+            value=read(|e| e.cylinders.to_string())
+            change=Callback::new(move |n: String| {
+                engine.update(|e| e.cylinders = n.parse().unwrap_or(e.cylinders));
+            })
+        />
+        <Choice
+            id="new-layout"
+            label=t::LAYOUT
+            options=layouts
+            value=read(|e| e.layout.id().to_owned())
+            change=Callback::new(move |id: String| {
+                engine.update(|e| e.layout = Layout::from_id(&id).unwrap_or(e.layout));
+            })
+        />
+        <Choice
+            id="new-units"
+            label=t::UNITS
+            options=units
+            value=read(|e| e.units.id().to_owned())
+            change=Callback::new(move |id: String| {
+                engine.update(|e| e.units = UnitSystem::from_id(&id).unwrap_or(e.units));
+            })
+        />
+        <Choice
+            id="new-sleeve-material"
+            label=t::SLEEVE_MATERIAL
+            options=materials()
+            value=read(|e| e.sleeve_material.id().to_owned())
+            change=Callback::new(move |id: String| {
+                engine
+                    .update(|e| {
+                        e.sleeve_material = MaterialId::from_id(&id).unwrap_or(e.sleeve_material);
+                    });
+            })
+        />
+        <Choice
+            id="new-block-material"
+            label=t::BLOCK_MATERIAL
+            options=materials()
+            value=read(|e| e.block_material.id().to_owned())
+            change=Callback::new(move |id: String| {
+                engine
+                    .update(|e| {
+                        e.block_material = MaterialId::from_id(&id).unwrap_or(e.block_material);
+                    });
+            })
+        />
+    }
+    .into_any()
+}

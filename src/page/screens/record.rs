@@ -1,0 +1,214 @@
+//! The record: one printed page, black on white, taped to the block.
+
+use crate::browser;
+use crate::parts::notice::export_button;
+use crate::parts::strip::bore;
+use crate::screens::job::job_head;
+use crate::show::{bare, length, length_unit};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::deck::{Lock, lock, plan};
+use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::{Field, Job, Owner, UnitSystem};
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn RecordScreen(
+    /// Key of the job.
+    id: String,
+) -> impl IntoView {
+    let state = State::here();
+    let units = untrack(|| state.units(Target::Job));
+    let sheet = move || {
+        let reports = state.reports.get();
+        state
+            .open
+            .with(|open| open.as_ref().map(|o| record(&o.job, &reports, units)))
+    };
+    view! {
+        {job_head(state, &id)}
+        <div class="row screen-only">
+            <button type="button" class="button-first" on:click=|_| browser::print()>
+                {t::PRINT}
+            </button>
+            {export_button(state)}
+        </div>
+        <article class="record">{sheet}</article>
+    }
+}
+
+fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
+    let rows: Vec<AnyView> = reports.iter().map(|r| row(job, r, units)).collect();
+    let heads: Vec<AnyView> = [
+        t::CYLINDER,
+        t::SLEEVE_OD,
+        t::BORE,
+        t::FIT,
+        t::FLANGE,
+        t::DEPTH,
+        t::HEIGHT,
+        t::GAP,
+        t::TILT,
+        t::PULLS,
+        t::STATE,
+    ]
+    .into_iter()
+    .map(|words| view! { <th scope="col">{words}</th> }.into_any())
+    .collect();
+    let decks: Vec<AnyView> = (0..job.engine.banks())
+        .map(|bank| deck_line(job, reports, bank, units))
+        .collect();
+    let open: Vec<AnyView> = reports
+        .iter()
+        .filter(|r| !matches!(r.state, Condition::Seated))
+        .map(|r| {
+            let why = r
+                .step(r.current)
+                .map(|s| t::next(&s.next, units))
+                .unwrap_or_default();
+            let words = if r.state == Condition::LeftOut {
+                format!("{} {}: {}", t::CYLINDER, r.cylinder, t::state(r.state))
+            } else {
+                format!("{} {}: {why}", t::CYLINDER, r.cylinder)
+            };
+            view! { <li>{words}</li> }.into_any()
+        })
+        .collect();
+    let open = if open.is_empty() {
+        view! { <p>{t::NOTHING_OPEN}</p> }.into_any()
+    } else {
+        view! {
+            <p>{t::NOT_DONE}</p>
+            <ul>{open}</ul>
+        }
+        .into_any()
+    };
+    let limit = |field: Field| {
+        job.engine_si(field)
+            .map_or_else(|| "\u{2013}".to_owned(), |si| bare(si, units))
+    };
+    let limits = t::record_limits(
+        &limit(Field::FitLow),
+        &limit(Field::FitHigh),
+        &limit(Field::GapLimit),
+        &limit(Field::TiltLimit),
+        length_unit(units).symbol(),
+    );
+    view! {
+        <header class="record-head">
+            <h2>{job.name.clone()}</h2>
+            <p>
+                {format!("{}: {}", t::CUSTOMER, job.customer)}<br />
+                {format!("{}: {}", t::FROM_ENGINE, job.engine.name)}<br />
+                {format!("{} {}", t::PRINTED, browser::date(browser::now()))}
+            </p>
+        </header>
+        <div class="record-table">
+            <table>
+                <caption>
+                    {format!("{}, {} ({})", t::AS_LEFT, t::MEAN, length_unit(units).symbol())}
+                </caption>
+                <thead>
+                    <tr>{heads}</tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+        <p>{limits}</p>
+        {decks}
+        {open}
+        {(!job.note.is_empty()).then(|| view! { <p>{format!("{}: {}", t::NOTE, job.note)}</p> })}
+        <p class="record-words">{t::STANDING_WORDS}</p>
+        <div class="record-sign">
+            <p>{t::SIGNED}</p>
+            <p>{t::DATE}</p>
+        </div>
+    }
+    .into_any()
+}
+
+fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
+    let average = |field| {
+        let list = job.entries.values(Owner::Cylinder(report.cylinder), field);
+        if list.is_empty() {
+            "\u{2013}".to_owned()
+        } else {
+            bare(
+                list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64,
+                units,
+            )
+        }
+    };
+    let dash = || "\u{2013}".to_owned();
+    let fit = match report.step(StepId::Fit).map(|s| &s.answer) {
+        Some(Answer::Fit(fit, _)) => bare(fit.interference_mean.as_m(), units),
+        _ => dash(),
+    };
+    let (gap, tilt) = match report.step(StepId::Seat).map(|s| &s.answer) {
+        Some(Answer::Seat(seat)) => (
+            bare(seat.gap_mean.as_m(), units),
+            bare(seat.tilt.as_m(), units),
+        ),
+        _ => (dash(), dash()),
+    };
+    let pulls = job
+        .entries
+        .values(Owner::Cylinder(report.cylinder), Field::PullReleased)
+        .len();
+    let class = match report.state {
+        Condition::Stop => "record-stop",
+        Condition::Look => "record-look",
+        _ => "",
+    };
+    let cells: Vec<AnyView> = [
+        average(Field::SleeveOd),
+        average(Field::BoreD),
+        fit,
+        average(Field::FlangeThickness),
+        average(Field::CounterboreDepth),
+        average(Field::SeatHeight),
+        gap,
+        tilt,
+        pulls.to_string(),
+    ]
+    .into_iter()
+    .map(|text| view! { <td>{text}</td> }.into_any())
+    .collect();
+    view! {
+        <tr class=class>
+            <th scope="row">{report.cylinder}</th>
+            {cells}
+            <td class="record-state">
+                {bore(report.state)} <span>{t::record_state(report)}</span>
+            </td>
+        </tr>
+    }
+    .into_any()
+}
+
+fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem) -> AnyView {
+    let name = if job.engine.banks() > 1 {
+        format!("{} {}", t::DECK, t::bank(bank))
+    } else {
+        t::DECK.to_owned()
+    };
+    let words = match lock(job, reports, bank) {
+        Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
+        Lock::Locked(_) => t::LOCKED.to_owned(),
+        open @ (Lock::Open | Lock::ByHand(..)) => {
+            let cut = match plan(job, bank) {
+                Ok(plan) => format!("{} {}", t::CUT, length(plan.plan.removal.as_m(), units)),
+                Err(fault) => fault.message,
+            };
+            match open {
+                Lock::ByHand(_, unlock) => {
+                    format!("{cut}. {}: {}", t::OPEN_BY_HAND, unlock.reason)
+                }
+                _ => cut,
+            }
+        }
+    };
+    view! { <p>{format!("{name}: {words}")}</p> }.into_any()
+}

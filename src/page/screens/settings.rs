@@ -1,0 +1,65 @@
+//! Settings of the shop: units, gauges, the number pad.
+
+use crate::parts::choice::Choice;
+use crate::screens::engine::{GAUGES, fields};
+use crate::state::{State, Target, fresh_drop};
+use crate::texts as t;
+use coldseat_core::job::UnitSystem;
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn SettingsScreen() -> impl IntoView {
+    let state = State::here();
+    let units = Memo::new(move |_| state.shop.with(|s| s.units));
+    let options = [UnitSystem::Inch, UnitSystem::Metric]
+        .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
+        .to_vec();
+    let set_units = Callback::new(move |id: String| {
+        if let Some(units) = UnitSystem::from_id(&id) {
+            state.close_pad();
+            state.edit_shop(|shop| shop.units = units);
+            state.drop_sheet.set(fresh_drop(units));
+        }
+    });
+    let set_pad = Callback::new(move |word: String| {
+        let on = word == t::ON;
+        state.pad_on.set(on);
+        state.edit_shop(|shop| {
+            shop.unknown.insert("pad".to_owned(), on.into());
+        });
+    });
+    let gauges = move || {
+        units.get();
+        fields(Target::Shop, t::GAUGES, GAUGES)
+    };
+    view! {
+        <h1 id="screen-heading" tabindex="-1">
+            {t::SETTINGS}
+        </h1>
+        <p class="quiet">{t::SHOP_WHAT}</p>
+        <div class="form">
+            <Choice
+                id="shop-units"
+                label=t::UNITS
+                options=options
+                value=Signal::derive(move || units.get().id().to_owned())
+                change=set_units
+            />
+            <Choice
+                id="shop-pad"
+                label=t::PAD_SETTING
+                options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
+                value=Signal::derive(move || {
+                    (if state.pad_on.get() { t::ON } else { t::OFF }).to_owned()
+                })
+                change=set_pad
+            />
+            <p class="quiet">{t::PAD_SETTING_WHAT}</p>
+        </div>
+        {gauges}
+        <section class="cautions">
+            <p>{t::STANDING_WORDS}</p>
+        </section>
+    }
+}

@@ -1,0 +1,66 @@
+//! Numbers as a person reads them, in the unit of the job. Formats only: the
+//! conversions are the core's.
+
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::quantity::bounds::{Bound, End};
+use coldseat_core::quantity::format;
+use coldseat_core::quantity::parse::Unit;
+
+/// The unit of lengths.
+#[must_use]
+pub const fn length_unit(units: UnitSystem) -> Unit {
+    match units {
+        UnitSystem::Inch => Unit::Inch,
+        UnitSystem::Metric => Unit::Millimetre,
+    }
+}
+
+/// A length with its unit.
+#[must_use]
+pub fn length(si: f64, units: UnitSystem) -> String {
+    format::with_unit(si, length_unit(units))
+}
+
+/// A length without its unit.
+#[must_use]
+pub fn bare(si: f64, units: UnitSystem) -> String {
+    format::number(si, length_unit(units))
+}
+
+/// A number with the symbol of its unit.
+#[must_use]
+pub fn number(si: f64, unit: Unit) -> String {
+    format::with_unit(si, unit)
+}
+
+/// A span of seconds: tenths below ten, whole ones above.
+#[must_use]
+pub fn seconds(s: f64) -> String {
+    format::fixed(s, if s.abs() < 9.95 { 1 } else { 0 })
+}
+
+/// An allowed range in words.
+#[must_use]
+pub fn range(bound: &Bound, unit: Unit) -> String {
+    let symbol = unit.symbol();
+    let show = |si: f64| {
+        // As few digits as tell the range; 39.3701 in is 39.37 in.
+        let digits = format::decimals(unit).min(3);
+        let text = format::fixed(unit.from_si(si), digits);
+        if text.contains('.') {
+            text.trim_end_matches('0').trim_end_matches('.').to_owned()
+        } else {
+            text
+        }
+    };
+    let from = match bound.lo_end {
+        End::In => show(bound.lo),
+        End::Out => format!("more than {}", show(bound.lo)),
+    };
+    let to = match bound.hi_end {
+        End::In => show(bound.hi),
+        End::Out => format!("less than {}", show(bound.hi)),
+    };
+    let gap = if symbol.is_empty() { "" } else { " " };
+    format!("{from} to {to}{gap}{symbol}")
+}

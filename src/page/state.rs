@@ -1,0 +1,619 @@
+//! What the page knows, as signals, and the one place that calls the core and
+//! the store. Screens read derived signals and call the methods here.
+
+use crate::browser;
+use crate::route::{Route, View};
+use crate::storage::ShelfFault;
+use crate::storage::local::Local;
+use crate::storage::slots::{self, JOBS, SHOP};
+use coldseat_core::document::{Body, Document, Repair, Restored, Shop, Unreadable, restore, write};
+use coldseat_core::job::assess::assess;
+use coldseat_core::job::check::{Checked, Sheet, check};
+use coldseat_core::job::drop::{DropCase, DropSheet, DropVerdict, case_of, verdict};
+use coldseat_core::job::engine::{Engine, presets, profile_of};
+use coldseat_core::job::field::Scope;
+use coldseat_core::job::report::{CylinderReport, State as Condition};
+use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem, Unlock};
+use coldseat_core::materials::MaterialId;
+use coldseat_core::quantity::report::Fault;
+use coldseat_core::quantity::{Length, Seconds};
+use coldseat_core::thermal::drop_band::{DropBand, cold_drop_band};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Whose numbers a reading belongs to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Target {
+    /// The open job.
+    Job,
+    /// The cold drop without a job.
+    Drop,
+    /// The shop's settings.
+    Shop,
+}
+
+/// The open job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OpenJob {
+    /// Its key in the store.
+    pub id: String,
+    /// The job.
+    pub job: Job,
+    /// Its envelope, the body left out.
+    pub created: u64,
+    /// What of the envelope is unknown here.
+    pub unknown: serde_json::Map<String, serde_json::Value>,
+    /// Written by a later version: not to be changed.
+    pub read_only: bool,
+    /// What was repaired when it was read.
+    pub repairs: Vec<Repair>,
+}
+
+/// A line of the list of jobs.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Listed {
+    /// Its key.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// Whose block.
+    pub customer: String,
+    /// The engine's name.
+    pub engine: String,
+    /// When it was last changed.
+    pub changed: u64,
+    /// State of each cylinder.
+    pub cylinders: Vec<Condition>,
+    /// Written by a later version.
+    pub newer: bool,
+}
+
+/// Stored data that cannot be read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kept {
+    /// Its key in the store.
+    pub key: String,
+    /// Its content, untouched.
+    pub content: String,
+    /// Why it cannot be read.
+    pub why: Unreadable,
+}
+
+/// How the store fares.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Store {
+    /// It takes what it is given.
+    Works,
+    /// There is none.
+    Blocked,
+    /// It takes nothing more.
+    Full,
+}
+
+/// A drop that is worked out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DropView {
+    /// Nominal, early and late.
+    pub band: DropBand,
+    /// What its clearance allows.
+    pub verdict: DropVerdict,
+}
+
+/// A drop, or why there is none.
+#[derive(Clone, Debug, PartialEq)]
+pub enum DropAnswer {
+    /// Worked out.
+    Ready(Arc<DropView>),
+    /// These fields are missing or cannot be used.
+    Missing(Vec<Field>),
+    /// The core refused.
+    Refused(Fault),
+}
+
+/// A place before it was changed, for undo.
+type Before = (Target, Place, Option<Entry>);
+
+/// Everything.
+#[derive(Clone, Copy)]
+pub struct State {
+    /// Where the page is.
+    pub route: RwSignal<Route>,
+    /// Jobs of this device, newest first.
+    pub jobs: RwSignal<Vec<Listed>>,
+    /// What could not be read.
+    pub kept: RwSignal<Vec<Kept>>,
+    /// The open job.
+    pub open: RwSignal<Option<OpenJob>>,
+    /// The shop's settings.
+    pub shop: RwSignal<Shop>,
+    /// The cold drop without a job.
+    pub drop_sheet: RwSignal<DropSheet>,
+    /// How the store fares.
+    pub store: RwSignal<Store>,
+    /// A new version waits.
+    pub update_ready: RwSignal<bool>,
+    /// The reading under the hand.
+    pub active: RwSignal<Option<(Target, Place)>>,
+    /// Its text when the hand came to it.
+    pub was: RwSignal<Option<String>>,
+    /// Whether the own number pad is used.
+    pub pad_on: RwSignal<bool>,
+    /// Reports of the open job's cylinders.
+    pub reports: Memo<Arc<Vec<CylinderReport>>>,
+    undo: RwSignal<Vec<Before>>,
+}
+
+/// Most steps that undo goes back.
+const UNDO_MOST: usize = 200;
+
+impl State {
+    /// Reads the store and sets everything up.
+    #[must_use]
+    pub fn start() -> Self {
+        let open = RwSignal::new(None::<OpenJob>);
+        let reports = Memo::new(move |_| {
+            open.with(|o| Arc::new(o.as_ref().map(|o| assess(&o.job)).unwrap_or_default()))
+        });
+        let state = Self {
+            route: RwSignal::new(Route::Jobs),
+            jobs: RwSignal::new(Vec::new()),
+            kept: RwSignal::new(Vec::new()),
+            open,
+            shop: RwSignal::new(fresh_shop(UnitSystem::Inch)),
+            drop_sheet: RwSignal::new(fresh_drop(UnitSystem::Inch)),
+            store: RwSignal::new(Store::Works),
+            update_ready: RwSignal::new(false),
+            active: RwSignal::new(None),
+            was: RwSignal::new(None),
+            pad_on: RwSignal::new(true),
+            reports,
+            undo: RwSignal::new(Vec::new()),
+        };
+        if !Local::is_there() {
+            state.store.set(Store::Blocked);
+        }
+        state.load_shop();
+        state.scan();
+        state.arrive();
+        state
+    }
+
+    /// From the context.
+    #[must_use]
+    pub fn here() -> Self {
+        expect_context()
+    }
+
+    /// Follows the address.
+    pub fn arrive(self) {
+        let route = Route::parse(&browser::hash());
+        if let Route::Job { id, .. } = &route {
+            let is_open = self
+                .open
+                .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == *id));
+            if !is_open {
+                let opened = self.read_job(id);
+                self.undo.set(Vec::new());
+                self.open.set(opened);
+            }
+        }
+        self.close_pad();
+        if route == Route::Jobs {
+            self.scan();
+        }
+        self.route.set(route);
+    }
+
+    /// Looks at every key of the store.
+    pub fn scan(self) {
+        let mut jobs = Vec::new();
+        let mut damaged: Vec<Kept> = slots::kept(&Local)
+            .into_iter()
+            .map(|(key, content)| Kept {
+                key,
+                content,
+                why: Unreadable::Torn,
+            })
+            .collect();
+        for id in slots::job_ids(&Local) {
+            let Ok(loaded) = slots::load(&Local, &format!("{JOBS}{id}")) else {
+                continue;
+            };
+            let mut listed = None;
+            for slot in &loaded.whole {
+                match head(&id, &slot.text) {
+                    Ok(head) => {
+                        listed = Some(head);
+                        break;
+                    }
+                    Err(why) => damaged.push(Kept {
+                        key: id.clone(),
+                        content: slot.text.clone(),
+                        why,
+                    }),
+                }
+            }
+            damaged.extend(loaded.damaged.into_iter().map(|(key, content)| Kept {
+                key,
+                content,
+                why: Unreadable::Torn,
+            }));
+            jobs.extend(listed);
+        }
+        jobs.sort_by(|a, b| b.changed.cmp(&a.changed).then(a.name.cmp(&b.name)));
+        self.jobs.set(jobs);
+        self.kept.set(damaged);
+    }
+
+    fn read_job(self, id: &str) -> Option<OpenJob> {
+        let loaded = slots::load(&Local, &format!("{JOBS}{id}")).ok()?;
+        loaded.whole.iter().find_map(|slot| {
+            let (document, repairs, read_only) = match restore(&slot.text) {
+                Restored::Valid(document) => (document, Vec::new(), false),
+                Restored::Repaired(document, repairs) => (document, repairs, false),
+                Restored::Newer { readable, .. } => (readable?, Vec::new(), true),
+                Restored::Unreadable(_) => return None,
+            };
+            let Body::Job(job) = document.body else {
+                return None;
+            };
+            Some(OpenJob {
+                id: id.to_owned(),
+                job: *job,
+                created: document.created,
+                unknown: document.unknown,
+                read_only,
+                repairs,
+            })
+        })
+    }
+
+    fn load_shop(self) {
+        let loaded = slots::load(&Local, SHOP).unwrap_or_default();
+        let shop = loaded
+            .whole
+            .iter()
+            .find_map(|slot| match restore(&slot.text) {
+                Restored::Valid(d) | Restored::Repaired(d, _) => match d.body {
+                    Body::Shop(shop) => Some(shop),
+                    Body::Job(_) => None,
+                },
+                _ => None,
+            });
+        if let Some(shop) = shop {
+            self.drop_sheet.set(fresh_drop(shop.units));
+            self.pad_on
+                .set(shop.unknown.get("pad").and_then(serde_json::Value::as_bool) != Some(false));
+            self.shop.set(shop);
+        }
+    }
+
+    fn note(self, result: Result<(), ShelfFault>) {
+        let store = match result {
+            Ok(()) => Store::Works,
+            Err(ShelfFault::Blocked) => Store::Blocked,
+            Err(ShelfFault::Full) => Store::Full,
+        };
+        if self.store.get_untracked() != store {
+            self.store.set(store);
+        }
+    }
+
+    /// The open job as a document.
+    #[must_use]
+    pub fn open_text(self) -> Option<String> {
+        self.open.with_untracked(|open| {
+            open.as_ref().map(|open| {
+                let mut document =
+                    Document::new(Body::Job(Box::new(open.job.clone())), open.created);
+                document.changed = browser::now();
+                document.unknown = open.unknown.clone();
+                write(&document)
+            })
+        })
+    }
+
+    /// Writes the open job, now.
+    fn save_open(self) {
+        let (Some(text), Some(id)) = (
+            self.open_text(),
+            self.open
+                .with_untracked(|o| o.as_ref().map(|o| o.id.clone())),
+        ) else {
+            return;
+        };
+        self.note(slots::save(&Local, &format!("{JOBS}{id}"), &text));
+    }
+
+    fn save_shop(self) {
+        let shop = self.shop.get_untracked();
+        let text = write(&Document::new(Body::Shop(shop), browser::now()));
+        self.note(slots::save(&Local, SHOP, &text));
+    }
+
+    /// Changes the open job and writes it.
+    pub fn edit(self, change: impl FnOnce(&mut Job)) {
+        let mut changed = false;
+        self.open.update(|open| {
+            if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
+                change(&mut open.job);
+                changed = true;
+            }
+        });
+        if changed {
+            self.save_open();
+        }
+    }
+
+    /// Changes the shop's settings and writes them.
+    pub fn edit_shop(self, change: impl FnOnce(&mut Shop)) {
+        self.shop.update(change);
+        self.save_shop();
+    }
+
+    /// Units of a target.
+    #[must_use]
+    pub fn units(self, target: Target) -> UnitSystem {
+        match target {
+            Target::Job => self
+                .open
+                .with(|o| o.as_ref().map_or(UnitSystem::Inch, |o| o.job.engine.units)),
+            Target::Drop => self.drop_sheet.with(|d| d.units),
+            Target::Shop => self.shop.with(|s| s.units),
+        }
+    }
+
+    fn with_sheet<T>(self, target: Target, look: impl FnOnce(&Sheet<'_>) -> T) -> Option<T> {
+        match target {
+            Target::Job => self.open.with(|open| {
+                open.as_ref().map(|open| {
+                    look(&Sheet {
+                        entries: &open.job.entries,
+                        units: open.job.engine.units,
+                        cylinders: open.job.engine.cylinders,
+                    })
+                })
+            }),
+            Target::Drop => self.drop_sheet.with(|d| Some(look(&d.sheet()))),
+            Target::Shop => self.shop.with(|shop| {
+                Some(look(&Sheet {
+                    entries: &shop.entries,
+                    units: shop.units,
+                    cylinders: 0,
+                }))
+            }),
+        }
+    }
+
+    /// The text at a place.
+    #[must_use]
+    pub fn text(self, target: Target, place: Place) -> String {
+        self.with_sheet(target, |sheet| {
+            sheet
+                .entries
+                .get(place)
+                .map(|e| e.text.clone())
+                .unwrap_or_default()
+        })
+        .unwrap_or_default()
+    }
+
+    /// What the core makes of a place.
+    #[must_use]
+    pub fn checked(self, target: Target, place: Place) -> Checked {
+        self.with_sheet(target, |sheet| check(sheet, place))
+            .unwrap_or(Checked::Empty)
+    }
+
+    fn change_entries(self, target: Target, change: impl FnOnce(&mut Entries)) {
+        match target {
+            Target::Job => self.edit(|job| change(&mut job.entries)),
+            Target::Drop => self.drop_sheet.update(|d| change(&mut d.entries)),
+            Target::Shop => self.edit_shop(|shop| change(&mut shop.entries)),
+        }
+    }
+
+    /// Types a text into a place; it is stored as it stands.
+    pub fn type_text(self, target: Target, place: Place, text: &str) {
+        let before = untrack(|| {
+            self.with_sheet(target, |sheet| sheet.entries.get(place).cloned())
+                .flatten()
+        });
+        let unit = place.field.unit(untrack(|| self.units(target)));
+        self.undo.update(|undo| {
+            // One step back per stay at a place, not per key.
+            let same = undo
+                .last()
+                .is_some_and(|(t, p, _)| (*t, *p) == (target, place));
+            if !same {
+                undo.push((target, place, before));
+                if undo.len() > UNDO_MOST {
+                    undo.remove(0);
+                }
+            }
+        });
+        let at = browser::now();
+        self.change_entries(target, |entries| {
+            entries.put(place, Entry::new(text, unit, at));
+        });
+    }
+
+    /// Says that a questioned value is meant.
+    pub fn keep(self, target: Target, place: Place) {
+        self.change_entries(target, |entries| entries.keep(place));
+    }
+
+    /// Takes the last change back; says where it was.
+    pub fn undo(self) -> Option<Place> {
+        let (target, place, before) = self.undo.try_update(Vec::pop).flatten()?;
+        let blank = Entry::new("", place.field.unit(UnitSystem::Inch), 0);
+        self.change_entries(target, |entries| {
+            entries.put(place, before.unwrap_or(blank));
+        });
+        Some(place)
+    }
+
+    /// The hand comes to a place.
+    pub fn activate(self, target: Target, place: Place) {
+        if self.active.get_untracked() == Some((target, place)) {
+            return;
+        }
+        let text = untrack(|| self.text(target, place));
+        self.was.set((!text.is_empty()).then_some(text));
+        self.active.set(Some((target, place)));
+    }
+
+    /// The hand leaves.
+    pub fn close_pad(self) {
+        if self.active.get_untracked().is_some() {
+            self.active.set(None);
+        }
+    }
+
+    /// Begins a job and goes to it.
+    pub fn begin(self, mut job: Job, note_of_numbers: Option<Entries>) {
+        if let Some(entries) = note_of_numbers {
+            for (place, entry) in entries.iter() {
+                job.entries.put(*place, entry.clone());
+            }
+        }
+        let id = browser::fresh_id();
+        self.undo.set(Vec::new());
+        self.open.set(Some(OpenJob {
+            id: id.clone(),
+            job,
+            created: browser::now(),
+            unknown: serde_json::Map::new(),
+            read_only: false,
+            repairs: Vec::new(),
+        }));
+        self.save_open();
+        browser::go(
+            &Route::Job {
+                id,
+                view: View::Cylinder(None, None),
+            }
+            .address(),
+        );
+    }
+
+    /// Numbers of a new engine: presets, with the shop's gauges.
+    #[must_use]
+    pub fn new_numbers(self, units: UnitSystem) -> Entries {
+        let mut entries = presets(Scope::Engine, units, browser::now());
+        self.shop.with_untracked(|shop| {
+            for (place, entry) in shop.entries.iter() {
+                entries.put(*place, entry.clone());
+            }
+        });
+        entries
+    }
+
+    /// Engine and numbers of a stored job, for a new one.
+    #[must_use]
+    pub fn profile_from(self, id: &str) -> Option<(Engine, Entries)> {
+        let open = self.read_job(id)?;
+        Some((open.job.engine, profile_of(&open.job.entries)))
+    }
+
+    /// The cold drop without a job.
+    #[must_use]
+    pub fn drop_answer(self) -> DropAnswer {
+        let (case, least) = self.drop_sheet.with(|sheet| {
+            let least = coldseat_core::job::engine::preset_si(Field::EntryLeast, sheet.units);
+            (sheet.case(), Length::from_m(least.unwrap_or(0.0)))
+        });
+        worked_out(case, least)
+    }
+
+    /// The cold drop of a cylinder of the open job.
+    #[must_use]
+    pub fn drop_of(self, cylinder: u8) -> DropAnswer {
+        let usual_carry = Seconds::from_s(8.0);
+        let asked = self.open.with(|open| {
+            open.as_ref().map(|open| {
+                let least = open.job.engine_si(Field::EntryLeast).unwrap_or(0.0);
+                (
+                    case_of(&open.job, cylinder, usual_carry),
+                    Length::from_m(least),
+                )
+            })
+        });
+        match asked {
+            Some((case, least)) => worked_out(case, least),
+            None => DropAnswer::Missing(Vec::new()),
+        }
+    }
+
+    /// Releases the deck of a bank by hand.
+    pub fn release_deck(self, bank: u8, reason: &str) {
+        let unlock = Unlock {
+            reason: reason.trim().chars().take(300).collect(),
+            at: browser::now(),
+        };
+        self.edit(|job| {
+            job.unlocks.insert(bank, unlock);
+        });
+    }
+}
+
+fn worked_out(case: Result<DropCase, Vec<Field>>, least: Length) -> DropAnswer {
+    match case {
+        Err(missing) => DropAnswer::Missing(missing),
+        Ok(case) => match cold_drop_band(&case.drop, case.u_fit) {
+            Ok(band) => {
+                let verdict = verdict(&band, least);
+                DropAnswer::Ready(Arc::new(DropView { band, verdict }))
+            }
+            Err(fault) => DropAnswer::Refused(fault),
+        },
+    }
+}
+
+fn listed(id: &str, job: &Job, changed: u64) -> Listed {
+    Listed {
+        id: id.to_owned(),
+        name: job.name.clone(),
+        customer: job.customer.clone(),
+        engine: job.engine.name.clone(),
+        changed,
+        cylinders: assess(job).into_iter().map(|r| r.state).collect(),
+        newer: false,
+    }
+}
+
+fn head(id: &str, text: &str) -> Result<Listed, Unreadable> {
+    let (document, newer) = match restore(text) {
+        Restored::Valid(document) | Restored::Repaired(document, _) => (document, false),
+        Restored::Newer { readable, .. } => (readable.ok_or(Unreadable::NotADocument)?, true),
+        Restored::Unreadable(why) => return Err(why),
+    };
+    match &document.body {
+        Body::Job(job) => Ok(Listed {
+            newer,
+            ..listed(id, job, document.changed)
+        }),
+        Body::Shop(_) => Err(Unreadable::NotADocument),
+    }
+}
+
+/// Settings of a shop that has set nothing.
+#[must_use]
+pub fn fresh_shop(units: UnitSystem) -> Shop {
+    Shop {
+        units,
+        entries: Entries::default(),
+        unknown: serde_json::Map::new(),
+    }
+}
+
+/// The cold drop as it opens.
+#[must_use]
+pub fn fresh_drop(units: UnitSystem) -> DropSheet {
+    DropSheet {
+        entries: presets(Scope::Drop, units, 0),
+        units,
+        sleeve_material: MaterialId::GrayIron,
+        block_material: MaterialId::GrayIron,
+    }
+}

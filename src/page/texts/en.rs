@@ -1,0 +1,297 @@
+//! English: labels, buttons, headings and short words.
+
+use coldseat_core::job::engine::Layout;
+use coldseat_core::job::field::{Places, UnitSystem};
+use coldseat_core::job::report::{Figure, Signal, State};
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::Field;
+
+pub const JOBS: &str = "Jobs";
+pub const COLD_DROP: &str = "Cold drop";
+pub const NEW_JOB: &str = "New job";
+pub const SETTINGS: &str = "Settings";
+pub const MAIN_MENU: &str = "Main";
+pub const WORKING: &str = "This job";
+
+pub const JOBS_ON_DEVICE: &str = "Jobs on this device";
+pub const NO_JOBS: &str = "No jobs yet. Look round in a demo job, or begin one of your own. Everything stays on this device.";
+pub const COLD_DROP_WHAT: &str = "Clearance, grip time and climb, without a job";
+pub const NEW_JOB_WHAT: &str = "From an engine you had, or from your own numbers";
+pub const OPEN_DEMO: &str = "Open a demo job";
+pub const UNNAMED: &str = "Job without a name";
+pub const CHANGED: &str = "changed";
+pub const DAMAGED_HEAD: &str = "Kept, but could not be read";
+pub const DAMAGED_WHAT: &str =
+    "Nothing of this was changed or deleted. Save it to a file if you want to look into it.";
+pub const SAVE_TO_FILE: &str = "Save to a file";
+pub const NEWER: &str =
+    "written by a later version of this page: shown as far as it reads, not changed";
+pub const REPAIRED: &str = "Something in this job had to be repaired:";
+pub const UNDERSTOOD: &str = "Understood";
+
+pub const STORE_BLOCKED: &str = "This browser does not let the page store anything (private window, or storage turned off). You can work on, but it is gone when the page closes: save the job to a file.";
+pub const STORE_FULL: &str = "The storage of this device is full. What you type now is only on the screen: save the job to a file, then free some space.";
+pub const UPDATE_READY: &str = "A new version of this page is ready.";
+pub const UPDATE_NOW: &str = "Take the new version";
+pub const UPDATE_LATER: &str = "It waits until you are out of the job.";
+
+pub const SLEEVE: &str = "Sleeve";
+pub const BLOCK: &str = "Block";
+pub const SLEEVE_MATERIAL: &str = "Sleeve material";
+pub const BLOCK_MATERIAL: &str = "Block material";
+pub const UNITS: &str = "Units";
+pub const ENTRY_CLEARANCE: &str = "clearance at the bore";
+pub const BATH_CLEARANCE: &str = "clearance out of the bath";
+pub const GRIPS_IN: &str = "grips in";
+pub const CLIMB: &str = "flange may climb";
+pub const EXPECTED: &str = "expected";
+pub const AT_MOST: &str = "at most";
+pub const BAND_95: &str = "95 % band";
+pub const NEVER_GRIPS: &str = "does not grip within an hour";
+pub const DROP_WAITING: &str = "Fill in the marked fields; the rest stays as it is.";
+pub const CAUTIONS: &str = "Cautions";
+pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law; where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered.";
+
+pub const FROM_ENGINE: &str = "Engine";
+pub const OWN_NUMBERS: &str = "Own numbers";
+pub const ENGINE_NAME: &str = "Engine name";
+pub const JOB_NAME: &str = "Job name or number";
+pub const CUSTOMER: &str = "Customer";
+pub const NOTE: &str = "Note";
+pub const CYLINDERS: &str = "Cylinders";
+pub const LAYOUT: &str = "Layout";
+pub const BEGIN_JOB: &str = "Begin the job";
+pub const NUMBERS_LATER: &str = "Geometry, limits and gauges of the engine can be filled in and changed at any time under \"Engine and limits\".";
+pub const ENGINE_AND_LIMITS: &str = "Engine and limits";
+pub const GEOMETRY: &str = "Geometry";
+pub const LIMITS: &str = "Limits";
+pub const GAUGES: &str = "Gauges (standard uncertainty, k = 1)";
+pub const LIMITS_WHAT: &str = "Defaults of common practice; the engine and sleeve makers' sheets override them. Change them here for this job.";
+pub const THIS_ENGINE_FROM: &str = "as in job";
+pub const SHOP_WHAT: &str = "For new jobs; jobs already begun keep their own.";
+
+pub const CYLINDER: &str = "Cylinder";
+pub const BANK: &str = "Bank";
+pub const DECK: &str = "Deck";
+pub const RECORD: &str = "Record";
+pub const STRIP: &str = "Cylinders";
+pub const NEXT_STEP: &str = "Next step";
+pub const NEXT_CYLINDER: &str = "Next cylinder, same step";
+pub const HELP: &str = "How to measure this";
+pub const LEAVE_OUT: &str = "No sleeve in this cylinder";
+pub const TAKE_IN: &str = "This cylinder gets a sleeve after all";
+pub const PULL: &str = "Pull";
+pub const POINT: &str = "Point";
+pub const NO_JOB: &str = "This job is not on this device.";
+pub const BACK_TO_JOBS: &str = "Back to the jobs";
+pub const READ_ONLY: &str = "Written by a later version of this page: look, but do not change.";
+
+pub const LOCKED: &str = "Decking is locked";
+pub const OPEN: &str = "Decking is open";
+pub const OPEN_BY_HAND: &str = "Decking was released by hand";
+pub const NOT_SEATED_YET: &str = "Not shown to be home:";
+pub const LOCK_WHY: &str =
+    "An unseated flange that is decked flush drops later and takes the head gasket with it.";
+pub const RELEASE: &str = "Release by hand";
+pub const RELEASE_REASON: &str = "Reason, kept in the record";
+pub const RELEASE_NEEDS_REASON: &str = "Type why first; the reason is printed in the record.";
+pub const LOCK_AGAIN: &str = "Lock again";
+pub const REASON: &str = "Reason";
+pub const NO_SLEEVES: &str = "No cylinder of this deck gets a sleeve.";
+pub const CUT: &str = "cut";
+pub const CUT_LEAST: &str = "at least";
+pub const FLANGE_LOSES: &str = "flange loses";
+pub const FLANGE_LEFT: &str = "flange left";
+pub const WITHOUT_HEIGHT: &str = "Without height or flange thickness, so not in the plan:";
+
+pub const PRINT: &str = "Print";
+pub const TAPER: &str = "Taper";
+pub const FIT: &str = "Fit";
+pub const MEAN: &str = "mean";
+pub const GAP: &str = "Gap";
+pub const TILT: &str = "Tilt";
+pub const STATE: &str = "State";
+pub const PULLS: &str = "Pulls";
+pub const SLEEVE_OD: &str = "Sleeve OD";
+pub const BORE: &str = "Bore";
+pub const FLANGE: &str = "Flange";
+pub const DEPTH: &str = "Depth";
+pub const HEIGHT: &str = "Height";
+pub const NOT_DONE: &str = "Not done, not shown:";
+pub const NOTHING_OPEN: &str = "Nothing open.";
+pub const SIGNED: &str = "Signed";
+pub const DATE: &str = "Date";
+pub const PRINTED: &str = "printed";
+pub const AS_LEFT: &str = "As left";
+
+pub const PAD: &str = "Number pad";
+pub const PAD_DELETE: &str = "Delete";
+pub const PAD_NEXT: &str = "Next";
+pub const PAD_DONE: &str = "Done";
+pub const PAD_UNDO: &str = "Undo";
+pub const PAD_COUNT: &str = "From the right";
+pub const PAD_WAS: &str = "was";
+pub const PAD_CHANGE: &str = "change";
+pub const PAD_PLUS: &str = "up by";
+pub const PAD_MINUS: &str = "down by";
+pub const PAD_POINT: &str = "Decimal point";
+pub const PAD_SIGN: &str = "Plus or minus";
+pub const PROUD: &str = "proud";
+pub const LOW: &str = "low";
+pub const PAD_SETTING: &str = "Number pad of this page";
+pub const PAD_SETTING_WHAT: &str = "Off: the keyboard of the device is used instead.";
+pub const ON: &str = "on";
+pub const OFF: &str = "off";
+pub const IT_IS_RIGHT: &str = "It is right as typed";
+pub const USE_VALUE: &str = "Use";
+
+pub const PREDICTED: &str = "predicted";
+pub const MEASURED: &str = "measured";
+pub const LOADED: &str = "loaded";
+
+#[must_use]
+pub const fn units(units: UnitSystem) -> &'static str {
+    match units {
+        UnitSystem::Inch => "inch",
+        UnitSystem::Metric => "mm",
+    }
+}
+
+#[must_use]
+pub const fn layout(layout: Layout) -> &'static str {
+    match layout {
+        Layout::InLine => "in line",
+        Layout::VHalves => "V, first half of the numbers on bank A",
+        Layout::VOddEven => "V, odd numbers on bank A",
+    }
+}
+
+#[must_use]
+pub const fn bank(bank: u8) -> &'static str {
+    if bank == 0 { "A" } else { "B" }
+}
+
+#[must_use]
+pub const fn step_title(id: StepId) -> &'static str {
+    match id {
+        StepId::Sleeve => "Receive the sleeve",
+        StepId::Counterbore => "Counterbore depth",
+        StepId::Fit => "Hone and fit",
+        StepId::Drop => "Chill and drop",
+        StepId::WarmHeight => "Warm height",
+        StepId::Pull => "Pull",
+        StepId::Seat => "Seat check",
+        StepId::Deck => "Deck",
+    }
+}
+
+#[must_use]
+pub const fn signal(signal: Signal) -> &'static str {
+    match signal {
+        Signal::None => "to do",
+        Signal::Go => "go",
+        Signal::Wait => "wait",
+        Signal::Look => "look",
+        Signal::Stop => "stop",
+    }
+}
+
+#[must_use]
+pub const fn state(state: State) -> &'static str {
+    match state {
+        State::LeftOut => "left out",
+        State::NotBegun => "to do",
+        State::InWork(..) => "in work",
+        State::Seated => "seated",
+        State::Look => "look",
+        State::Stop => "stop",
+    }
+}
+
+/// The word before the one number.
+#[must_use]
+pub fn figure(figure: Figure, si: f64) -> &'static str {
+    match figure {
+        Figure::OutOfRound => "out of round under the flange",
+        Figure::StillToCut if si < 0.0 => "past the depth by",
+        Figure::StillToCut => "still to cut",
+        Figure::Fit if si < 0.0 => "loose by",
+        Figure::Fit => "fit",
+        Figure::AbovePredicted if si < 0.0 => "below its ledge by",
+        Figure::AbovePredicted => "above its seat",
+        Figure::GapAfterPull | Figure::Gap if si < 0.0 => "below its ledge by",
+        Figure::GapAfterPull => "gap after the last pull",
+        Figure::Gap => "gap under the flange",
+    }
+}
+
+#[must_use]
+pub const fn field(field: Field) -> &'static str {
+    match field {
+        Field::NominalOd => "Sleeve OD, nominal (diameter)",
+        Field::SleeveId => "Sleeve ID, as delivered (diameter)",
+        Field::SleeveLength => "Length under the flange",
+        Field::NominalFlange => "Flange thickness, nominal",
+        Field::BlockWall => "Block wall round the bore",
+        Field::Shim => "Shim under the flange",
+        Field::FitLow => "Fit, least (on diameter)",
+        Field::FitHigh => "Fit, greatest (on diameter)",
+        Field::RoundLook => "Sleeve out of round: look above",
+        Field::RoundStop => "Sleeve out of round: stop above",
+        Field::BoreForm => "Bore out of round and taper, at most",
+        Field::EntryLeast => "Clearance at the bore, least",
+        Field::TargetProud => "Stand-proud to cut for",
+        Field::PlannedCut => "Deck cut planned",
+        Field::CleanUp => "Clean-up cut",
+        Field::Risk => "Accepted chance of a low flange",
+        Field::GapLimit => "Gap under the flange, at most",
+        Field::TiltLimit => "Tilt of the flange, at most",
+        Field::Confidence => "How sure \"seated\" must be",
+        Field::GaugeSleeve => "Sleeve OD",
+        Field::GaugeBore => "Bore diameter",
+        Field::GaugeHeight => "Height above the deck",
+        Field::GaugeThickness => "Flange thickness (gauge)",
+        Field::GaugeDepth => "Counterbore depth (gauge)",
+        Field::FeedSd => "Hand feed of the counterbore cutter",
+        Field::RoomTemperature | Field::DropRoom => "Temperature of shop and block",
+        Field::LowSpot => "Deck below its highest point",
+        Field::DeckCut => "Cut decided on",
+        Field::SleeveOd => "Sleeve OD (diameter)",
+        Field::SleeveTemperature => "Sleeve temperature",
+        Field::FlangeThickness => "Flange thickness",
+        Field::CounterboreDepth => "Counterbore depth",
+        Field::DeckHere => "Deck at this hole, below its highest point",
+        Field::BoreD => "Block bore (diameter)",
+        Field::BlockTemperature => "Block temperature",
+        Field::Carry | Field::DropCarry => "Carry time, bath to bore",
+        Field::WarmHeight => "Height above the deck, warm",
+        Field::PullGauge => "Gauge pressure",
+        Field::PullLoaded => "Height loaded",
+        Field::PullReleased => "Height released",
+        Field::SeatHeight => "Height above the deck, after the last pull",
+        Field::DropOd => "Sleeve OD (diameter)",
+        Field::DropWall => "Sleeve wall",
+        Field::DropLength => "Sleeve length",
+        Field::DropFit => "Fit (on diameter)",
+        Field::DropBlockWall => "Block wall",
+    }
+}
+
+/// The label of one of a field's places; empty where it has but one.
+#[must_use]
+pub fn place(places: Places, index: u8) -> String {
+    const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
+    match places {
+        Places::One => String::new(),
+        Places::Clocks => format!("{} o'clock", [12, 3, 6, 9][usize::from(index) % 4]),
+        Places::Levels => {
+            let axis = if index.is_multiple_of(2) {
+                "across"
+            } else {
+                "along"
+            };
+            format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
+        }
+        Places::List(_) => (index + 1).to_string(),
+    }
+}

@@ -1,0 +1,413 @@
+//! English: sentences. What to do next, why a number is asked about, cautions,
+//! help, what drawings say to those who cannot see them.
+
+use super::en;
+use crate::show::{length, number, range};
+use coldseat_core::document::{Repair, Unreadable};
+use coldseat_core::job::check::{Question, Refusal};
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::report::Next;
+use coldseat_core::job::step::{Caution, StepId};
+use coldseat_core::job::{Field, Place};
+use coldseat_core::quantity::parse::ParseError;
+
+/// What to do next.
+#[must_use]
+pub fn next(next: &Next, units: UnitSystem) -> String {
+    let by = |l: &coldseat_core::quantity::Length| length(l.as_m(), units);
+    match next {
+        Next::Measure(field, 1) => format!("Measure: {}.", en::field(*field)),
+        Next::Measure(field, missing) => {
+            format!("Measure: {} ({missing} readings to go).", en::field(*field))
+        }
+        Next::Mend(place) => format!(
+            "A reading cannot be used: {}{}. Mend it below.",
+            en::field(place.field),
+            comma(&en::place(place.field.spec().places, place.index)),
+        ),
+        Next::MendEngine(field) => format!(
+            "Needs a number of the engine: {}. Enter it under \"{}\".",
+            en::field(*field),
+            en::ENGINE_AND_LIMITS
+        ),
+        Next::Refused => "No answer from these numbers; see why below.".into(),
+        Next::SleeveRound => "Round under the flange: number it to its hole.".into(),
+        Next::SleeveLook => "Out of round under the flange: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
+        Next::SleeveStop => "Too far out of round under the flange: do not fit it.".into(),
+        Next::CutDeeper(to_go) => format!("Cut {} deeper; the last 0.010 in (0.25 mm) in small bites, then measure all four clocks.", by(to_go)),
+        Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
+        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under the flange, or a repair of the ledge.", by(over)),
+        Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
+        Next::FitUndecided => "The gauges cannot tell whether the fit is in its band: set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
+        Next::HoneMore(stock) => format!("Too tight: hone {} more off the bore, to the middle of the band.", by(stock)),
+        Next::FitLoose(short) => format!("Too loose by {}: measure both again at one temperature; then a larger sleeve for this hole.", by(short)),
+        Next::BoreForm => "The fit is right but the bore is out of round or tapered: hone it straight.".into(),
+        Next::DropReady => "The numbers are there: see clearance and grip time below.".into(),
+        Next::PullHome => "Above its seat by no more than warming explains: pull it home.".into(),
+        Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a fillet that rides on the ledge.".into(),
+        Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
+        Next::PullAgain => "Still moving, or not enough pulls at one pressure: pull again at the same pressure and read it loaded and released.".into(),
+        Next::CheckSeat => "Stopped, and home as far as the pulls can tell: now measure the height at all four clocks.".into(),
+        Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
+        Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the flange again.".into(),
+        Next::Seated => "Seated, within the limits you entered.".into(),
+        Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} under the flange. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
+        Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and flange again; a better depth gauge helps most.".into(),
+        Next::BelowLedge => "The flange reads lower than its ledge: a reading is wrong. Measure height, depth and thickness again.".into(),
+    }
+}
+
+fn comma(text: &str) -> String {
+    if text.is_empty() {
+        String::new()
+    } else {
+        format!(", {text}")
+    }
+}
+
+/// Why a number is asked about.
+#[must_use]
+pub fn question(question: &Question, field: Field, units: UnitSystem) -> String {
+    let show = |si: &f64| number(*si, field.unit(units));
+    match question {
+        Question::TenTimes(likely) => format!("Ten times off? {} is meant, perhaps.", show(likely)),
+        Question::OtherUnit(likely) => {
+            format!("Inch for millimetre? It would be {}.", show(likely))
+        }
+        Question::RadiusOrDiameter(likely) => {
+            format!("Radius for diameter? {} is meant, perhaps.", show(likely))
+        }
+        Question::FarFrom(0.0) => "Unusually far from zero. Right as typed?".into(),
+        Question::FarFrom(others) => format!("Others {}. Right as typed?", show(others)),
+        Question::Unusual(lo, hi) => format!(
+            "Unusual: mostly {} to {}. Right as typed?",
+            show(lo),
+            show(hi)
+        ),
+        Question::SleeveBelowBore(sleeve) => format!(
+            "The sleeve ({}) is smaller than this bore: it would fall through. Measure both again.",
+            show(sleeve)
+        ),
+    }
+}
+
+/// The value a question suggests.
+#[must_use]
+pub const fn suggestion(question: &Question) -> Option<f64> {
+    match question {
+        Question::TenTimes(si) | Question::OtherUnit(si) | Question::RadiusOrDiameter(si) => {
+            Some(*si)
+        }
+        Question::FarFrom(_) | Question::Unusual(..) | Question::SleeveBelowBore(_) => None,
+    }
+}
+
+/// Why a number cannot be used, with the allowed range in the person's unit.
+#[must_use]
+pub fn refusal(refusal: &Refusal, field: Field, units: UnitSystem) -> String {
+    let unit = field.unit(units);
+    let allowed = range(&field.spec().bound, unit);
+    let show = |si: &f64| number(*si, unit);
+    match refusal {
+        Refusal::NotRead(error) => match error {
+            ParseError::Empty => format!("Nothing typed. Allowed: {allowed}."),
+            ParseError::NotANumber { .. } => format!("Not a number. Allowed: {allowed}."),
+            ParseError::UnknownUnit { word } => {
+                format!("\"{word}\" is no unit known here. Allowed: {allowed}.")
+            }
+            ParseError::WrongKind { unit, wanted } => {
+                format!(
+                    "{} does not measure this; use {}. Allowed: {allowed}.",
+                    unit.symbol(),
+                    wanted.symbol()
+                )
+            }
+            ParseError::TwoMarks { .. } => {
+                format!("Two decimal marks. Use one, none between thousands. Allowed: {allowed}.")
+            }
+            ParseError::TooLong => format!("Too long for a number. Allowed: {allowed}."),
+        },
+        Refusal::OutOfRange(_) => format!("Out of range. Allowed: {allowed}."),
+        Refusal::InnerNotBelowOuter(outer) => {
+            format!(
+                "The inside must be smaller than the outside, {}.",
+                show(outer)
+            )
+        }
+        Refusal::WallTooThick(outer) => format!(
+            "Two walls must leave a hole in a sleeve of {}: less than {}.",
+            show(outer),
+            show(&(outer / 2.0))
+        ),
+        Refusal::LowNotBelowHigh(high) => format!("Must be below the upper limit, {}.", show(high)),
+    }
+}
+
+/// What was repaired in a document.
+#[must_use]
+pub fn repair(repair: &Repair) -> String {
+    match repair {
+        Repair::Checksum => "its checksum does not fit: it was changed outside this page".into(),
+        Repair::Missing(part) => format!("\"{part}\" was missing"),
+        Repair::SetAside(part) => format!("\"{part}\" could not be used; it is kept in the file"),
+    }
+}
+
+/// Why stored data cannot be read.
+#[must_use]
+pub const fn unreadable(why: Unreadable) -> &'static str {
+    match why {
+        Unreadable::Empty => "nothing in it",
+        Unreadable::TooLong => "longer than any job",
+        Unreadable::Torn => "torn or damaged",
+        Unreadable::NotADocument => "not a job",
+    }
+}
+
+/// Heading of a caution.
+#[must_use]
+pub const fn caution_title(caution: Caution) -> &'static str {
+    match caution {
+        Caution::Cutting => "Cutting",
+        Caution::Nitrogen => "Liquid nitrogen",
+        Caution::ColdIron => "Cold iron",
+        Caution::Ram => "Ram and rod",
+    }
+}
+
+/// A caution.
+#[must_use]
+pub const fn caution(caution: Caution) -> &'static str {
+    match caution {
+        Caution::Cutting => "No gloves near rotation; eye protection; sharp edges.",
+        Caution::Nitrogen => {
+            "Face shield, loose cryogenic gloves, cuffless trousers over boots. It asphyxiates without warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly. No bare skin."
+        }
+        Caution::ColdIron => {
+            "Cold iron is brittle: no hammer. Pinch point at the deck. Afterwards dry and oil."
+        }
+        Caution::Ram => {
+            "Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump slowly, release before touching. Oil under the skin: hospital now."
+        }
+    }
+}
+
+/// How to take the readings of a step.
+#[must_use]
+pub const fn help(step: StepId) -> &'static str {
+    match step {
+        StepId::Sleeve => {
+            "Diameter across and along the engine, right under the flange, in the middle and near the bottom. Lower down a sleeve springs round; under the flange it must be round by itself. Flange thickness at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
+        }
+        StepId::Counterbore => {
+            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+        }
+        StepId::Fit => {
+            "Diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit."
+        }
+        StepId::Drop => {
+            "Carry time from leaving the bath to entering the bore. Out when the bubbling stops; one straight motion; hold it down while it warms."
+        }
+        StepId::WarmHeight => {
+            "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
+        }
+        StepId::Pull => {
+            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure."
+        }
+        StepId::Seat => {
+            "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
+        }
+        StepId::Deck => {
+            "Survey the deck; its highest point is 0. The cut must clean up the lowest point and every flange."
+        }
+    }
+}
+
+/// A drop that a job cannot work out yet: what is missing.
+#[must_use]
+pub fn drop_missing(fields: &[Field]) -> String {
+    let mut names: Vec<&str> = fields.iter().map(|f| en::field(*f)).collect();
+    names.dedup();
+    format!(
+        "For clearance and grip time still wanted: {}.",
+        names.join("; ")
+    )
+}
+
+/// Title of a reading for the pad and for screen readers.
+#[must_use]
+pub fn place_title(place: Place) -> String {
+    let which = en::place(place.field.spec().places, place.index);
+    if which.is_empty() {
+        en::field(place.field).to_owned()
+    } else {
+        format!("{}: {which}", en::field(place.field))
+    }
+}
+
+pub const STAIRCASE_CAPTION: &str = "Height above the deck, pull by pull: down under load, back after release. Shaded: close enough to be home.";
+pub const CLEARANCE_CAPTION: &str =
+    "Clearance on diameter against seconds in the bore, until it grips. Shaded: the 95 % band.";
+pub const FIT_CAPTION: &str = "Shaded: the band. Bar: what the gauges leave open (95 %). Ticks: loosest and tightest pair of readings.";
+pub const ENTERS_WITH: &str = "enters with";
+
+#[must_use]
+pub fn section_label(predicted: &str, measured: &str, gap: &str) -> String {
+    format!(
+        "Section of the flange on its ledge. Predicted height {predicted}, measured {measured}, gap under the flange {gap}."
+    )
+}
+
+#[must_use]
+pub fn section_label_waiting(predicted: &str) -> String {
+    format!("Section of the flange on its ledge. Predicted height {predicted}, not measured yet.")
+}
+
+#[must_use]
+pub fn section_caption(times: u32) -> String {
+    format!("Height and gap drawn \u{d7}{times} against the flange; mean of the clocks.")
+}
+
+#[must_use]
+pub fn staircase_label(pulls: usize, last: &str, predicted: &str, above: &str) -> String {
+    format!(
+        "Height after each of {pulls} pulls. Last {last}, predicted when home {predicted}, so {above} above it."
+    )
+}
+
+#[must_use]
+pub fn clearance_label(
+    entry: &str,
+    nominal: Option<String>,
+    early: Option<String>,
+    late: Option<String>,
+) -> String {
+    match (nominal, early, late) {
+        (Some(nominal), Some(early), Some(late)) => format!(
+            "Clearance against time. Enters with {entry}; grips after {nominal} seconds, with 95 % between {early} and {late}."
+        ),
+        (Some(nominal), ..) => format!(
+            "Clearance against time. Enters with {entry}; grips after {nominal} seconds; the band is open to one side."
+        ),
+        _ => format!("Clearance against time. Enters with {entry}; does not grip within an hour."),
+    }
+}
+
+#[must_use]
+pub fn fit_label(mean: &str, lo: &str, hi: &str) -> String {
+    format!("Fit {mean}; its band is {lo} to {hi}.")
+}
+
+#[must_use]
+pub fn deck_label(cut: &str, flanges: &str) -> String {
+    format!("A deck cut of {cut} takes off the flanges: {flanges}.")
+}
+
+#[must_use]
+pub fn deck_caption(clean_up: &str) -> String {
+    format!("What the cut takes off each flange. Dashed: the clean-up cut, {clean_up}.")
+}
+
+/// What the clearance at the bore allows.
+#[must_use]
+pub const fn drop_words(verdict: coldseat_core::job::drop::DropVerdict) -> &'static str {
+    use coldseat_core::job::drop::DropVerdict;
+    match verdict {
+        DropVerdict::Free => {
+            "Room enough, within the numbers entered: one straight motion, home before it grips."
+        }
+        DropVerdict::Tight => {
+            "Less clearance than asked for: chill to quiet, carry faster, or warm the block."
+        }
+        DropVerdict::MayNotEnter => {
+            "At the narrow end of the band it may not enter: do not try as it is. Warm the block or hone more."
+        }
+        DropVerdict::DoesNotEnter => {
+            "It does not enter the bore: do not try. Warm the block or hone more."
+        }
+    }
+}
+
+pub const MEAN_DIAMETER: &str = "mean diameter";
+pub const ROUND_ANYWHERE: &str = "out of round, worst level";
+pub const DEPTH_WANTED: &str = "depth wanted";
+pub const CHANCE_LOW: &str = "chance of a low flange";
+pub const PROUD_FOR_RISK: &str = "least stand-proud for the accepted chance";
+pub const CHANCE_INSIDE: &str = "chance that the fit is in its band";
+pub const LOOSEST: &str = "loosest pair";
+pub const TIGHTEST: &str = "tightest pair";
+pub const BORE_ROUND: &str = "bore out of round";
+pub const BORE_TAPER: &str = "bore taper";
+pub const PREDICTED_HEIGHT: &str = "predicted height when home";
+pub const CLIMB_CEILING: &str = "warming explains at most";
+pub const LAST_DROP: &str = "last pull moved it";
+pub const LAST_RETURN: &str = "sprang back";
+pub const CHANCE_SEATED: &str = "chance that it is home";
+pub const OVER_AN_HOUR: &str = "over an hour";
+pub const DROP_NUMBERS: &str = "see inside";
+
+/// A chance in per cent.
+#[must_use]
+pub fn percent(chance: f64) -> String {
+    let shown = chance * 100.0;
+    if shown > 99.9 {
+        "over 99.9 %".into()
+    } else if shown > 0.0 && shown < 0.1 {
+        "under 0.1 %".into()
+    } else {
+        format!("{} %", coldseat_core::quantity::format::fixed(shown, 1))
+    }
+}
+
+/// A band.
+#[must_use]
+pub fn between(low: &str, high: &str) -> String {
+    format!("{}: {low} \u{2026} {high}", en::BAND_95)
+}
+
+/// Readings that are still asked about.
+#[must_use]
+pub fn questioned(places: &str) -> String {
+    format!("Still asked about: {places}.")
+}
+
+pub const SLIDER: &str = "slider";
+pub const OPEN_WHY: &str = "Every flange is home, within the limits you entered.";
+pub const CUT_GOOD: &str = "Cleans up the lowest point and every flange.";
+pub const CUT_TOO_SMALL: &str =
+    "Leaves metal that is not cleaned up: cut more, or bring the low flange up first.";
+
+/// The states of a job's cylinders, counted.
+#[must_use]
+pub fn tally(cylinders: &[coldseat_core::job::report::State]) -> String {
+    use coldseat_core::job::report::State;
+    let count = |wanted: fn(&State) -> bool| cylinders.iter().filter(|s| wanted(s)).count();
+    let total = cylinders.len() - count(|s| *s == State::LeftOut);
+    let mut text = format!("{} of {total} seated", count(|s| *s == State::Seated));
+    let stops = count(|s| *s == State::Stop);
+    if stops > 0 {
+        text = format!("{text}, {stops} stop");
+    }
+    let looks = count(|s| *s == State::Look);
+    if looks > 0 {
+        text = format!("{text}, {looks} look");
+    }
+    text
+}
+
+/// The state of a cylinder in the record: plainer than the strip's word.
+#[must_use]
+pub fn record_state(report: &coldseat_core::job::report::CylinderReport) -> &'static str {
+    match report.step(StepId::Seat).map(|s| &s.next) {
+        Some(Next::NotSeated(_)) => "NOT SEATED",
+        _ => en::state(report.state),
+    }
+}
+
+/// The limits behind the record.
+#[must_use]
+pub fn record_limits(fit_low: &str, fit_high: &str, gap: &str, tilt: &str, unit: &str) -> String {
+    format!(
+        "Limits entered: fit {fit_low} to {fit_high}, gap at most {gap}, tilt at most {tilt} ({unit})."
+    )
+}
