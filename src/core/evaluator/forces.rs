@@ -1,12 +1,13 @@
-//! press_fit, pull.
+//! press_fit, pull, bore_profile.
 
 use super::fields::Fields;
 use super::output::Output;
 use crate::mechanics;
+use crate::mechanics::bore_profile::{BoreProfileInput, Flange, Jacket, Joint};
 use crate::mechanics::pull::{PullInput, Ram, Thread};
 use crate::mechanics::rings::{Elastic, PressFit};
 use crate::quantity::report::Fault;
-use crate::quantity::{Area, Diameter, DiametralInterference, Length, Pressure};
+use crate::quantity::{Area, Diameter, DiametralInterference, Force, Length, Pressure};
 
 pub(super) fn elastic(f: &Fields) -> Result<Elastic, Fault> {
     Ok(Elastic {
@@ -106,5 +107,74 @@ pub fn pull(f: &Fields) -> Result<Output, Fault> {
         .number("ledge_area_m2", p.ledge_area.as_m2())
         .number("ledge_pressure_pa", p.ledge_pressure.as_pa())
         .number("flange_shear_pa", p.flange_shear.as_pa());
+    Ok(out)
+}
+
+pub fn bore_profile(f: &Fields) -> Result<Output, Fault> {
+    let sleeve = f.object("sleeve")?;
+    let block = f.object("block")?;
+    let flange_outer = sleeve.nullable("flange_outer_d_m")?;
+    let flange_thickness = sleeve.nullable("flange_thickness_m")?;
+    let flange = match (flange_outer, flange_thickness) {
+        (Some(outer), Some(thickness)) => Some(Flange {
+            outer: Diameter::from_m(outer),
+            thickness: Length::from_m(thickness),
+        }),
+        (None, None) => None,
+        (Some(_), None) => {
+            return Err(Fault::new(
+                "sleeve.flange_thickness_m",
+                "null beside a flange diameter: give both, or null for both",
+            ));
+        }
+        (None, Some(_)) => {
+            return Err(Fault::new(
+                "sleeve.flange_outer_d_m",
+                "null beside a flange thickness: give both, or null for both",
+            ));
+        }
+    };
+    let jacket = match block.object_or_null("jacket")? {
+        None => None,
+        Some(jacket) => {
+            let read = Jacket {
+                wall: Length::from_m(jacket.number("wall_m")?),
+                deck: Length::from_m(jacket.number("deck_m")?),
+                bottom: Length::from_m(jacket.number("bottom_m")?),
+            };
+            jacket.finish()?;
+            Some(read)
+        }
+    };
+    let input = BoreProfileInput {
+        sleeve_inner: Diameter::from_m(sleeve.number("inner_d_m")?),
+        sleeve_outer: Diameter::from_m(sleeve.number("outer_d_m")?),
+        length: Length::from_m(sleeve.number("length_m")?),
+        flange,
+        sleeve: elastic(&sleeve)?,
+        block_outer: Diameter::from_m(block.number("outer_d_m")?),
+        block: elastic(&block)?,
+        below: Length::from_m(block.number("below_m")?),
+        jacket,
+        interference: DiametralInterference::from_m(f.number("interference_m")?),
+        joint: f.word(
+            "joint",
+            &[
+                ("frictionless", Joint::Frictionless),
+                ("stuck", Joint::Stuck),
+            ],
+        )?,
+        clamp: Force::from_n(f.number("clamp_n")?),
+        depths: f.numbers("z_m")?.into_iter().map(Length::from_m).collect(),
+    };
+    sleeve.finish()?;
+    block.finish()?;
+    f.finish()?;
+    let p = mechanics::bore_profile::bore_profile(&input)?;
+    let mut out = Output::default();
+    out.numbers("inner_d_change_m", p.inner_change.iter().map(|l| l.as_m()))
+        .numbers("pressure_pa", p.pressure.iter().map(|p| p.as_pa()))
+        .number("ledge_force_n", p.ledge_force.as_n())
+        .nullable("height_change_m", p.height_change.map(Length::as_m));
     Ok(out)
 }

@@ -38,6 +38,7 @@ const CALCULATIONS: &[(&str, Calculation)] = &[
     ("scatter", measuring::scatter),
     ("press_fit", forces::press_fit),
     ("pull", forces::pull),
+    ("bore_profile", forces::bore_profile),
     ("counterbore", planning::counterbore),
     ("deck", planning::deck),
     ("engine_effect", planning::engine_effect),

@@ -5,4 +5,5 @@ pub mod interpolation;
 pub mod normal;
 pub mod roots;
 pub mod sampling;
+pub mod skyline;
 pub mod stepper;

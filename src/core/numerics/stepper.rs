@@ -123,29 +123,32 @@ struct Tableau {
 fn tableau() -> &'static Tableau {
     static TABLEAU: OnceLock<Tableau> = OnceLock::new();
     TABLEAU.get_or_init(|| {
-        // Forward substitution, column by column of the unit matrix.
+        // Forward substitution: row by row of the inverse.
         let mut inverse = [[0.0; STAGES]; STAGES];
         for i in 0..STAGES {
-            for col in 0..=i {
-                let known: f64 = (col..i).map(|k| GAMMAS[i][k] * inverse[k][col]).sum();
+            let known = |col: usize| {
+                (col..i)
+                    .map(|k| GAMMAS[i][k] * inverse[k][col])
+                    .sum::<f64>()
+            };
+            inverse[i] = core::array::from_fn(|col| {
                 let unit = if i == col { 1.0 } else { 0.0 };
-                inverse[i][col] = (unit - known) / GAMMA;
-            }
+                (unit - known(col)) / GAMMA
+            });
         }
         let times = |row: &[f64; STAGES]| -> [f64; STAGES] {
             core::array::from_fn(|j| (0..STAGES).map(|k| row[k] * inverse[k][j]).sum())
         };
         let m = times(&B);
         let embedded = times(&B_EMBEDDED);
-        let t = Tableau {
+        Tableau {
             a: ALPHA.map(|row| times(&row)),
             c: core::array::from_fn(|i| {
                 core::array::from_fn(|j| if i == j { 0.0 } else { -inverse[i][j] })
             }),
             m,
             e: core::array::from_fn(|j| m[j] - embedded[j]),
-        };
-        t
+        }
     })
 }
 

@@ -175,6 +175,8 @@ pub const RAM_AREA: Bound = above(0.0, 1.0, "m2");
 pub const CLAMP: Bound = closed(0.0, 1e6, "N");
 /// Block going on below the sleeve.
 pub const BELOW: Bound = closed(0.0, 1.0, "m");
+/// Walls and plates of a water jacket.
+pub const JACKET: Bound = above(0.0, 1.0, "m");
 /// Ring gap.
 pub const RING_GAP: Bound = closed(0.0, 0.01, "m");
 

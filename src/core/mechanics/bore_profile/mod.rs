@@ -1,0 +1,389 @@
+//! The bore before it is honed: how a fitted sleeve is shaped down its length.
+//!
+//! Axisymmetric linear elasticity by finite elements (eight-node quadratic
+//! quadrilaterals), sleeve and block as two bodies. The sleeve's outside
+//! presses on the bore; the joint slides freely or is stuck, the two bounds of
+//! friction; it may open but not pull. The flange's outside is clear of its
+//! counterbore; its underside may lift from the ledge but not sink into it.
+//! The block's top is flush with the sleeve's.
+//!
+//! Assumed: small strains, one ring of block round the bore (no row of bores,
+//! see [`super::block_ring`] for that), no temperature. The ledge's inner
+//! corner is singular: stress there grows with every finer mesh, so pressure
+//! nearer to either end than a wall thickness is not to be trusted.
+
+mod element;
+mod mesh;
+mod solve;
+
+pub use mesh::{Fineness, USUAL};
+pub use solve::Joint;
+
+use core::f64::consts::PI;
+
+use super::rings::Elastic;
+use crate::numerics::skyline::Skyline;
+use crate::quantity::bounds;
+use crate::quantity::report::Fault;
+use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
+use mesh::{Body, Mesh};
+use solve::Solution;
+
+/// The flange.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Flange {
+    /// Its outside.
+    pub outer: Diameter,
+    /// Its thickness.
+    pub thickness: Length,
+}
+
+/// A water jacket round the parent wall.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Jacket {
+    /// Parent wall.
+    pub wall: Length,
+    /// Thickness of the deck plate.
+    pub deck: Length,
+    /// Thickness of the bottom plate.
+    pub bottom: Length,
+}
+
+/// A sleeve in a block.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BoreProfileInput {
+    /// Inside of the sleeve.
+    pub sleeve_inner: Diameter,
+    /// Outside of the sleeve.
+    pub sleeve_outer: Diameter,
+    /// Length under the flange.
+    pub length: Length,
+    /// The flange; `None`: a straight sleeve.
+    pub flange: Option<Flange>,
+    /// The sleeve's elasticity.
+    pub sleeve: Elastic,
+    /// Outside of the block's ring.
+    pub block_outer: Diameter,
+    /// The block's elasticity.
+    pub block: Elastic,
+    /// How far the block goes on below the sleeve.
+    pub below: Length,
+    /// A water jacket; `None`: solid.
+    pub jacket: Option<Jacket>,
+    /// Interference of the joint.
+    pub interference: DiametralInterference,
+    /// Whether the joint slides.
+    pub joint: Joint,
+    /// Clamp load on the flange's top.
+    pub clamp: Force,
+    /// Depths asked for, below the top of the sleeve.
+    pub depths: Vec<Length>,
+}
+
+/// A profile.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BoreProfile {
+    /// Change of the inside diameter at each depth; negative closes.
+    pub inner_change: Vec<Length>,
+    /// Contact pressure at each depth; 0 above the ledge.
+    pub pressure: Vec<Pressure>,
+    /// Force on the ledge, pressing positive, the clamp included.
+    pub ledge_force: Force,
+    /// Movement of the flange's top over that of the block's top at the
+    /// counterbore's edge, positive proud; `None` without a flange.
+    pub height_change: Option<Length>,
+    /// Equations solved.
+    pub unknowns: usize,
+    /// Rounds of the contact search.
+    pub rounds: usize,
+    /// Largest unbalanced force over the largest contact force.
+    pub residual: f64,
+}
+
+/// The profile of a bore on the usual mesh.
+///
+/// # Errors
+/// Dimensions outside their ranges or contradicting each other: a fault that
+/// names the inner one. A geometry that cannot be meshed, naming the
+/// dimension.
+///
+/// # Example
+/// Without a flange the middle closes as Lame's rings say: 0.000970478 in for
+/// case C1 of the project's mechanics reference.
+/// ```
+/// use coldseat_core::mechanics::bore_profile::{BoreProfileInput, Joint, bore_profile};
+/// use coldseat_core::mechanics::rings::Elastic;
+/// use coldseat_core::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
+/// let profile = bore_profile(&BoreProfileInput {
+///     sleeve_inner: Diameter::from_inch(4.0),
+///     sleeve_outer: Diameter::from_inch(4.25),
+///     length: Length::from_inch(6.0),
+///     flange: None,
+///     sleeve: Elastic { youngs: Pressure::from_psi(24.4e6), poisson: 0.275 },
+///     block_outer: Diameter::from_inch(6.0),
+///     block: Elastic { youngs: Pressure::from_psi(16e6), poisson: 0.26 },
+///     below: Length::from_m(0.0),
+///     jacket: None,
+///     interference: DiametralInterference::from_inch(0.00125),
+///     joint: Joint::Frictionless,
+///     clamp: Force::from_n(0.0),
+///     depths: vec![Length::from_inch(3.0)],
+/// })?;
+/// assert!((profile.inner_change[0].as_inch() / -0.000970478 - 1.0).abs() < 0.005);
+/// assert!((profile.pressure[0].as_psi() / 337.988 - 1.0).abs() < 0.005);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
+pub fn bore_profile(input: &BoreProfileInput) -> Result<BoreProfile, Fault> {
+    bore_profile_meshed(input, &USUAL)
+}
+
+/// The same on a mesh of one's own: for tests of convergence.
+///
+/// # Errors
+/// As [`bore_profile`].
+pub fn bore_profile_meshed(
+    input: &BoreProfileInput,
+    fine: &Fineness,
+) -> Result<BoreProfile, Fault> {
+    input.check()?;
+    let solution = solve::solve(input, Mesh::new(input, fine))?;
+    let line = JointLine::new(&solution)?;
+    let mesh = &solution.mesh;
+    let top = mesh.z[mesh.rows()];
+    let at = |depth: &Length| top - depth.as_m();
+    Ok(BoreProfile {
+        inner_change: input
+            .depths
+            .iter()
+            .map(|d| Length::from_m(2.0 * inside(&solution, at(d))))
+            .collect(),
+        pressure: input
+            .depths
+            .iter()
+            .map(|d| Pressure::from_pa(line.pressure(at(d))))
+            .collect(),
+        ledge_force: Force::from_n(solution.ledge_force),
+        height_change: input
+            .flange
+            .map(|_| Length::from_m(height_change(&solution))),
+        unknowns: solution.unknowns,
+        rounds: solution.rounds,
+        residual: solution.residual,
+    })
+}
+
+/// Row of cells that holds a height, and the place in it from -1 to 1.
+fn place(z: &[f64], from: usize, to: usize, height: f64) -> (usize, f64) {
+    let row = z[from..=to]
+        .partition_point(|&line| line <= height)
+        .clamp(1, to - from)
+        - 1
+        + from;
+    let x = 2.0 * (height - z[row]) / (z[row + 1] - z[row]) - 1.0;
+    (row, x.clamp(-1.0, 1.0))
+}
+
+/// Radial movement of the sleeve's inside at a height, m.
+fn inside(solution: &Solution, height: f64) -> f64 {
+    let mesh = &solution.mesh;
+    let (row, x) = place(&mesh.z, mesh.foot, mesh.rows(), height);
+    let shapes = element::line_shapes(x);
+    (0..3)
+        .map(|k| shapes[k] * solution.movement(Body::Sleeve, 0, 2 * row + k)[0])
+        .sum()
+}
+
+/// Mean axial movement of the flange's top less that of the block's edge, m.
+fn height_change(solution: &Solution) -> f64 {
+    let mesh = &solution.mesh;
+    let last = 2 * mesh.rows();
+    let (mut sum, mut area) = (0.0, 0.0);
+    for column in 0..mesh.flange {
+        let (a, h) = (mesh.r[column], mesh.r[column + 1] - mesh.r[column]);
+        let shares = [
+            a * h / 6.0,
+            (a + 0.5 * h) * h * element::EVEN[1],
+            (a + h) * h / 6.0,
+        ];
+        for (n, share) in shares.into_iter().enumerate() {
+            sum += share * solution.movement(Body::Sleeve, 2 * column + n, last)[1];
+            area += share;
+        }
+    }
+    sum / area - solution.movement(Body::Block, 2 * mesh.flange, last)[1]
+}
+
+/// Contact pressure along the joint: quadratic between the rows, from the
+/// contact forces by least squares.
+struct JointLine<'a> {
+    solution: &'a Solution,
+    pressure: Vec<f64>,
+}
+
+impl<'a> JointLine<'a> {
+    fn new(solution: &'a Solution) -> Result<Self, Fault> {
+        let mesh = &solution.mesh;
+        let rows = mesh.ledge - mesh.foot;
+        let count = 2 * rows + 1;
+        // Node k of row n is 2 n + k: each row reaches back to its first.
+        let first = (0..count)
+            .map(|i| if i == 0 { 0 } else { (i - 1) / 2 * 2 })
+            .collect();
+        let mut mass = Skyline::new(first);
+        let around = 2.0 * PI * mesh.r[mesh.joint];
+        // Exact masses of a quadratic line.
+        const MASS: [[f64; 3]; 3] = [[4.0, 2.0, -1.0], [2.0, 16.0, 2.0], [-1.0, 2.0, 4.0]];
+        for row in 0..rows {
+            let h = mesh.z[mesh.foot + row + 1] - mesh.z[mesh.foot + row];
+            for (p, line) in MASS.iter().enumerate() {
+                for (q, m) in line.iter().enumerate().take(p + 1) {
+                    mass.add(2 * row + p, 2 * row + q, around * h / 30.0 * m);
+                }
+            }
+        }
+        let factor = mass.factor().map_err(|_| {
+            Fault::new(
+                "sleeve.length_m",
+                "the joint could not be resolved: check the length",
+            )
+        })?;
+        let mut pressure = solution.joint_force.clone();
+        factor.solve(&mut pressure);
+        Ok(Self { solution, pressure })
+    }
+
+    fn pressure(&self, height: f64) -> f64 {
+        let mesh = &self.solution.mesh;
+        if height > mesh.z[mesh.ledge] {
+            return 0.0;
+        }
+        let (row, x) = place(&mesh.z, mesh.foot, mesh.ledge, height);
+        let shapes = element::line_shapes(x);
+        let from = 2 * (row - mesh.foot);
+        let p: f64 = (0..3).map(|k| shapes[k] * self.pressure[from + k]).sum();
+        p.max(0.0)
+    }
+}
+
+impl BoreProfileInput {
+    fn check(&self) -> Result<(), Fault> {
+        bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
+        bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
+        bounds::LENGTH.check("sleeve.length_m", self.length.as_m())?;
+        bounds::YOUNGS.check("sleeve.youngs_pa", self.sleeve.youngs.as_pa())?;
+        bounds::POISSON.check("sleeve.poisson", self.sleeve.poisson)?;
+        bounds::DIAMETER.check("block.outer_d_m", self.block_outer.as_m())?;
+        bounds::YOUNGS.check("block.youngs_pa", self.block.youngs.as_pa())?;
+        bounds::POISSON.check("block.poisson", self.block.poisson)?;
+        bounds::BELOW.check("block.below_m", self.below.as_m())?;
+        bounds::INTERFERENCE.check("interference_m", self.interference.as_m())?;
+        let clamp = bounds::CLAMP.check("clamp_n", self.clamp.as_n())?;
+        self.sleeve_inner
+            .check_inside("sleeve.inner_d_m", self.sleeve_outer)?;
+        self.sleeve_outer
+            .check_inside("sleeve.outer_d_m", self.block_outer)?;
+        let mut top = self.length.as_m();
+        if let Some(flange) = self.flange {
+            bounds::DIAMETER.check("sleeve.flange_outer_d_m", flange.outer.as_m())?;
+            top += bounds::THICKNESS.check("sleeve.flange_thickness_m", flange.thickness.as_m())?;
+            self.sleeve_outer
+                .check_inside("sleeve.outer_d_m", flange.outer)?;
+            flange
+                .outer
+                .check_inside("sleeve.flange_outer_d_m", self.block_outer)?;
+        } else if clamp > 0.0 {
+            return Err(Fault::new(
+                "clamp_n",
+                format!("{clamp} N on a sleeve without a flange: give the flange, or no clamp"),
+            ));
+        }
+        if let Some(jacket) = self.jacket {
+            self.check_jacket(&jacket, top + self.below.as_m())?;
+        }
+        for (i, depth) in self.depths.iter().enumerate() {
+            let z = depth.as_m();
+            // Room for the rounding of a sum of two lengths.
+            if !(0.0..=top * (1.0 + 1e-12)).contains(&z) {
+                return Err(Fault::new(
+                    format!("z_m[{i}]"),
+                    format!("{z} m is outside the sleeve: 0 to {top} m below its top"),
+                ));
+            }
+        }
+        self.check_slender()
+    }
+
+    fn check_jacket(&self, jacket: &Jacket, height: f64) -> Result<(), Fault> {
+        let wall = bounds::JACKET.check("block.jacket.wall_m", jacket.wall.as_m())?;
+        let deck = bounds::JACKET.check("block.jacket.deck_m", jacket.deck.as_m())?;
+        let bottom = bounds::JACKET.check("block.jacket.bottom_m", jacket.bottom.as_m())?;
+        let outside = self.sleeve_outer.radius().as_m() + wall;
+        if outside >= self.block_outer.radius().as_m() {
+            return Err(Fault::new(
+                "block.jacket.wall_m",
+                format!(
+                    "a parent wall of {wall} m reaches the outside of the block: make it thinner"
+                ),
+            ));
+        }
+        if deck + bottom >= height {
+            return Err(Fault::new(
+                "block.jacket.deck_m",
+                format!(
+                    "deck plate and bottom plate, {deck} + {bottom} m, fill the block's height of \
+                     {height} m: leave room for the jacket"
+                ),
+            ));
+        }
+        match self.flange {
+            Some(f) if f.thickness.as_m() >= deck && f.outer.radius().as_m() > outside => {
+                Err(Fault::new(
+                    "block.jacket.deck_m",
+                    format!(
+                        "a deck plate of {deck} m is no thicker than the flange, whose ledge would \
+                         stand over the jacket: check deck plate and parent wall"
+                    ),
+                ))
+            }
+            _ => Ok(()),
+        }
+    }
+
+    /// Walls and steps too thin to be meshed.
+    fn check_slender(&self) -> Result<(), Fault> {
+        const THINNEST_M: f64 = 1e-5;
+        let (a, b) = (
+            self.sleeve_inner.radius().as_m(),
+            self.sleeve_outer.radius().as_m(),
+        );
+        let c = self.block_outer.radius().as_m();
+        let thin = |field: &str, value: f64| {
+            Err(Fault::new(
+                field,
+                format!("{value} m of metal is too thin to be meshed: at least {THINNEST_M} m"),
+            ))
+        };
+        if b - a < THINNEST_M {
+            return thin("sleeve.inner_d_m", b - a);
+        }
+        if c - b < THINNEST_M {
+            return thin("sleeve.outer_d_m", c - b);
+        }
+        if self.length.as_m() < THINNEST_M {
+            return thin("sleeve.length_m", self.length.as_m());
+        }
+        if let Some(f) = self.flange {
+            let r = f.outer.radius().as_m();
+            if r - b < THINNEST_M {
+                return thin("sleeve.flange_outer_d_m", r - b);
+            }
+            if c - r < THINNEST_M {
+                return thin("sleeve.flange_outer_d_m", c - r);
+            }
+            if f.thickness.as_m() < THINNEST_M {
+                return thin("sleeve.flange_thickness_m", f.thickness.as_m());
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,518 @@
+//! Assembly and contact: which nodes touch is found by trying, until no
+//! contact pulls and no gap is closed through.
+
+use super::BoreProfileInput;
+use super::element::{EVEN, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
+use super::mesh::{Body, Mesh};
+use crate::numerics::skyline::Skyline;
+use crate::quantity::report::Fault;
+
+/// Whether the joint lets the parts slide.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Joint {
+    /// They slide freely along the axis.
+    Frictionless,
+    /// They do not slide at all: the bound of high friction.
+    Stuck,
+}
+
+/// Most rounds of the search for the contact.
+const ROUNDS: usize = 40;
+/// Most numbers of the stiffness matrix: 24 MB.
+const MOST_STORED: usize = 3_000_000;
+
+/// Radial and axial values at the nodes of both bodies.
+type Nodal = Vec<[f64; 2]>;
+
+/// Movement of one node of one body.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Slot {
+    /// No such node.
+    None,
+    /// Held in place.
+    Held,
+    /// Equation, and an offset that its body has over it.
+    Free(u32),
+}
+
+/// A solved profile: movements on the grid of half steps.
+pub struct Solution {
+    /// Mesh it was solved on.
+    pub mesh: Mesh,
+    /// Movements: body, column, row of half steps; radial and axial.
+    movements: Nodal,
+    /// Contact force of the joint at each row of half steps from the sleeve's
+    /// foot to the ledge, N over the circle, pressing positive.
+    pub joint_force: Vec<f64>,
+    /// Contact force on the ledge, N, pressing positive.
+    pub ledge_force: f64,
+    /// Equations solved.
+    pub unknowns: usize,
+    /// Rounds of the contact search.
+    pub rounds: usize,
+    /// Largest force left over at a free node, over the largest contact force.
+    pub residual: f64,
+}
+
+struct Grid {
+    columns: usize,
+    rows: usize,
+}
+
+impl Grid {
+    fn of(mesh: &Mesh) -> Self {
+        Self {
+            columns: 2 * mesh.columns() + 1,
+            rows: 2 * mesh.rows() + 1,
+        }
+    }
+    fn len(&self) -> usize {
+        2 * self.columns * self.rows
+    }
+    fn at(&self, body: Body, i: usize, j: usize) -> usize {
+        (j * self.columns + i) * 2 + usize::from(body == Body::Block)
+    }
+}
+
+impl Solution {
+    /// Movement of a node, radial and axial (up), m.
+    #[must_use]
+    pub fn movement(&self, body: Body, i: usize, j: usize) -> [f64; 2] {
+        self.movements[Grid::of(&self.mesh).at(body, i, j)]
+    }
+}
+
+struct Cell {
+    column: usize,
+    row: usize,
+    body: Body,
+    matrix: usize,
+}
+
+struct Assembly<'a> {
+    input: &'a BoreProfileInput,
+    mesh: &'a Mesh,
+    grid: Grid,
+    cells: Vec<Cell>,
+    matrices: Vec<Stiffness>,
+    present: Vec<bool>,
+    /// Radial interference at the joint, m.
+    delta: f64,
+    joint: Joint,
+    /// Joint nodes that touch, by row of half steps.
+    touching: Vec<bool>,
+    /// Ledge nodes that touch, by column of half steps.
+    resting: Vec<bool>,
+}
+
+/// Solves the profile on a mesh.
+///
+/// # Errors
+/// A fault at `sleeve.length_m` for a mesh too large, at `joint` for a contact
+/// that is not found.
+pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
+    let mut a = Assembly::new(input, &mesh);
+    let mut rounds = 0;
+    loop {
+        rounds += 1;
+        let (movements, forces) = a.round()?;
+        let changed = a.adjust(&movements, &forces);
+        if changed && rounds < ROUNDS {
+            continue;
+        }
+        if changed {
+            return Err(Fault::new(
+                "joint",
+                "no steady contact was found for this geometry: check flange, clamp and \
+                 interference for values far from any sleeve",
+            ));
+        }
+        let residual = a.residual(&forces);
+        let joint_force = a.joint_rows().map(|j| a.pressing(&forces, j)).collect();
+        let ledge_force = a.ledge_force(&forces);
+        let movements = a.settled(movements);
+        let unknowns = a.slots().1;
+        return Ok(Solution {
+            movements,
+            joint_force,
+            ledge_force,
+            unknowns,
+            rounds,
+            residual,
+            mesh,
+        });
+    }
+}
+
+impl<'a> Assembly<'a> {
+    fn new(input: &'a BoreProfileInput, mesh: &'a Mesh) -> Self {
+        let grid = Grid::of(mesh);
+        let mut cells = Vec::new();
+        let mut matrices: Vec<Stiffness> = Vec::new();
+        let mut known: Vec<(Sides, Body)> = Vec::new();
+        let mut present = vec![false; grid.len()];
+        for row in 0..mesh.rows() {
+            for column in 0..mesh.columns() {
+                let Some(body) = mesh.body(column, row) else {
+                    continue;
+                };
+                let sides = Sides {
+                    inner: mesh.r[column],
+                    width: mesh.r[column + 1] - mesh.r[column],
+                    height: mesh.z[row + 1] - mesh.z[row],
+                };
+                // Cells of one column and height share their matrix.
+                let same = known.iter().rposition(|(s, b)| {
+                    *b == body
+                        && s.inner == sides.inner
+                        && (s.height / sides.height - 1.0).abs() < 1e-12
+                });
+                let matrix = same.unwrap_or_else(|| {
+                    let elastic = match body {
+                        Body::Sleeve => &input.sleeve,
+                        Body::Block => &input.block,
+                    };
+                    matrices.push(stiffness(&sides, elastic));
+                    known.push((sides, body));
+                    matrices.len() - 1
+                });
+                for (di, dj) in PLACES {
+                    present[grid.at(body, 2 * column + di, 2 * row + dj)] = true;
+                }
+                cells.push(Cell {
+                    column,
+                    row,
+                    body,
+                    matrix,
+                });
+            }
+        }
+        Self {
+            input,
+            mesh,
+            cells,
+            matrices,
+            present,
+            delta: 0.5 * input.interference.as_m(),
+            joint: input.joint,
+            touching: vec![true; grid.rows],
+            resting: vec![true; grid.columns],
+            grid,
+        }
+    }
+
+    /// Rows of half steps of the joint.
+    fn joint_rows(&self) -> core::ops::RangeInclusive<usize> {
+        2 * self.mesh.foot..=2 * self.mesh.ledge
+    }
+
+    /// Columns of half steps of the ledge; the joint's corner belongs to the
+    /// joint where that holds the sleeve.
+    fn ledge_columns(&self) -> core::ops::Range<usize> {
+        let from = 2 * self.mesh.joint + usize::from(self.joint == Joint::Stuck);
+        let flange = self.mesh.flange > self.mesh.joint;
+        from..if flange {
+            2 * self.mesh.flange + 1
+        } else {
+            from
+        }
+    }
+
+    fn clamped(&self) -> bool {
+        self.input.clamp.as_n() > 0.0
+    }
+
+    /// Whether nothing holds the sleeve along its axis: it slides, no clamp
+    /// presses it down. Its ledge then carries nothing; it is pinned at one
+    /// node and set down on the ledge afterwards.
+    fn floats(&self) -> bool {
+        let held = self.joint == Joint::Stuck && self.joint_rows().any(|j| self.touching[j]);
+        !held && !self.clamped()
+    }
+
+    /// Numbers the equations: radial and axial slots of every node.
+    fn slots(&self) -> (Vec<[Slot; 2]>, usize) {
+        let g = &self.grid;
+        let mut slots = vec![[Slot::None; 2]; g.len()];
+        let mut next = 0_u32;
+        let mut new = || {
+            next += 1;
+            Slot::Free(next - 1)
+        };
+        let (joint, ledge_row) = (2 * self.mesh.joint, 2 * self.mesh.ledge);
+        let floats = self.floats();
+        for j in 0..g.rows {
+            for i in 0..g.columns {
+                let (s, b) = (g.at(Body::Sleeve, i, j), g.at(Body::Block, i, j));
+                let at_joint = i == joint && self.joint_rows().contains(&j) && self.touching[j];
+                let at_ledge = !floats
+                    && j == ledge_row
+                    && self.ledge_columns().contains(&i)
+                    && self.resting[i];
+                if self.present[b] {
+                    let foot = j == 0 && (self.clamped() || i + 1 == g.columns);
+                    slots[b][1] = if foot { Slot::Held } else { new() };
+                }
+                if self.present[s] {
+                    slots[s][0] = new();
+                    let tied = (at_joint && self.joint == Joint::Stuck) || at_ledge;
+                    let pinned = floats && i == 0 && j == 2 * self.mesh.foot;
+                    slots[s][1] = if tied && self.present[b] {
+                        slots[b][1]
+                    } else if pinned {
+                        Slot::Held
+                    } else {
+                        new()
+                    };
+                }
+                if self.present[b] {
+                    slots[b][0] = if at_joint { slots[s][0] } else { new() };
+                }
+            }
+        }
+        (slots, next as usize)
+    }
+
+    /// Offset of a block node over the equation that it shares.
+    fn offset(&self, body: Body, i: usize, j: usize) -> f64 {
+        let tied = body == Body::Block
+            && i == 2 * self.mesh.joint
+            && self.joint_rows().contains(&j)
+            && self.touching[j];
+        if tied { self.delta } else { 0.0 }
+    }
+
+    fn nodes<'b>(&'b self, cell: &'b Cell) -> impl Iterator<Item = (usize, usize, usize)> + 'b {
+        PLACES.iter().map(move |(di, dj)| {
+            let (i, j) = (2 * cell.column + di, 2 * cell.row + dj);
+            (self.grid.at(cell.body, i, j), i, j)
+        })
+    }
+
+    /// One solution for the contact as it is assumed now: movements, and the
+    /// forces that the bodies' stiffness puts on their nodes.
+    fn round(&self) -> Result<(Nodal, Nodal), Fault> {
+        let (slots, count) = self.slots();
+        let mut first: Vec<usize> = (0..count).collect();
+        let equations = |cell: &Cell| -> [Option<usize>; UNKNOWNS] {
+            let mut found = [None; UNKNOWNS];
+            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+                for (axis, slot) in slots[node].iter().enumerate() {
+                    if let Slot::Free(e) = slot {
+                        found[2 * n + axis] = Some(*e as usize);
+                    }
+                }
+            }
+            found
+        };
+        for cell in &self.cells {
+            let found = equations(cell);
+            let least = found.iter().flatten().copied().min().unwrap_or(0);
+            for e in found.into_iter().flatten() {
+                first[e] = first[e].min(least);
+            }
+        }
+        let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
+        if stored > MOST_STORED {
+            return Err(Fault::new(
+                "sleeve.length_m",
+                "this sleeve is too long for its wall to be meshed: check length and wall",
+            ));
+        }
+        let mut matrix = Skyline::new(first);
+        let mut load = vec![0.0; count];
+        self.clamp_load(&slots, &mut load);
+        for cell in &self.cells {
+            let found = equations(cell);
+            let k = &self.matrices[cell.matrix];
+            let mut shift = [0.0; UNKNOWNS];
+            for (n, (_, i, j)) in self.nodes(cell).enumerate() {
+                shift[2 * n] = self.offset(cell.body, i, j);
+            }
+            let shifted = shift.iter().any(|s| *s != 0.0);
+            for (p, ep) in found.iter().enumerate() {
+                let Some(ep) = *ep else { continue };
+                for (q, eq) in found.iter().enumerate() {
+                    if let Some(eq) = eq.filter(|eq| *eq <= ep) {
+                        matrix.add(ep, eq, k[p][q]);
+                    }
+                }
+                if shifted {
+                    load[ep] -= (0..UNKNOWNS).map(|q| k[p][q] * shift[q]).sum::<f64>();
+                }
+            }
+        }
+        let factor = matrix.factor().map_err(|_| {
+            Fault::new(
+                "joint",
+                "nothing holds the sleeve in this geometry: check the flange",
+            )
+        })?;
+        factor.solve(&mut load);
+        let mut movements = vec![[0.0; 2]; self.grid.len()];
+        for j in 0..self.grid.rows {
+            for i in 0..self.grid.columns {
+                for body in [Body::Sleeve, Body::Block] {
+                    let node = self.grid.at(body, i, j);
+                    for axis in 0..2 {
+                        if let Slot::Free(e) = slots[node][axis] {
+                            movements[node][axis] = load[e as usize];
+                        }
+                    }
+                    if self.present[node] {
+                        movements[node][0] += self.offset(body, i, j);
+                    }
+                }
+            }
+        }
+        let forces = self.forces(&movements);
+        Ok((movements, forces))
+    }
+
+    /// Clamp load, evenly on the flange's top.
+    fn clamp_load(&self, slots: &[[Slot; 2]], load: &mut [f64]) {
+        if !self.clamped() {
+            return;
+        }
+        let r = &self.mesh.r[..=self.mesh.flange];
+        let area = r[r.len() - 1].powi(2) - r[0].powi(2);
+        for (column, pair) in r.windows(2).enumerate() {
+            // Exact for a pressure on a ring: the radius is linear over it.
+            let (a, h) = (pair[0], pair[1] - pair[0]);
+            let shares = [a * h / 6.0, (a + 0.5 * h) * h * EVEN[1], (a + h) * h / 6.0];
+            for (n, share) in shares.iter().enumerate() {
+                let node = self
+                    .grid
+                    .at(Body::Sleeve, 2 * column + n, self.grid.rows - 1);
+                if let Slot::Free(e) = slots[node][1] {
+                    load[e as usize] -= self.input.clamp.as_n() * 2.0 * share / area;
+                }
+            }
+        }
+    }
+
+    fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
+        let mut forces = vec![[0.0; 2]; self.grid.len()];
+        for cell in &self.cells {
+            let k = &self.matrices[cell.matrix];
+            let mut u = [0.0; UNKNOWNS];
+            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+                u[2 * n..2 * n + 2].copy_from_slice(&movements[node]);
+            }
+            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+                for axis in 0..2 {
+                    let row = &k[2 * n + axis];
+                    forces[node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>();
+                }
+            }
+        }
+        forces
+    }
+
+    /// Force with which the joint presses at a row of half steps.
+    fn pressing(&self, forces: &[[f64; 2]], j: usize) -> f64 {
+        if self.touching[j] {
+            -forces[self.grid.at(Body::Sleeve, 2 * self.mesh.joint, j)][0]
+        } else {
+            0.0
+        }
+    }
+
+    fn ledge_force(&self, forces: &[[f64; 2]]) -> f64 {
+        if self.floats() {
+            return 0.0;
+        }
+        let j = 2 * self.mesh.ledge;
+        self.ledge_columns()
+            .filter(|i| self.resting[*i])
+            .map(|i| forces[self.grid.at(Body::Sleeve, i, j)][1])
+            .sum()
+    }
+
+    /// Opens what pulls and closes what overlaps; whether anything changed.
+    fn adjust(&mut self, movements: &[[f64; 2]], forces: &[[f64; 2]]) -> bool {
+        let mut changed = false;
+        let joint = 2 * self.mesh.joint;
+        let largest = self
+            .joint_rows()
+            .map(|j| self.pressing(forces, j).abs())
+            .fold(0.0, f64::max);
+        let scale = largest.max(self.input.clamp.as_n()).max(1e-9);
+        for j in self.joint_rows() {
+            let (s, b) = (
+                self.grid.at(Body::Sleeve, joint, j),
+                self.grid.at(Body::Block, joint, j),
+            );
+            if self.touching[j] {
+                if self.pressing(forces, j) < -1e-9 * scale {
+                    self.touching[j] = false;
+                    changed = true;
+                }
+            } else if movements[b][0] - movements[s][0] < self.delta - 1e-12 {
+                self.touching[j] = true;
+                changed = true;
+            }
+        }
+        if self.floats() {
+            return changed;
+        }
+        let row = 2 * self.mesh.ledge;
+        for i in self.ledge_columns() {
+            let (s, b) = (
+                self.grid.at(Body::Sleeve, i, row),
+                self.grid.at(Body::Block, i, row),
+            );
+            if self.resting[i] {
+                if forces[s][1] < -1e-9 * scale {
+                    self.resting[i] = false;
+                    changed = true;
+                }
+            } else if movements[s][1] - movements[b][1] < -1e-13 {
+                self.resting[i] = true;
+                changed = true;
+            }
+        }
+        changed
+    }
+
+    /// Largest force at a node that nothing touches, over the largest contact.
+    fn residual(&self, forces: &[[f64; 2]]) -> f64 {
+        let joint = 2 * self.mesh.joint;
+        let largest = self
+            .joint_rows()
+            .map(|j| self.pressing(forces, j).abs())
+            .fold(self.input.clamp.as_n(), f64::max);
+        let inner = (0..self.grid.rows)
+            .map(|j| forces[self.grid.at(Body::Sleeve, 0, j)][0].abs())
+            .fold(0.0, f64::max);
+        let balance: f64 = self
+            .joint_rows()
+            .map(|j| {
+                forces[self.grid.at(Body::Sleeve, joint, j)][0]
+                    + forces[self.grid.at(Body::Block, joint, j)][0]
+            })
+            .fold(0.0, |a, f| a.max(f.abs()));
+        inner.max(balance) / largest.max(1e-300)
+    }
+
+    /// Sets a free sleeve down on its ledge: where nothing holds it along the
+    /// axis, its height is that at which the flange just touches.
+    fn settled(&self, mut movements: Nodal) -> Nodal {
+        if !self.floats() || self.mesh.flange == self.mesh.joint {
+            return movements;
+        }
+        let row = 2 * self.mesh.ledge;
+        let open = (2 * self.mesh.joint..=2 * self.mesh.flange)
+            .map(|i| {
+                movements[self.grid.at(Body::Sleeve, i, row)][1]
+                    - movements[self.grid.at(Body::Block, i, row)][1]
+            })
+            .fold(f64::MAX, f64::min);
+        for (node, m) in movements.iter_mut().enumerate() {
+            if node % 2 == 0 && self.present[node] {
+                m[1] -= open;
+            }
+        }
+        movements
+    }
+}
