@@ -17,11 +17,11 @@ pub struct Fineness {
 }
 
 /// The usual mesh: the profile within 1 % of its limit.
-pub const USUAL: Fineness = Fineness { wall: 3, first: 0.15, growth: 1.5, largest: 0.8 };
-    wall: 2,
-    first: 0.4,
-    growth: 1.7,
-    largest: 1.1,
+pub const USUAL: Fineness = Fineness {
+    wall: 3,
+    first: 0.15,
+    growth: 1.5,
+    largest: 0.8,
 };
 
 /// The two bodies.
