@@ -7,6 +7,8 @@
 //! without saying so. A shipped version's format is frozen: see
 //! `tests/golden`.
 
+#[cfg(test)]
+mod golden;
 mod read;
 pub mod restore;
 mod write;

@@ -1,10 +1,10 @@
 //! English: labels, buttons, headings and short words.
 
+use coldseat_core::job::Field;
 use coldseat_core::job::engine::Layout;
 use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::report::{Figure, Signal, State};
 use coldseat_core::job::step::StepId;
-use coldseat_core::job::Field;
 
 pub const JOBS: &str = "Jobs";
 pub const COLD_DROP: &str = "Cold drop";

@@ -1,0 +1,85 @@
+//! Stored documents of every shipped version: they must read for ever. The
+//! files are never edited; a new version adds files of its own.
+
+#![allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
+
+use super::{Body, Document, Restored, restore, write};
+use crate::job::assess::assess;
+use crate::job::demo::Demo;
+use crate::job::report::State;
+use crate::job::{Entry, Field, Job, Owner, Place, Unlock};
+use crate::quantity::parse::Unit;
+
+const JOB_V1: &str = include_str!("../../../tests/golden/job-v1.json");
+const SHOP_V1: &str = include_str!("../../../tests/golden/shop-v1.json");
+
+#[track_caller]
+fn valid(text: &str) -> Document {
+    match restore(text.trim_end()) {
+        Restored::Valid(document) => document,
+        other => panic!("{other:?}"),
+    }
+}
+
+#[track_caller]
+fn job(document: Document) -> Job {
+    match document.body {
+        Body::Job(job) => *job,
+        Body::Shop(_) => panic!("a shop, not a job"),
+    }
+}
+
+#[test]
+fn a_job_of_version_1_reads_and_comes_back_byte_for_byte() {
+    let document = valid(JOB_V1);
+    assert_eq!(write(&document), JOB_V1.trim_end());
+    assert_eq!(document.created, 1_700_000_000_000);
+    assert_eq!(document.changed, 1_700_000_500_000);
+    let job = job(document);
+    assert_eq!(job.engine.cylinders, 8);
+    assert_eq!(job.left_out, [2]);
+    assert_eq!(
+        job.unlocks.get(&1),
+        Some(&Unlock {
+            reason: "sleeve 6 comes out tomorrow".into(),
+            at: 1_700_000_400_000
+        })
+    );
+    let entry = |cylinder, field, index| {
+        let place = Place::of_cylinder(cylinder, field, index);
+        job.entries.get(place).cloned().unwrap()
+    };
+    let comma = entry(1, Field::SleeveOd, 1);
+    assert_eq!((comma.text.as_str(), comma.kept), ("132,04", true));
+    assert_eq!(entry(1, Field::SleeveOd, 3).text, "not yet");
+    assert_eq!(
+        entry(1, Field::BoreD, 0),
+        Entry::new("5.1970 in", Unit::Millimetre, 1_700_000_000_000)
+    );
+    // 5.1970 in is what was typed, whatever the unit of the sheet.
+    let place = Place::of_cylinder(1, Field::BoreD, 0);
+    assert!((job.entries.si(place).unwrap() - 5.1970 * 0.0254).abs() < 1e-12);
+    assert!(job.unknown.contains_key("helper"));
+    let states: Vec<State> = assess(&job).into_iter().map(|r| r.state).collect();
+    assert_eq!(states[1], State::LeftOut);
+    assert_eq!(
+        states[usize::from(Demo::MetricEight.not_home()) - 1],
+        State::Stop
+    );
+}
+
+#[test]
+fn a_shop_of_version_1_reads_and_comes_back_byte_for_byte() {
+    let document = valid(SHOP_V1);
+    assert_eq!(write(&document), SHOP_V1.trim_end());
+    let Body::Shop(shop) = document.body else {
+        panic!("a job, not a shop")
+    };
+    let place = Place {
+        owner: Owner::Block,
+        field: Field::GaugeDepth,
+        index: 0,
+    };
+    assert_eq!(shop.entries.get(place).unwrap().text, "0,010");
+    assert_eq!(shop.unknown.get("pad"), Some(&false.into()));
+}
