@@ -92,6 +92,5 @@ fn command() -> Outcome<()> {
 fn serve(folder: &std::path::Path, port: Port) -> Outcome<()> {
     let server = FolderServer::open(folder, port)?;
     println!("\nColdseat is at {}   (Ctrl-C ends it)", server.address());
-    server.answer();
-    Ok(())
+    server.answer()
 }

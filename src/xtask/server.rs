@@ -5,26 +5,27 @@
 //! the browser's cache, is what makes the page work offline), and sends the
 //! page's own content policy as a header.
 
+use std::convert::Infallible;
 use std::fs;
-use std::io::Cursor;
-use std::net::{Ipv4Addr, SocketAddr};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::thread;
 
+use http_body_util::Full;
+use hyper::body::Bytes;
+use hyper::header::{HeaderName, HeaderValue};
+use hyper::server::conn::http1;
+use hyper::service::service_fn;
+use hyper::{Method, Request, Response, StatusCode, header};
+use hyper_util::rt::TokioIo;
 use percent_encoding::percent_decode_str;
 use sha2::{Digest, Sha256};
-use tiny_http::{Header, Method, Request, Response, Server};
 
 use crate::page::content_policy;
 use crate::run::{Outcome, Trouble};
 
 /// How many ports after the wanted one are tried.
 const PORTS_TRIED: u16 = 20;
-
-/// Browsers open half a dozen connections at once; each keeps one thread busy
-/// only while it is answered.
-const THREADS: usize = 4;
 
 /// Which port to listen on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,28 +37,38 @@ pub enum Port {
 }
 
 /// A server that has its port.
+#[derive(Debug)]
 pub struct FolderServer {
-    server: Arc<Server>,
-    folder: PathBuf,
-    policy: Option<String>,
+    listener: TcpListener,
+    folder: Folder,
     port: u16,
+}
+
+/// What is served, and under which content policy.
+#[derive(Debug, Clone)]
+struct Folder {
+    path: PathBuf,
+    policy: Option<String>,
 }
 
 impl FolderServer {
     /// Takes a port for a folder that holds a page.
-    pub fn open(folder: &Path, port: Port) -> Outcome<Self> {
-        let index = folder.join("index.html");
+    pub fn open(path: &Path, port: Port) -> Outcome<Self> {
+        let index = path.join("index.html");
         let text = fs::read_to_string(&index).map_err(|error| {
             Trouble::new(
                 format!("{}: {error}", index.display()),
                 "build the page first: cargo xtask build",
             )
         })?;
-        let (server, port) = listen(port)?;
+        let (listener, port) = listen(port)?;
+        let policy = content_policy(&text);
         Ok(Self {
-            server: Arc::new(server),
-            folder: folder.to_path_buf(),
-            policy: content_policy(&text).map(|policy| format!("{policy}; frame-ancestors 'none'")),
+            listener,
+            folder: Folder {
+                path: path.to_path_buf(),
+                policy: policy.map(|policy| format!("{policy}; frame-ancestors 'none'")),
+            },
             port,
         })
     }
@@ -67,92 +78,121 @@ impl FolderServer {
         format!("http://localhost:{}/", self.port)
     }
 
-    /// Answers until the process ends.
-    pub fn answer(&self) {
-        thread::scope(|scope| {
-            for _ in 0..THREADS {
-                scope.spawn(|| {
-                    while let Ok(request) = self.server.recv() {
-                        let response = self.response(&request);
-                        // The browser may have gone away; nothing is lost.
-                        let _ = request.respond(response);
-                    }
+    /// Answers until the process ends; returns only if it cannot begin.
+    pub fn answer(self) -> Outcome<()> {
+        let trouble = |error: std::io::Error| {
+            Trouble::new(
+                format!("the server did not start: {error}"),
+                "start it again",
+            )
+        };
+        // One thread is plenty for one person's browser; what each connection
+        // waits for, it waits for without holding up the others.
+        let runtime = tokio::runtime::Builder::new_current_thread()
+            .enable_io()
+            .build()
+            .map_err(trouble)?;
+        let folder = Arc::new(self.folder);
+        runtime.block_on(async {
+            self.listener.set_nonblocking(true).map_err(trouble)?;
+            let listener = tokio::net::TcpListener::from_std(self.listener).map_err(trouble)?;
+            loop {
+                // A connection that was given up before it was taken.
+                let Ok((stream, _)) = listener.accept().await else {
+                    tokio::task::yield_now().await;
+                    continue;
+                };
+                let folder = Arc::clone(&folder);
+                tokio::spawn(async move {
+                    let service = service_fn(move |request| {
+                        let response = folder.response(&request);
+                        async move { Ok::<_, Infallible>(response) }
+                    });
+                    // A browser that hangs up in the middle is no news.
+                    let _ = http1::Builder::new()
+                        .serve_connection(TokioIo::new(stream), service)
+                        .await;
                 });
             }
-        });
+        })
     }
+}
 
-    fn response(&self, request: &Request) -> Response<Cursor<Vec<u8>>> {
-        if !matches!(request.method(), Method::Get | Method::Head) {
-            return self.refusal(405, "only reading here");
+impl Folder {
+    fn response<B>(&self, request: &Request<B>) -> Response<Full<Bytes>> {
+        if !matches!(*request.method(), Method::GET | Method::HEAD) {
+            return self.refusal(StatusCode::METHOD_NOT_ALLOWED, "only reading here");
         }
-        let Some(path) = file_in(&self.folder, request.url()) else {
-            return self.refusal(404, "not here");
-        };
-        let Ok(bytes) = fs::read(&path) else {
-            return self.refusal(404, "not here");
+        let file = file_in(&self.path, request.uri().path());
+        let read = |path: PathBuf| fs::read(&path).ok().map(|bytes| (path, bytes));
+        let Some((path, bytes)) = file.and_then(read) else {
+            return self.refusal(StatusCode::NOT_FOUND, "not here");
         };
         let tag = tag(&bytes);
         let known = request
             .headers()
-            .iter()
-            .any(|header| header.field.equiv("If-None-Match") && header.value == tag.as_str());
-        let response = if known {
-            Response::from_data(Vec::new()).with_status_code(304)
+            .get(header::IF_NONE_MATCH)
+            .is_some_and(|value| value == tag.as_str());
+        let mut response = if known {
+            let mut response = Response::new(Full::default());
+            *response.status_mut() = StatusCode::NOT_MODIFIED;
+            response
         } else {
-            Response::from_data(bytes)
+            Response::new(Full::from(bytes))
         };
-        self.with_headers(response, &[("Content-Type", kind(&path)), ("ETag", &tag)])
+        set(&mut response, header::ETAG, &tag);
+        self.with_headers(response, kind(&path))
     }
 
-    fn refusal(&self, status: u16, text: &str) -> Response<Cursor<Vec<u8>>> {
-        let response = Response::from_data(text.as_bytes()).with_status_code(status);
-        self.with_headers(response, &[("Content-Type", "text/plain; charset=utf-8")])
+    fn refusal(&self, status: StatusCode, text: &'static str) -> Response<Full<Bytes>> {
+        let mut response = Response::new(Full::from(text));
+        *response.status_mut() = status;
+        self.with_headers(response, "text/plain; charset=utf-8")
     }
 
     fn with_headers(
         &self,
-        mut response: Response<Cursor<Vec<u8>>>,
-        own: &[(&str, &str)],
-    ) -> Response<Cursor<Vec<u8>>> {
-        let always = [
-            ("Cache-Control", "no-cache"),
-            ("X-Content-Type-Options", "nosniff"),
-            ("Referrer-Policy", "no-referrer"),
-        ];
-        let policy = self
-            .policy
-            .as_deref()
-            .map(|policy| ("Content-Security-Policy", policy));
-        for (name, value) in own.iter().chain(&always).copied().chain(policy) {
-            if let Some(header) = header(name, value) {
-                response.add_header(header);
-            }
+        mut response: Response<Full<Bytes>>,
+        kind: &str,
+    ) -> Response<Full<Bytes>> {
+        set(&mut response, header::CONTENT_TYPE, kind);
+        set(&mut response, header::CACHE_CONTROL, "no-cache");
+        set(&mut response, header::X_CONTENT_TYPE_OPTIONS, "nosniff");
+        set(&mut response, header::REFERRER_POLICY, "no-referrer");
+        if let Some(policy) = &self.policy {
+            set(&mut response, header::CONTENT_SECURITY_POLICY, policy);
         }
         response
     }
 }
 
-fn listen(port: Port) -> Outcome<(Server, u16)> {
+/// Sets a header, unless its value has a byte that no header may have.
+fn set(response: &mut Response<Full<Bytes>>, name: HeaderName, value: &str) {
+    if let Ok(value) = HeaderValue::from_str(value) {
+        response.headers_mut().insert(name, value);
+    }
+}
+
+fn listen(port: Port) -> Outcome<(TcpListener, u16)> {
     let (first, last) = match port {
         Port::From(port) => (port, port.saturating_add(PORTS_TRIED)),
         Port::Exactly(port) => (port, port),
     };
     let mut reason = String::new();
     for candidate in first..=last {
-        match Server::http(SocketAddr::from((Ipv4Addr::LOCALHOST, candidate))) {
-            Ok(server) => {
-                let port = server
-                    .server_addr()
-                    .to_ip()
-                    .map_or(candidate, |address| address.port());
-                return Ok((server, port));
-            }
+        let address = SocketAddr::from((Ipv4Addr::LOCALHOST, candidate));
+        match TcpListener::bind(address).and_then(|found| Ok((found.local_addr()?.port(), found))) {
+            Ok((port, listener)) => return Ok((listener, port)),
             Err(error) => reason = error.to_string(),
         }
     }
+    let what = if first == last {
+        format!("port {first} is not free: {reason}")
+    } else {
+        format!("no port from {first} to {last} is free: {reason}")
+    };
     Err(Trouble::new(
-        format!("no port from {first} to {last} is free: {reason}"),
+        what,
         "name another one: cargo xtask serve --port 9000",
     ))
 }
@@ -201,7 +241,85 @@ fn kind(path: &Path) -> &'static str {
     }
 }
 
-/// One header; none if its value has a byte that a header may not have.
-fn header(name: &str, value: &str) -> Option<Header> {
-    Header::from_bytes(name, value).ok()
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used, reason = "a test says enough by failing")]
+
+    use super::*;
+
+    fn folder() -> Folder {
+        Folder {
+            path: crate::layout::checkout().join("src/page/shell"),
+            policy: Some("default-src 'none'".to_owned()),
+        }
+    }
+
+    fn answer(method: &str, target: &str) -> Response<Full<Bytes>> {
+        let request = Request::builder().method(method).uri(target).body(());
+        folder().response(&request.unwrap())
+    }
+
+    #[track_caller]
+    fn check(target: &str, status: u16, kind: &str) {
+        let response = answer("GET", target);
+        assert_eq!(response.status().as_u16(), status, "{target}");
+        assert_eq!(response.headers()["content-type"], kind, "{target}");
+        assert_eq!(
+            response.headers()["content-security-policy"],
+            "default-src 'none'"
+        );
+    }
+
+    #[test]
+    fn files_have_their_types() {
+        check(
+            "/manifest.webmanifest?v=1",
+            200,
+            "application/manifest+json",
+        );
+        check("/icons/icon-192.png", 200, "image/png");
+        check("/icons/icon%2Esvg", 200, "image/svg+xml");
+        check("/boot.js", 200, "text/javascript; charset=utf-8");
+    }
+
+    #[test]
+    fn what_is_missing_is_never_a_page() {
+        check("/missing.js", 404, "text/plain; charset=utf-8");
+        check("/icons/", 404, "text/plain; charset=utf-8");
+    }
+
+    #[test]
+    fn no_path_leads_out_of_the_folder() {
+        for target in [
+            "/../Cargo.toml",
+            "/%2e%2e/Cargo.toml",
+            "/icons/..%2f..%2fCargo.toml",
+        ] {
+            check(target, 404, "text/plain; charset=utf-8");
+        }
+    }
+
+    #[test]
+    fn what_is_known_is_not_sent_again() {
+        let first = answer("GET", "/boot.js");
+        let request = Request::builder()
+            .uri("/boot.js")
+            .header("If-None-Match", &first.headers()["etag"])
+            .body(());
+        let second = folder().response(&request.unwrap());
+        assert_eq!(second.status(), StatusCode::NOT_MODIFIED);
+    }
+
+    #[test]
+    fn nothing_can_be_written() {
+        assert_eq!(answer("POST", "/boot.js").status(), 405);
+    }
+
+    #[test]
+    fn a_port_in_use_is_passed_over_or_refused() {
+        let (_held, port) = listen(Port::Exactly(0)).unwrap();
+        assert!(listen(Port::Exactly(port)).is_err_and(|t| t.what.contains("not free")));
+        let (_next, next) = listen(Port::From(port)).unwrap();
+        assert!(next > port);
+    }
 }

@@ -1,0 +1,200 @@
+//! Server, driver and browser together.
+
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result, ensure};
+use serde_json::json;
+use tempfile::TempDir;
+
+use crate::driver::Driver;
+use crate::page::Page;
+use crate::server::PageServer;
+
+/// The size of the screen in CSS pixels.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Size {
+    /// A phone held upright, 360 wide.
+    Phone,
+    /// A tablet held upright, 820 wide.
+    Tablet,
+    /// A laptop, 1280 wide.
+    Laptop,
+    /// Another size.
+    Other(u32, u32),
+}
+
+impl Size {
+    fn pixels(self) -> (u32, u32) {
+        match self {
+            Self::Phone => (360, 780),
+            Self::Tablet => (820, 1180),
+            Self::Laptop => (1280, 800),
+            Self::Other(width, height) => (width, height),
+        }
+    }
+}
+
+/// What the person's device asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Theme {
+    /// Dark on light.
+    Light,
+    /// Light on dark.
+    Dark,
+}
+
+/// Which page is served.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Folder {
+    /// The finished page itself.
+    Dist,
+    /// A copy of it that the test may change.
+    Copy,
+}
+
+/// How a bench is set up.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Setting {
+    /// The size of the screen.
+    pub size: Size,
+    /// Light or dark.
+    pub theme: Theme,
+    /// The page that is served.
+    pub folder: Folder,
+}
+
+impl Default for Setting {
+    /// A phone in the light, the page as it is.
+    fn default() -> Self {
+        Self {
+            size: Size::Phone,
+            theme: Theme::Light,
+            folder: Folder::Dist,
+        }
+    }
+}
+
+/// A server, a browser and the page in it.
+#[derive(Debug)]
+pub struct Bench {
+    /// The page's server.
+    pub server: PageServer,
+    page: Option<Page>,
+    driver: Driver,
+    setting: Setting,
+    profile: TempDir,
+    _copy: Option<TempDir>,
+}
+
+impl Bench {
+    /// Starts everything and opens the page.
+    pub async fn open(setting: Setting) -> Result<Self> {
+        let bench = Self::open_at(setting, "").await?;
+        Ok(bench)
+    }
+
+    /// As [`Bench::open`], at a place in the page such as `#/cold-drop`.
+    pub async fn open_at(setting: Setting, place: &str) -> Result<Self> {
+        let dist = dist_folder()?;
+        let (folder, copy) = match setting.folder {
+            Folder::Dist => (dist, None),
+            Folder::Copy => {
+                let copy = TempDir::new()?;
+                xtask::page::copy_folder(&dist, copy.path())?;
+                (copy.path().to_path_buf(), Some(copy))
+            }
+        };
+        let mut bench = Self {
+            server: PageServer::start(&folder)?,
+            page: None,
+            driver: Driver::start()?,
+            setting,
+            profile: TempDir::new()?,
+            _copy: copy,
+        };
+        bench.open_browser().await?;
+        bench.page().go(place).await?;
+        Ok(bench)
+    }
+
+    /// The page in the browser.
+    ///
+    /// # Panics
+    /// When the browser is closed: a slip in the test, not in the page.
+    #[expect(clippy::expect_used, reason = "a test's slip should stop it there")]
+    pub fn page(&self) -> &Page {
+        self.page.as_ref().expect("the browser is open")
+    }
+
+    /// Closes the browser as a person does.
+    pub fn close_browser(&mut self) {
+        self.page = None;
+        self.driver.close();
+    }
+
+    /// Opens the browser again, with all that it kept, on an empty tab.
+    pub async fn open_browser(&mut self) -> Result<()> {
+        self.page = None;
+        let client = self.driver.open(self.profile.path()).await?;
+        let page = Page::new(client, self.server.address());
+        let (width, height) = self.setting.size.pixels();
+        page.devtools(
+            "Emulation.setDeviceMetricsOverride",
+            json!({
+                "width": width,
+                "height": height,
+                "deviceScaleFactor": 1,
+                "mobile": self.setting.size != Size::Laptop,
+            }),
+        )
+        .await?;
+        self.page = Some(page);
+        self.set_theme(self.setting.theme).await
+    }
+
+    /// Changes what the device asks for.
+    pub async fn set_theme(&mut self, theme: Theme) -> Result<()> {
+        self.setting.theme = theme;
+        let value = match theme {
+            Theme::Light => "light",
+            Theme::Dark => "dark",
+        };
+        self.page()
+            .devtools(
+                "Emulation.setEmulatedMedia",
+                json!({ "features": [{ "name": "prefers-color-scheme", "value": value }] }),
+            )
+            .await?;
+        Ok(())
+    }
+
+    /// Writes the worker of a changed copy anew, as a build would.
+    pub fn release_change(&self) -> Result<String> {
+        ensure!(
+            self.setting.folder == Folder::Copy,
+            "only a copy may be changed: Setting {{ folder: Folder::Copy, .. }}"
+        );
+        let template = xtask::layout::checkout().join("src/page/shell/sw.js");
+        let template = std::fs::read_to_string(template)?;
+        Ok(xtask::precache::write_worker(self.folder(), &template)?)
+    }
+
+    /// The folder that is served.
+    pub fn folder(&self) -> &Path {
+        self.server.folder()
+    }
+}
+
+/// The finished page, as named by `cargo xtask test` or in its usual place.
+fn dist_folder() -> Result<PathBuf> {
+    let folder =
+        std::env::var_os("COLDSEAT_DIST").map_or_else(xtask::layout::dist_folder, PathBuf::from);
+    ensure!(
+        folder.join("index.html").is_file(),
+        "no finished page in {}; run `cargo xtask build`",
+        folder.display()
+    );
+    folder
+        .canonicalize()
+        .with_context(|| format!("{}", folder.display()))
+}

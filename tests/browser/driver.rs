@@ -1,0 +1,164 @@
+//! ChromeDriver as a process, and the commands that the client lacks.
+
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::Duration;
+
+use anyhow::{Context, Result, bail};
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Value, json};
+use url::{ParseError, Url};
+use xtask::layout::on_path;
+use xtask::setup::Browser;
+
+/// ChromeDriver on a port of its own, and the one session it holds.
+#[derive(Debug)]
+pub(crate) struct Driver {
+    process: Child,
+    port: u16,
+    session: Option<String>,
+}
+
+impl Driver {
+    /// Starts ChromeDriver on any free port.
+    pub(crate) fn start() -> Result<Self> {
+        let program = std::env::var_os("CHROMEDRIVER")
+            .map(PathBuf::from)
+            .or_else(|| on_path("chromedriver"))
+            .context("no chromedriver; run `cargo xtask setup`")?;
+        let mut process = Command::new(&program)
+            .arg("--port=0")
+            .stdin(Stdio::null())
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .with_context(|| format!("starting {}", program.display()))?;
+        let output = process.stdout.take().context("the driver's output")?;
+        let mut lines = BufReader::new(output).lines();
+        let port = lines.by_ref().map_while(Result::ok).find_map(|line| {
+            let (_, rest) = line.split_once("started successfully on port ")?;
+            rest.trim_end_matches('.').parse().ok()
+        });
+        // A pipe that nobody reads would stop it one day.
+        std::thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
+        let mut driver = Self {
+            process,
+            port: 0,
+            session: None,
+        };
+        match port {
+            Some(port) => driver.port = port,
+            None => bail!("{} did not start", program.display()),
+        }
+        Ok(driver)
+    }
+
+    /// Opens a browser on a profile folder.
+    pub(crate) async fn open(&mut self, profile: &Path) -> Result<Client> {
+        self.close();
+        let mut arguments: Vec<String> = Browser::arguments()
+            .into_iter()
+            .map(str::to_owned)
+            .collect();
+        arguments.push(format!("--user-data-dir={}", profile.display()));
+        let mut options = json!({ "args": arguments });
+        if let Some(browser) = std::env::var_os("COLDSEAT_BROWSER") {
+            options["binary"] = json!(Path::new(&browser));
+        }
+        let wishes = json!({
+            "goog:chromeOptions": options,
+            "goog:loggingPrefs": { "browser": "ALL" },
+            // Left open: a test that meets a dialog should say so.
+            "unhandledPromptBehavior": "ignore",
+        });
+        let Value::Object(wishes) = wishes else {
+            bail!("capabilities are an object");
+        };
+        let client = ClientBuilder::new(HttpConnector::new())
+            .capabilities(wishes)
+            .connect(&format!("http://127.0.0.1:{}", self.port))
+            .await
+            .context("opening a browser")?;
+        self.session = client.session_id().await?;
+        Ok(client)
+    }
+
+    /// Closes the browser. Blocking and without the client, so that it works
+    /// while a failed test is being unwound.
+    pub(crate) fn close(&mut self) {
+        let Some(session) = self.session.take() else {
+            return;
+        };
+        let request = format!(
+            "DELETE /session/{session} HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n"
+        );
+        if let Ok(mut stream) = TcpStream::connect(("127.0.0.1", self.port)) {
+            // A browser that does not close in time dies with its driver.
+            let _ = stream.set_read_timeout(Some(Duration::from_secs(10)));
+            let _ = stream.write_all(request.as_bytes());
+            let _ = stream.read(&mut [0; 512]);
+        }
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        self.close();
+        let _ = self.process.kill();
+        let _ = self.process.wait();
+    }
+}
+
+/// A command that the client does not know.
+#[derive(Debug)]
+pub(crate) struct Ask {
+    path: String,
+    body: Option<Value>,
+}
+
+impl Ask {
+    /// What the browser computes for an element: `computedrole`, `computedlabel`.
+    pub(crate) fn element(id: &str, what: &str) -> Self {
+        Self {
+            path: format!("element/{id}/{what}"),
+            body: None,
+        }
+    }
+
+    /// The console's messages since the last call.
+    pub(crate) fn console() -> Self {
+        Self {
+            path: "se/log".to_owned(),
+            body: Some(json!({ "type": "browser" })),
+        }
+    }
+
+    /// A command of the browser's own protocol.
+    pub(crate) fn devtools(command: &str, parameters: Value) -> Self {
+        Self {
+            path: "goog/cdp/execute".to_owned(),
+            body: Some(json!({ "cmd": command, "params": parameters })),
+        }
+    }
+}
+
+impl WebDriverCompatibleCommand for Ask {
+    fn endpoint(&self, base: &Url, session: Option<&str>) -> Result<Url, ParseError> {
+        base.join(&format!(
+            "session/{}/{}",
+            session.unwrap_or_default(),
+            self.path
+        ))
+    }
+
+    fn method_and_body(&self, _: &Url) -> (http::Method, Option<String>) {
+        match &self.body {
+            None => (http::Method::GET, None),
+            Some(body) => (http::Method::POST, Some(body.to_string())),
+        }
+    }
+}

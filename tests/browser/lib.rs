@@ -1,0 +1,35 @@
+//! A bench for trying the finished page in a real browser.
+//!
+//! [`Bench`] starts three programs of its own: the server of `cargo xtask
+//! serve` on a free port, ChromeDriver on a free port, and a browser with an
+//! empty profile. [`Page`] finds things as a person or a screen reader does,
+//! by role and accessible name, and waits for them; markup and class names are
+//! none of a test's business. Killing the server is killing a process, so that
+//! "offline" is a refused connection and no emulation.
+//!
+//! Everything is ended when the bench is dropped, after a failure too.
+//!
+//! ```no_run
+//! # async fn example() -> anyhow::Result<()> {
+//! use coldseat_browser_tests::{Bench, Role, Setting};
+//!
+//! let mut bench = Bench::open(Setting::default()).await?;
+//! bench.page().tap(Role::Link, "Cold drop").await?;
+//! bench.page().write("Sleeve OD", "4.2600").await?;
+//! bench.page().picture("cold-drop").await?;
+//! bench.server.kill()?;
+//! bench.page().reload().await?;
+//! # Ok(())
+//! # }
+//! ```
+
+mod bench;
+mod driver;
+mod page;
+mod role;
+mod server;
+
+pub use bench::{Bench, Folder, Setting, Size, Theme};
+pub use page::{Key, Page, Part};
+pub use role::{Name, Role, containing};
+pub use server::PageServer;

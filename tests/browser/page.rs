@@ -1,0 +1,468 @@
+//! The page as a person meets it.
+
+use std::fs;
+use std::path::PathBuf;
+use std::time::{Duration, Instant};
+
+use anyhow::{Context, Result, bail, ensure};
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use fantoccini::Client;
+use fantoccini::elements::Element;
+use fantoccini::wd::PrintConfiguration;
+use serde_json::{Value, json};
+
+use crate::driver::Ask;
+use crate::role::{Name, Role, single_spaced};
+
+/// How long a thing may take to appear.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// How often it is looked for.
+const GLANCE: Duration = Duration::from_millis(40);
+
+/// The candidates that a person can see, likely ones first.
+///
+/// The guess only settles in which order the browser is asked for its computed
+/// names; it saves hundreds of questions on a full screen.
+const CANDIDATES: &str = "
+    const [selector, words] = arguments;
+    const seen = [...document.querySelectorAll(selector)]
+        .filter((e) => e.checkVisibility({ visibilityProperty: true }));
+    const plain = (text) => (text ?? '').replace(/\\s+/g, ' ').trim().toLowerCase();
+    const wanted = plain(words);
+    const guess = (e) => plain([
+        e.getAttribute('aria-label'),
+        ...(e.getAttribute('aria-labelledby') ?? '').split(' ')
+            .map((id) => document.getElementById(id)?.textContent),
+        ...[...(e.labels ?? [])].map((label) => label.textContent),
+        e.textContent, e.title, e.alt, e.placeholder, e.value,
+    ].join(' '));
+    const likely = seen.filter((e) => guess(e).includes(wanted));
+    return [...likely, ...seen.filter((e) => !likely.includes(e))];
+";
+
+/// What the page must keep for the test before its own scripts run.
+const WATCH: &str = "
+    window.coldseatComplaints = [];
+    document.addEventListener('securitypolicyviolation', (e) => {
+        window.coldseatComplaints.push(`content policy: ${e.violatedDirective} ${e.blockedURI}`);
+    });
+    window.addEventListener('error', (e) => {
+        window.coldseatComplaints.push(`error: ${e.message}`);
+    });
+    window.addEventListener('unhandledrejection', (e) => {
+        window.coldseatComplaints.push(`rejection: ${e.reason}`);
+    });
+";
+
+/// A key that has no character.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Key {
+    /// Enter.
+    Enter,
+    /// Tab.
+    Tab,
+    /// Escape.
+    Escape,
+    /// Backspace.
+    Backspace,
+    /// Arrow left.
+    Left,
+    /// Arrow right.
+    Right,
+}
+
+impl Key {
+    /// The key in WebDriver's notation.
+    fn code(self) -> &'static str {
+        match self {
+            Self::Enter => "\u{E007}",
+            Self::Tab => "\u{E004}",
+            Self::Escape => "\u{E00C}",
+            Self::Backspace => "\u{E003}",
+            Self::Left => "\u{E012}",
+            Self::Right => "\u{E014}",
+        }
+    }
+}
+
+/// One thing on the page.
+#[derive(Debug, Clone)]
+pub struct Part {
+    element: Element,
+    client: Client,
+}
+
+impl Part {
+    /// Taps it.
+    pub async fn tap(&self) -> Result<()> {
+        self.element.click().await.context("tapping")
+    }
+
+    /// Replaces what a field holds.
+    pub async fn write(&self, text: &str) -> Result<()> {
+        self.element.clear().await.context("clearing")?;
+        self.element.send_keys(text).await.context("typing")
+    }
+
+    /// Types after what a field holds.
+    pub async fn type_on(&self, text: &str) -> Result<()> {
+        self.element.send_keys(text).await.context("typing")
+    }
+
+    /// Presses a key in it.
+    pub async fn press(&self, key: Key) -> Result<()> {
+        self.element.send_keys(key.code()).await.context("pressing")
+    }
+
+    /// What a field holds.
+    pub async fn value(&self) -> Result<String> {
+        Ok(self.element.prop("value").await?.unwrap_or_default())
+    }
+
+    /// Its text as shown, with single spaces.
+    pub async fn text(&self) -> Result<String> {
+        Ok(single_spaced(&self.element.text().await?))
+    }
+
+    /// An attribute, such as `aria-invalid` or `aria-pressed`.
+    pub async fn attribute(&self, name: &str) -> Result<Option<String>> {
+        Ok(self.element.attr(name).await?)
+    }
+
+    /// Whether it can be used.
+    pub async fn is_enabled(&self) -> Result<bool> {
+        Ok(self.element.is_enabled().await?)
+    }
+
+    /// Left, top, width and height in CSS pixels.
+    pub async fn rectangle(&self) -> Result<(f64, f64, f64, f64)> {
+        Ok(self.element.rectangle().await?)
+    }
+
+    /// Its accessible name, as the browser computes it.
+    pub async fn name(&self) -> Result<String> {
+        self.computed("computedlabel").await
+    }
+
+    /// What describes it (`aria-describedby`): the message at a field.
+    pub async fn description(&self) -> Result<String> {
+        let script = "return (arguments[0].getAttribute('aria-describedby') ?? '').split(' ')
+            .map((id) => document.getElementById(id)?.innerText ?? '').join(' ');";
+        let value = self
+            .client
+            .execute(script, vec![serde_json::to_value(&self.element)?])
+            .await?;
+        Ok(single_spaced(value.as_str().unwrap_or_default()))
+    }
+
+    async fn computed(&self, what: &str) -> Result<String> {
+        let ask = Ask::element(&self.element.element_id(), what);
+        let value = self.client.issue_cmd(ask).await?;
+        Ok(value.as_str().unwrap_or_default().to_owned())
+    }
+}
+
+/// The page in an open browser.
+#[derive(Debug, Clone)]
+pub struct Page {
+    client: Client,
+    address: String,
+}
+
+impl Page {
+    pub(crate) fn new(client: Client, address: String) -> Self {
+        Self { client, address }
+    }
+
+    /// Opens a place in the page, `""` for its front, and waits until it stands.
+    pub async fn go(&self, place: &str) -> Result<()> {
+        self.devtools(
+            "Page.addScriptToEvaluateOnNewDocument",
+            json!({ "source": WATCH }),
+        )
+        .await?;
+        let address = format!("{}{place}", self.address);
+        self.client.goto(&address).await.context("opening")?;
+        self.stands().await
+    }
+
+    /// Reloads and waits until the page stands.
+    pub async fn reload(&self) -> Result<()> {
+        self.client.refresh().await.context("reloading")?;
+        self.stands().await
+    }
+
+    /// Waits until the program runs; fails with its words if it cannot.
+    pub async fn stands(&self) -> Result<()> {
+        let script = "
+            const boot = document.getElementById('boot');
+            const failed = document.getElementById('boot-failed');
+            if (boot && failed && !failed.hidden) return failed.innerText;
+            return boot || document.readyState !== 'complete' ? null : '';
+        ";
+        let said = self
+            .until("the page to stand", async || {
+                Ok(self
+                    .script(script, vec![])
+                    .await?
+                    .as_str()
+                    .map(str::to_owned))
+            })
+            .await?;
+        ensure!(said.is_empty(), "the page does not start: {said}");
+        Ok(())
+    }
+
+    /// Waits for a thing and returns it; more than one of it is an error.
+    pub async fn find(&self, role: Role, name: impl Into<Name>) -> Result<Part> {
+        let name = name.into();
+        let wanted = format!("{role:?} {name:?}");
+        let found = self
+            .until(&wanted, async || {
+                let found = self.matching(role, &name).await?;
+                Ok((!found.is_empty()).then_some(found))
+            })
+            .await?;
+        match <[Part; 1]>::try_from(found) {
+            Ok([part]) => Ok(part),
+            Err(parts) => bail!("{} of {wanted} on the page", parts.len()),
+        }
+    }
+
+    /// All things of a role and name that are there now, in the page's order.
+    pub async fn find_all(&self, role: Role, name: impl Into<Name>) -> Result<Vec<Part>> {
+        self.matching(role, &name.into()).await
+    }
+
+    /// Waits until a thing is gone.
+    pub async fn gone(&self, role: Role, name: impl Into<Name>) -> Result<()> {
+        let name = name.into();
+        self.until(&format!("{role:?} {name:?} to go"), async || {
+            Ok(self.matching(role, &name).await?.is_empty().then_some(()))
+        })
+        .await
+    }
+
+    /// Taps a thing.
+    pub async fn tap(&self, role: Role, name: impl Into<Name>) -> Result<()> {
+        self.find(role, name).await?.tap().await
+    }
+
+    /// Replaces what the field with this label holds.
+    pub async fn write(&self, label: impl Into<Name>, text: &str) -> Result<()> {
+        self.find(Role::TextBox, label).await?.write(text).await
+    }
+
+    /// What the field with this label holds.
+    pub async fn value(&self, label: impl Into<Name>) -> Result<String> {
+        self.find(Role::TextBox, label).await?.value().await
+    }
+
+    /// Chooses an option by its words, in the choice with this label.
+    pub async fn choose(&self, label: impl Into<Name>, option: &str) -> Result<()> {
+        let choice = self.find(Role::ComboBox, label).await?;
+        choice
+            .element
+            .select_by_label(option)
+            .await
+            .with_context(|| format!("choosing {option}"))
+    }
+
+    /// Sets a slider to a value, as dragging it there would.
+    pub async fn slide(&self, label: impl Into<Name>, value: f64) -> Result<()> {
+        let slider = self.find(Role::Slider, label).await?;
+        let script = "
+            arguments[0].value = arguments[1];
+            for (const kind of ['input', 'change'])
+                arguments[0].dispatchEvent(new Event(kind, { bubbles: true }));
+        ";
+        let arguments = vec![serde_json::to_value(&slider.element)?, json!(value)];
+        self.script(script, arguments).await?;
+        Ok(())
+    }
+
+    /// Presses a key where the focus is.
+    pub async fn press(&self, key: Key) -> Result<()> {
+        self.focused().await?.press(key).await
+    }
+
+    /// The thing that has the focus.
+    pub async fn focused(&self) -> Result<Part> {
+        Ok(self.part(self.client.active_element().await?))
+    }
+
+    /// Waits until the page shows these words.
+    pub async fn says(&self, words: &str) -> Result<()> {
+        let words = single_spaced(words);
+        let result = self
+            .until(&format!("the words `{words}`"), async || {
+                Ok(self.text().await?.contains(&words).then_some(()))
+            })
+            .await;
+        match result {
+            Ok(()) => Ok(()),
+            Err(error) => Err(error.context(format!("the page says: {}", self.text().await?))),
+        }
+    }
+
+    /// All text that is shown, with single spaces.
+    pub async fn text(&self) -> Result<String> {
+        let text = self
+            .script("return document.body.innerText", vec![])
+            .await?;
+        Ok(single_spaced(text.as_str().unwrap_or_default()))
+    }
+
+    /// Waits until a worker serves this page.
+    pub async fn is_kept_offline(&self) -> Result<()> {
+        let script = "return navigator.serviceWorker.controller?.state === 'activated'";
+        self.until("the worker to take over", async || {
+            Ok((self.script(script, vec![]).await? == json!(true)).then_some(()))
+        })
+        .await
+    }
+
+    /// What went wrong since the page was opened: errors, content policy,
+    /// console messages of level "severe". An address that is loaded anew
+    /// forgets the first two, the console is read once.
+    pub async fn complaints(&self) -> Result<Vec<String>> {
+        let kept = self
+            .script("return window.coldseatComplaints ?? []", vec![])
+            .await?;
+        let console = self.client.issue_cmd(Ask::console()).await?;
+        let kept = kept.as_array().cloned().unwrap_or_default();
+        let console = console.as_array().cloned().unwrap_or_default();
+        Ok(kept
+            .iter()
+            .map(|entry| entry.as_str().unwrap_or_default().to_owned())
+            .chain(
+                console
+                    .iter()
+                    .filter(|entry| entry["level"] == "SEVERE")
+                    .map(|entry| entry["message"].as_str().unwrap_or_default().to_owned()),
+            )
+            .collect())
+    }
+
+    /// Writes what is on the screen to `NAME.png` among the pictures.
+    pub async fn picture(&self, name: &str) -> Result<PathBuf> {
+        keep(&format!("{name}.png"), &self.client.screenshot().await?)
+    }
+
+    /// Writes the whole page, scrolled-off parts too, to `NAME.png`.
+    pub async fn long_picture(&self, name: &str) -> Result<PathBuf> {
+        let parameters = json!({ "format": "png", "captureBeyondViewport": true });
+        let answer = self.devtools("Page.captureScreenshot", parameters).await?;
+        let data = answer["data"].as_str().context("a picture's data")?;
+        keep(&format!("{name}.png"), &STANDARD.decode(data)?)
+    }
+
+    /// Writes the printed page to `NAME.pdf` among the pictures.
+    pub async fn print(&self, name: &str) -> Result<PathBuf> {
+        let pdf = self.client.print(PrintConfiguration::default()).await?;
+        keep(&format!("{name}.pdf"), &pdf)
+    }
+
+    /// Runs a script with `return`: for what no person can see, such as storage.
+    pub async fn script(&self, script: &str, arguments: Vec<Value>) -> Result<Value> {
+        self.client
+            .execute(script, arguments)
+            .await
+            .context("running a script")
+    }
+
+    /// As [`Page::script`] for a script that awaits.
+    pub async fn script_awaiting(&self, script: &str) -> Result<Value> {
+        let whole = format!(
+            "const done = arguments[arguments.length - 1];
+             (async () => {{ {script} }})().then(
+                 (value) => done({{ value: value ?? null }}),
+                 (error) => done({{ error: String(error) }}));"
+        );
+        let mut answer = self
+            .client
+            .execute_async(&whole, vec![])
+            .await
+            .context("running a script")?;
+        if let Some(error) = answer["error"].as_str() {
+            bail!("the script failed: {error}");
+        }
+        Ok(answer["value"].take())
+    }
+
+    /// A command of the browser's own protocol.
+    pub async fn devtools(&self, command: &str, parameters: Value) -> Result<Value> {
+        self.client
+            .issue_cmd(Ask::devtools(command, parameters))
+            .await
+            .with_context(|| command.to_owned())
+    }
+
+    /// Waits until `look` finds what it looks for.
+    pub async fn until<T>(
+        &self,
+        what: &str,
+        look: impl AsyncFn() -> Result<Option<T>>,
+    ) -> Result<T> {
+        let begun = Instant::now();
+        loop {
+            if let Some(found) = look().await? {
+                return Ok(found);
+            }
+            if begun.elapsed() > PATIENCE {
+                bail!("waited {} s for {what}", PATIENCE.as_secs());
+            }
+            tokio::time::sleep(GLANCE).await;
+        }
+    }
+
+    fn part(&self, element: Element) -> Part {
+        Part {
+            element,
+            client: self.client.clone(),
+        }
+    }
+
+    async fn matching(&self, role: Role, name: &Name) -> Result<Vec<Part>> {
+        // The page may redraw between the question and the next: what is gone
+        // by then is looked for anew by the caller's waiting.
+        let arguments = vec![json!(role.candidates()), json!(name.words())];
+        let candidates = self.script(CANDIDATES, arguments).await?;
+        let mut found = Vec::new();
+        for candidate in candidates.as_array().into_iter().flatten() {
+            let Some(id) = element_id(candidate) else {
+                continue;
+            };
+            let element = Element::from_element_id(self.client.clone(), id.to_owned().into());
+            let part = self.part(element);
+            let (Ok(word), Ok(computed)) = (
+                part.computed("computedrole").await,
+                part.computed("computedlabel").await,
+            ) else {
+                continue;
+            };
+            if role.words().contains(&word.as_str()) && name.fits(&computed) {
+                found.push(part);
+            }
+        }
+        Ok(found)
+    }
+}
+
+/// The reference in WebDriver's notation of an element.
+fn element_id(value: &Value) -> Option<&str> {
+    value["element-6066-11e4-a52e-4f735466cecf"].as_str()
+}
+
+fn keep(name: &str, bytes: &[u8]) -> Result<PathBuf> {
+    let folder = std::env::var_os("COLDSEAT_PICTURES").map_or_else(
+        || xtask::layout::target_folder().join("pictures"),
+        PathBuf::from,
+    );
+    fs::create_dir_all(&folder)?;
+    let path = folder.join(name);
+    fs::write(&path, bytes).with_context(|| format!("{}", path.display()))?;
+    Ok(path)
+}
