@@ -76,6 +76,19 @@ pub fn focus_heading() {
     request_animation_frame(|| focus("screen-heading"));
 }
 
+/// Scrolls a reading to where strip, number and pad leave it in sight.
+pub fn show_above_pad(id: &str) {
+    let id = id.to_owned();
+    // After the pad has taken its room.
+    request_animation_frame(move || {
+        if let Some(element) = document().get_element_by_id(&id) {
+            let options = web_sys::ScrollIntoViewOptions::new();
+            options.set_block(web_sys::ScrollLogicalPosition::Nearest);
+            element.scroll_into_view_with_scroll_into_view_options(&options);
+        }
+    });
+}
+
 /// The input after the one with this id, in the order of the page; else the
 /// button that goes on.
 pub fn focus_after(id: &str) {

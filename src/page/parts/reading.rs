@@ -49,8 +49,7 @@ pub fn Reading(
     let checked = Memo::new(move |_| state.checked(target, place));
     let units = state.units(target);
     let unit = place.field.unit(units);
-    let spec = place.field.spec();
-    let which = t::place(spec.places, place.index);
+    let which = t::place(place.field, place.index);
     let (shown, spoken) = match label {
         Label::Full if which.is_empty() => (t::field(place.field).to_owned(), String::new()),
         Label::Full => (format!("{}: {which}", t::field(place.field)), String::new()),
@@ -72,6 +71,7 @@ pub fn Reading(
         _ => "",
     };
     let id_keys = id.clone();
+    let id_focus = id.clone();
     let on_key = move |event: web_sys::KeyboardEvent| match event.key().as_str() {
         "Enter" => {
             event.prevent_default();
@@ -148,7 +148,10 @@ pub fn Reading(
                     on:input=move |event| {
                         state.type_text(target, place, &event_target_value(&event));
                     }
-                    on:focus=move |_| state.activate(target, place)
+                    on:focus=move |_| {
+                        state.activate(target, place);
+                        browser::show_above_pad(&id_focus);
+                    }
                     on:keydown=on_key
                 />
                 <span class="reading-echo">{echo}</span>

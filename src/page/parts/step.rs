@@ -200,7 +200,7 @@ fn head(report: &StepReport, units: UnitSystem) -> AnyView {
         view! { <p class="fault">{t::questioned(&names.join("; "))}</p> }
     });
     view! {
-        {number}
+        <div class="glance">{number}</div>
         {verdict(report.signal, t::next(&report.next, units))}
         {fault}
         {questioned}
@@ -352,7 +352,7 @@ pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
         DropAnswer::Missing(fields) => verdict(Signal::Wait, t::drop_missing(fields)),
         DropAnswer::Refused(fault) => verdict(Signal::Look, fault.message.clone()),
         DropAnswer::Ready(view) => view! {
-            {drop_numbers(view, units)}
+            <div class="glance">{drop_numbers(view, units)}</div>
             {verdict(drop_signal(view.verdict), t::drop_words(view.verdict).to_owned())}
             {findings(&view.band.nominal.findings)}
         }
@@ -373,26 +373,24 @@ pub fn drop_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
 fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
     let band = &view.band;
     let unit = length_unit(units).symbol();
-    let pair = |a: f64, b: f64| (bare(a.min(b), units), bare(a.max(b), units));
-    let (low, high) = pair(
-        band.early.clearance_entry.as_m(),
-        band.late.clearance_entry.as_m(),
-    );
+    let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
     let entry = big(
         t::ENTRY_CLEARANCE,
         bare(band.nominal.clearance_entry.as_m(), units),
         unit,
-        t::between(&low, &high),
-    );
-    let (low, high) = pair(
-        band.early.clearance_bath.as_m(),
-        band.late.clearance_bath.as_m(),
+        span(
+            band.early.clearance_entry.as_m(),
+            band.late.clearance_entry.as_m(),
+        ),
     );
     let bath = big(
         t::BATH_CLEARANCE,
         bare(band.nominal.clearance_bath.as_m(), units),
         unit,
-        t::between(&low, &high),
+        span(
+            band.early.clearance_bath.as_m(),
+            band.late.clearance_bath.as_m(),
+        ),
     );
     let after = |a: &coldseat_core::thermal::cold_drop::ColdDropAnswer| {
         a.grip.as_ref().map(|g| seconds(g.after.as_s()))
@@ -422,7 +420,7 @@ fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
             .as_ref()
             .map_or("\u{2013}".to_owned(), |g| bare(g.climb.as_m(), units)),
         unit,
-        format!("{}, {} {ceiling} {unit}", t::EXPECTED, t::AT_MOST),
+        format!("{}, {} {ceiling}", t::EXPECTED, t::AT_MOST),
     );
     view! {
         <div class="bigs">

@@ -127,8 +127,8 @@ fn ring(
                     format!("{} {cylinder}: {}", t::CYLINDER, t::state(condition.get()))
                 }
             >
-                {move || bore(condition.get())}
                 <span class="ring-number">{cylinder}</span>
+                {move || bore(condition.get())}
                 <span class="ring-word">{move || t::state(condition.get())}</span>
             </a>
         </li>

@@ -48,6 +48,8 @@ pub fn verdict(signal: Signal, words: String) -> AnyView {
 }
 
 /// A big number: the word before it, the number, its unit, its band below.
+///
+/// The answer's first one is the glance: it stays in sight over the pad.
 pub fn big(word: &str, value: String, unit: &str, below: String) -> AnyView {
     view! {
         <div class="big">

@@ -1,6 +1,5 @@
 //! A job: the strip of cylinders, the steps of one of them, one step open.
 
-use crate::browser;
 use crate::parts::step::{CylinderStep, summary};
 use crate::parts::strip::Strip;
 use crate::parts::verdict::shape;
@@ -126,15 +125,18 @@ pub fn JobScreen(
     let shown = Signal::derive(move || Some(cylinder.get()));
     let kept_step = Signal::derive(move || step_asked.get());
     let key = StoredValue::new(id.clone());
+    // The open step stands first: number and verdict without a scroll. The
+    // list of steps follows, or stands beside it where there is room.
+    let body = move || open_step(state, &key.get_value(), cylinder.get(), step.get().spec());
     let steps = move || {
         let cylinder = cylinder.get();
         let open = step.get();
         let items: Vec<AnyView> = steps_of(Subject::Cylinder)
-            .map(|spec| step_item(state, &key.get_value(), cylinder, spec, spec.id == open))
+            .map(|spec| step_line(state, &key.get_value(), cylinder, spec, spec.id == open))
             .collect();
-        view! { <ol class="steps">{items}</ol> }.into_any()
+        view! { <ol>{items}</ol> }.into_any()
     };
-    let heading = move || {
+    let leave_out = move || {
         let cylinder = cylinder.get();
         let left_out = state.open.with(|o| {
             o.as_ref()
@@ -142,39 +144,86 @@ pub fn JobScreen(
         });
         let words = if left_out { t::TAKE_IN } else { t::LEAVE_OUT };
         view! {
-            <div class="cylinder-head">
-                <h2>{format!("{} {cylinder}", t::CYLINDER)}</h2>
-                <button
-                    type="button"
-                    class="button-small"
-                    on:click=move |_| {
-                        state
-                            .edit(|job| {
-                                if left_out {
-                                    job.left_out.retain(|c| *c != cylinder);
-                                } else {
-                                    job.left_out.push(cylinder);
-                                    job.left_out.sort_unstable();
-                                }
-                            });
-                    }
-                >
-                    {words}
-                </button>
-            </div>
+            <button
+                type="button"
+                class="button-small"
+                on:click=move |_| {
+                    state
+                        .edit(|job| {
+                            if left_out {
+                                job.left_out.retain(|c| *c != cylinder);
+                            } else {
+                                job.left_out.push(cylinder);
+                                job.left_out.sort_unstable();
+                            }
+                        });
+                }
+            >
+                {words}
+            </button>
         }
         .into_any()
     };
     view! {
         {job_head(state, &id)}
         <Strip id=id.clone() shown=shown step=kept_step />
-        {heading}
-        {steps}
+        <div class="work">
+            <section class="work-step" aria-labelledby="step-heading">
+                {body}
+            </section>
+            <nav class="steps" aria-label=t::STEPS>
+                {steps} {leave_out}
+            </nav>
+        </div>
     }
 }
 
-/// A step in the list: its line, and its body where it is open.
-fn step_item(
+/// The open step of a cylinder.
+fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> AnyView {
+    let here = |cylinder: u8, step: StepId| {
+        Route::Job {
+            id: id.to_owned(),
+            view: View::Cylinder(Some(cylinder), Some(step)),
+        }
+        .address()
+    };
+    let next_step = steps_of(Subject::Cylinder)
+        .find(|s| s.number > spec.number)
+        .map(|s| (here(cylinder, s.id), t::NEXT_STEP));
+    let next_cylinder = state.open.with_untracked(|open| {
+        let job = &open.as_ref()?.job;
+        job.cylinders()
+            .find(|c| *c > cylinder)
+            .map(|c| (here(c, spec.id), t::NEXT_CYLINDER))
+    });
+    let buttons: Vec<AnyView> = [next_cylinder, next_step]
+        .into_iter()
+        .flatten()
+        .map(|(address, words)| {
+            view! {
+                <a class="button" data-onward="" href=address>
+                    {words}
+                </a>
+            }
+            .into_any()
+        })
+        .collect();
+    let title = format!(
+        "{} {cylinder} \u{b7} {}",
+        t::CYLINDER,
+        t::step_title(spec.id)
+    );
+    view! {
+        <h2 id="step-heading" tabindex="-1">
+            {title}
+        </h2>
+        <CylinderStep spec=spec cylinder=cylinder onward=buttons.into_any() />
+    }
+    .into_any()
+}
+
+/// A step in the list.
+fn step_line(
     state: State,
     id: &str,
     cylinder: u8,
@@ -191,71 +240,31 @@ fn step_item(
                 .map_or((Go::None, String::new()), |r| (r.signal, summary(r, units)))
         })
     });
-    let here = |cylinder: u8, step: StepId| {
-        Route::Job {
-            id: id.to_owned(),
-            view: View::Cylinder(Some(cylinder), Some(step)),
-        }
-        .address()
-    };
-    let address = here(cylinder, spec.id);
-    let body = is_open.then(|| {
-        let next_step = steps_of(Subject::Cylinder)
-            .find(|s| s.number > spec.number)
-            .map(|s| (here(cylinder, s.id), t::NEXT_STEP));
-        let next_cylinder = state.open.with_untracked(|open| {
-            let job = &open.as_ref()?.job;
-            job.cylinders()
-                .find(|c| *c > cylinder)
-                .map(|c| (here(c, spec.id), t::NEXT_CYLINDER))
-        });
-        let buttons: Vec<AnyView> = [next_cylinder, next_step]
-            .into_iter()
-            .flatten()
-            .map(|(address, words)| {
-                let to = address.clone();
-                view! {
-                    <a
-                        class="button"
-                        data-onward=""
-                        href=address
-                        on:keydown=move |event| {
-                            if event.key() == " " {
-                                event.prevent_default();
-                                browser::go(&to);
-                            }
-                        }
-                    >
-                        {words}
-                    </a>
-                }
-                .into_any()
-            })
-            .collect();
-        let onward = buttons.into_any();
-        view! { <CylinderStep spec=spec cylinder=cylinder onward=onward /> }.into_any()
-    });
-    let class = if is_open { "step step-open" } else { "step" };
+    let address = Route::Job {
+        id: id.to_owned(),
+        view: View::Cylinder(Some(cylinder), Some(spec.id)),
+    }
+    .address();
     view! {
-        <li class=class>
-            <h3>
-                <a
-                    class="step-line"
-                    href=address
-                    aria-current=is_open.then_some("step")
-                >
-                    <span class=move || {
-                        crate::parts::verdict::class(report.get().0).replace("verdict ", "mark ")
-                    }>
-                        {move || shape(report.get().0)}
-                        <span class="mark-word">{move || t::signal(report.get().0)}</span>
-                    </span>
-                    <span class="step-title">{t::step_title(spec.id)}</span>
-                    <span class="step-summary">{move || report.get().1}</span>
-                </a>
-            </h3>
-            {body}
+        <li>
+            <a class="step-line" href=address aria-current=is_open.then_some("step")>
+                <span class=move || mark_class(report.get().0)>
+                    {move || shape(report.get().0)}
+                    <span class="mark-word">{move || t::signal(report.get().0)}</span>
+                </span>
+                <span class="step-title">{t::step_title(spec.id)}</span>
+                <span class="step-summary">{move || report.get().1}</span>
+            </a>
         </li>
     }
     .into_any()
+}
+
+const fn mark_class(signal: Go) -> &'static str {
+    match signal {
+        Go::None | Go::Wait => "mark",
+        Go::Go => "mark mark-go",
+        Go::Look => "mark mark-look",
+        Go::Stop => "mark mark-stop",
+    }
 }

@@ -48,7 +48,6 @@ pub const EXPECTED: &str = "expected";
 pub const AT_MOST: &str = "at most";
 pub const BAND_95: &str = "95 % band";
 pub const NEVER_GRIPS: &str = "does not grip within an hour";
-pub const DROP_WAITING: &str = "Fill in the marked fields; the rest stays as it is.";
 pub const CAUTIONS: &str = "Cautions";
 pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law; where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered.";
 
@@ -61,8 +60,9 @@ pub const NOTE: &str = "Note";
 pub const CYLINDERS: &str = "Cylinders";
 pub const LAYOUT: &str = "Layout";
 pub const BEGIN_JOB: &str = "Begin the job";
-pub const NUMBERS_LATER: &str = "Geometry, limits and gauges of the engine can be filled in and changed at any time under \"Engine and limits\".";
-pub const ENGINE_AND_LIMITS: &str = "Engine and limits";
+pub const NUMBERS_LATER: &str = "Geometry, limits and gauges of the engine can be filled in and changed at any time under \"Engine\".";
+pub const ENGINE_AND_LIMITS: &str = "Engine";
+pub const STEPS: &str = "Steps of this cylinder";
 pub const GEOMETRY: &str = "Geometry";
 pub const LIMITS: &str = "Limits";
 pub const GAUGES: &str = "Gauges (standard uncertainty, k = 1)";
@@ -76,7 +76,7 @@ pub const DECK: &str = "Deck";
 pub const RECORD: &str = "Record";
 pub const STRIP: &str = "Cylinders";
 pub const NEXT_STEP: &str = "Next step";
-pub const NEXT_CYLINDER: &str = "Next cylinder, same step";
+pub const NEXT_CYLINDER: &str = "Next cylinder, this step";
 pub const HELP: &str = "How to measure this";
 pub const LEAVE_OUT: &str = "No sleeve in this cylinder";
 pub const TAKE_IN: &str = "This cylinder gets a sleeve after all";
@@ -279,9 +279,9 @@ pub const fn field(field: Field) -> &'static str {
 
 /// The label of one of a field's places; empty where it has but one.
 #[must_use]
-pub fn place(places: Places, index: u8) -> String {
+pub fn place(field: Field, index: u8) -> String {
     const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
-    match places {
+    match field.spec().places {
         Places::One => String::new(),
         Places::Clocks => format!("{} o'clock", [12, 3, 6, 9][usize::from(index) % 4]),
         Places::Levels => {
@@ -292,6 +292,9 @@ pub fn place(places: Places, index: u8) -> String {
             };
             format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
         }
-        Places::List(_) => (index + 1).to_string(),
+        Places::List(_) if field == Field::LowSpot => {
+            format!("{} {}", POINT.to_lowercase(), index + 1)
+        }
+        Places::List(_) => format!("{} {}", PULL.to_lowercase(), index + 1),
     }
 }

@@ -23,7 +23,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::Mend(place) => format!(
             "A reading cannot be used: {}{}. Mend it below.",
             en::field(place.field),
-            comma(&en::place(place.field.spec().places, place.index)),
+            comma(&en::place(place.field, place.index)),
         ),
         Next::MendEngine(field) => format!(
             "Needs a number of the engine: {}. Enter it under \"{}\".",
@@ -237,7 +237,7 @@ pub fn drop_missing(fields: &[Field]) -> String {
 /// Title of a reading for the pad and for screen readers.
 #[must_use]
 pub fn place_title(place: Place) -> String {
-    let which = en::place(place.field.spec().places, place.index);
+    let which = en::place(place.field, place.index);
     if which.is_empty() {
         en::field(place.field).to_owned()
     } else {
@@ -357,6 +357,12 @@ pub fn percent(chance: f64) -> String {
     } else {
         format!("{} %", coldseat_core::quantity::format::fixed(shown, 1))
     }
+}
+
+/// From, to.
+#[must_use]
+pub fn span(low: &str, high: &str) -> String {
+    format!("{low} \u{2026} {high}")
 }
 
 /// A band.
