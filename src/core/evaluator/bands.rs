@@ -35,7 +35,9 @@ pub fn bands(f: &Fields) -> Result<Output, Fault> {
         .map(|(_, c)| *c)
         .ok_or_else(|| Fault::new("calc", "unknown: name a calculation other than bands"))?;
     let mut inputs: Value = serde_json::from_str(f.raw("inputs")?)
-        .map_err(|_| Fault::new("inputs", "not an object of inputs"))?;
+        .ok()
+        .filter(Value::is_object)
+        .ok_or_else(|| Fault::new("inputs", "not an object of inputs for that calculation"))?;
     let samples = whole("samples", f.number_or("samples", 300.0)?, &SAMPLES)? as usize;
     let seed = whole("seed", f.number_or("seed", 1.0)?, &SEED)? as u64;
     let mut places = Vec::new();

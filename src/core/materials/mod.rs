@@ -1,11 +1,12 @@
-//! Materials: [`catalogue`] holds the numbers with their sources,
-//! [`expansion`] the shape of e(T); this module answers for a material,
+//! Materials: [`catalogue`] says which there are, [`entries`] holds their
+//! numbers with their sources, [`expansion`] the shape of e(T); this module answers for a material,
 //! catalogued or given by constants, at a temperature.
 //!
 //! Range 70 to 500 K; outside it the end value is held, callers check the
 //! range first ([`crate::quantity::bounds::TEMPERATURE`]).
 
 pub mod catalogue;
+pub mod entries;
 pub mod expansion;
 pub mod property;
 

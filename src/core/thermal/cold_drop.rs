@@ -19,7 +19,8 @@
 use super::air::AirSide;
 use super::drop_model::{Block, DropModel, Phase, Wall};
 pub use super::drop_run::Resolution;
-use super::drop_run::{End, Moment, Run, between};
+use super::drop_run::{End, Run};
+use super::drop_series::{Span, equal, series};
 use crate::materials::Material;
 use crate::numerics::roots;
 use crate::quantity::bounds;
@@ -126,9 +127,6 @@ pub struct ColdDropAnswer {
 pub const LONGEST: Seconds = Seconds::from_s(3600.0);
 /// Shown after an entry that fails.
 const JAMMED_S: f64 = 60.0;
-/// Points of the series before and from the grip on.
-const POINTS: [usize; 2] = [40, 20];
-
 /// The resolution of [`cold_drop`]: grip time within 0.1 % of its limit on
 /// the sleeves of job.md.
 pub const USUAL: Resolution = Resolution {
@@ -422,95 +420,4 @@ impl HeatBooks {
     fn residual(&self) -> f64 {
         (self.gained - self.from_air) / self.turnover.max(1e-300)
     }
-}
-
-/// First moment at which both means are within 1 K.
-fn equal(moments: &[Moment]) -> Option<f64> {
-    let apart = |m: &Moment| (m.sleeve[0] - m.block[0]).abs() - 1.0;
-    let first = moments.first()?;
-    if apart(first) <= 0.0 {
-        return Some(first.t[0]);
-    }
-    let pair = moments.windows(2).find(|w| apart(&w[1]) <= 0.0)?;
-    roots::bracketed(
-        |s| apart(&between(&pair[0], &pair[1], s)),
-        pair[0].s,
-        pair[1].s,
-        1e-9,
-    )
-    .map(|root| between(&pair[0], &pair[1], root.x).t[0])
-    .or(Some(pair[1].t[0]))
-}
-
-/// What the series covers.
-struct Span {
-    /// Number of moments before the grip.
-    free_moments: usize,
-    /// Its last time, s.
-    shown_s: f64,
-    /// Clearance at entry, m.
-    entry: f64,
-}
-
-fn series(moments: &[Moment], span: &Span, grips: bool) -> Vec<DropPoint> {
-    let (free, joined) = moments.split_at(span.free_moments.min(moments.len()));
-    let mut points: Vec<DropPoint> = Vec::with_capacity(POINTS[0] + POINTS[1]);
-    let mut push = |m: &Moment, clearance: f64| {
-        if points.last().is_none_or(|p| p.t.as_s() < m.t[0]) {
-            points.push(DropPoint {
-                t: Seconds::from_s(m.t[0]),
-                clearance: DiametralClearance::from_m(clearance),
-                sleeve_mean: Temperature::from_k(m.sleeve[0]),
-                block_bore: Temperature::from_k(m.bore),
-            });
-        }
-    };
-    if !grips {
-        let all = POINTS[0] + POINTS[1];
-        for i in 0..all {
-            let x = i as f64 / (all - 1) as f64;
-            let m = at(free, span.shown_s * x * x * x, |m| m.t);
-            push(&m, m.clearance[0]);
-        }
-        return points;
-    }
-    if let (Some(first), Some(last)) = (free.first(), free.last()) {
-        for i in 0..POINTS[0] {
-            let s = first.s + (last.s - first.s) * i as f64 / (POINTS[0] - 1) as f64;
-            let m = at(free, s, |m| [m.s, 1.0]);
-            let clearance = if i + 1 == POINTS[0] {
-                0.0
-            } else {
-                m.clearance[0].max(0.0)
-            };
-            push(&m, clearance);
-        }
-    } else if let Some(first) = joined.first() {
-        push(first, span.entry);
-    }
-    let begun = joined.first().map_or(0.0, |m| m.t[0]);
-    for i in 1..=POINTS[1] {
-        let x = i as f64 / POINTS[1] as f64;
-        push(
-            &at(joined, begun + (span.shown_s - begun) * x * x, |m| m.t),
-            0.0,
-        );
-    }
-    points
-}
-
-/// The moment at which a rising `key` (value and slope over s) has `value`.
-fn at(moments: &[Moment], value: f64, key: impl Fn(&Moment) -> [f64; 2]) -> Moment {
-    let i = moments
-        .partition_point(|m| key(m)[0] < value)
-        .clamp(1, moments.len().max(2) - 1);
-    let (a, b) = (&moments[i - 1], &moments[i.min(moments.len() - 1)]);
-    let mut s = a.s + (b.s - a.s) * ((value - key(a)[0]) / (key(b)[0] - key(a)[0])).clamp(0.0, 1.0);
-    for _ in 0..4 {
-        let [now, slope] = key(&between(a, b, s));
-        if slope > 0.0 {
-            s = (s - (now - value) / slope).clamp(a.s, b.s);
-        }
-    }
-    between(a, b, s)
 }

@@ -8,5 +8,6 @@ pub mod contraction;
 pub mod drop_band;
 pub mod drop_model;
 mod drop_run;
+mod drop_series;
 pub mod joint;
 pub mod oxygen;

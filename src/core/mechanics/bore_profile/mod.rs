@@ -12,6 +12,7 @@
 //! corner is singular: stress there grows with every finer mesh, so pressure
 //! nearer to either end than a wall thickness is not to be trusted.
 
+mod contact;
 mod element;
 mod mesh;
 mod solve;

@@ -22,7 +22,7 @@ const ROUNDS: usize = 40;
 const MOST_STORED: usize = 3_000_000;
 
 /// Radial and axial values at the nodes of both bodies.
-type Nodal = Vec<[f64; 2]>;
+pub(super) type Nodal = Vec<[f64; 2]>;
 
 /// Movement of one node of one body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -54,9 +54,9 @@ pub struct Solution {
     pub residual: f64,
 }
 
-struct Grid {
+pub(super) struct Grid {
     columns: usize,
-    rows: usize,
+    pub(super) rows: usize,
 }
 
 impl Grid {
@@ -69,7 +69,7 @@ impl Grid {
     fn len(&self) -> usize {
         2 * self.columns * self.rows
     }
-    fn at(&self, body: Body, i: usize, j: usize) -> usize {
+    pub(super) fn at(&self, body: Body, i: usize, j: usize) -> usize {
         (j * self.columns + i) * 2 + usize::from(body == Body::Block)
     }
 }
@@ -89,20 +89,20 @@ struct Cell {
     matrix: usize,
 }
 
-struct Assembly<'a> {
-    input: &'a BoreProfileInput,
-    mesh: &'a Mesh,
-    grid: Grid,
+pub(super) struct Assembly<'a> {
+    pub(super) input: &'a BoreProfileInput,
+    pub(super) mesh: &'a Mesh,
+    pub(super) grid: Grid,
     cells: Vec<Cell>,
     matrices: Vec<Stiffness>,
-    present: Vec<bool>,
+    pub(super) present: Vec<bool>,
     /// Radial interference at the joint, m.
-    delta: f64,
+    pub(super) delta: f64,
     joint: Joint,
     /// Joint nodes that touch, by row of half steps.
-    touching: Vec<bool>,
+    pub(super) touching: Vec<bool>,
     /// Ledge nodes that touch, by column of half steps.
-    resting: Vec<bool>,
+    pub(super) resting: Vec<bool>,
 }
 
 /// Solves the profile on a mesh.
@@ -202,13 +202,13 @@ impl<'a> Assembly<'a> {
     }
 
     /// Rows of half steps of the joint.
-    fn joint_rows(&self) -> core::ops::RangeInclusive<usize> {
+    pub(super) fn joint_rows(&self) -> core::ops::RangeInclusive<usize> {
         2 * self.mesh.foot..=2 * self.mesh.ledge
     }
 
     /// Columns of half steps of the ledge; the joint's corner belongs to the
     /// joint where that holds the sleeve.
-    fn ledge_columns(&self) -> core::ops::Range<usize> {
+    pub(super) fn ledge_columns(&self) -> core::ops::Range<usize> {
         let from = 2 * self.mesh.joint + usize::from(self.joint == Joint::Stuck);
         let flange = self.mesh.flange > self.mesh.joint;
         from..if flange {
@@ -225,7 +225,7 @@ impl<'a> Assembly<'a> {
     /// Whether nothing holds the sleeve along its axis: it slides, no clamp
     /// presses it down. Its ledge then carries nothing; it is pinned at one
     /// node and set down on the ledge afterwards.
-    fn floats(&self) -> bool {
+    pub(super) fn floats(&self) -> bool {
         let held = self.joint == Joint::Stuck && self.joint_rows().any(|j| self.touching[j]);
         !held && !self.clamped()
     }
@@ -410,7 +410,7 @@ impl<'a> Assembly<'a> {
     }
 
     /// Force with which the joint presses at a row of half steps.
-    fn pressing(&self, forces: &[[f64; 2]], j: usize) -> f64 {
+    pub(super) fn pressing(&self, forces: &[[f64; 2]], j: usize) -> f64 {
         if self.touching[j] {
             -forces[self.grid.at(Body::Sleeve, 2 * self.mesh.joint, j)][0]
         } else {
@@ -427,92 +427,5 @@ impl<'a> Assembly<'a> {
             .filter(|i| self.resting[*i])
             .map(|i| forces[self.grid.at(Body::Sleeve, i, j)][1])
             .sum()
-    }
-
-    /// Opens what pulls and closes what overlaps; whether anything changed.
-    fn adjust(&mut self, movements: &[[f64; 2]], forces: &[[f64; 2]]) -> bool {
-        let mut changed = false;
-        let joint = 2 * self.mesh.joint;
-        let largest = self
-            .joint_rows()
-            .map(|j| self.pressing(forces, j).abs())
-            .fold(0.0, f64::max);
-        let scale = largest.max(self.input.clamp.as_n()).max(1e-9);
-        for j in self.joint_rows() {
-            let (s, b) = (
-                self.grid.at(Body::Sleeve, joint, j),
-                self.grid.at(Body::Block, joint, j),
-            );
-            if self.touching[j] {
-                if self.pressing(forces, j) < -1e-9 * scale {
-                    self.touching[j] = false;
-                    changed = true;
-                }
-            } else if movements[b][0] - movements[s][0] < self.delta - 1e-12 {
-                self.touching[j] = true;
-                changed = true;
-            }
-        }
-        if self.floats() {
-            return changed;
-        }
-        let row = 2 * self.mesh.ledge;
-        for i in self.ledge_columns() {
-            let (s, b) = (
-                self.grid.at(Body::Sleeve, i, row),
-                self.grid.at(Body::Block, i, row),
-            );
-            if self.resting[i] {
-                if forces[s][1] < -1e-9 * scale {
-                    self.resting[i] = false;
-                    changed = true;
-                }
-            } else if movements[s][1] - movements[b][1] < -1e-13 {
-                self.resting[i] = true;
-                changed = true;
-            }
-        }
-        changed
-    }
-
-    /// Largest force at a node that nothing touches, over the largest contact.
-    fn residual(&self, forces: &[[f64; 2]]) -> f64 {
-        let joint = 2 * self.mesh.joint;
-        let largest = self
-            .joint_rows()
-            .map(|j| self.pressing(forces, j).abs())
-            .fold(self.input.clamp.as_n(), f64::max);
-        let inner = (0..self.grid.rows)
-            .map(|j| forces[self.grid.at(Body::Sleeve, 0, j)][0].abs())
-            .fold(0.0, f64::max);
-        let balance: f64 = self
-            .joint_rows()
-            .map(|j| {
-                forces[self.grid.at(Body::Sleeve, joint, j)][0]
-                    + forces[self.grid.at(Body::Block, joint, j)][0]
-            })
-            .fold(0.0, |a, f| a.max(f.abs()));
-        inner.max(balance) / largest.max(1e-300)
-    }
-
-    /// Sets a free sleeve down on its ledge: where nothing holds it along the
-    /// axis, its height is that at which the flange just touches.
-    fn settled(&self, mut movements: Nodal) -> Nodal {
-        if !self.floats() || self.mesh.flange == self.mesh.joint {
-            return movements;
-        }
-        let row = 2 * self.mesh.ledge;
-        let open = (2 * self.mesh.joint..=2 * self.mesh.flange)
-            .map(|i| {
-                movements[self.grid.at(Body::Sleeve, i, row)][1]
-                    - movements[self.grid.at(Body::Block, i, row)][1]
-            })
-            .fold(f64::MAX, f64::min);
-        for (node, m) in movements.iter_mut().enumerate() {
-            if node % 2 == 0 && self.present[node] {
-                m[1] -= open;
-            }
-        }
-        movements
     }
 }

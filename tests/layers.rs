@@ -1,0 +1,162 @@
+//! The order of the layers, the size of the files, and what must not be in
+//! them. A leak is told by name.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Modules of the core, lowest first; a module may use those before it and
+/// those on its own step.
+const STEPS: &[&[&str]] = &[
+    &["quantity"],
+    &["numerics"],
+    &["materials"],
+    &["thermal", "mechanics", "metrology"],
+    &["planning"],
+    &["job"],
+    &["document"],
+    &["evaluator"],
+];
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
+    for entry in fs::read_dir(folder).expect("a folder").flatten() {
+        let path = entry.path();
+        if path.is_dir() {
+            if !path.ends_with("target") {
+                files(&path, ending, found);
+            }
+        } else if path.to_string_lossy().ends_with(ending) {
+            found.push(path);
+        }
+    }
+}
+
+fn sources(folder: &str) -> Vec<(PathBuf, String)> {
+    let mut found = Vec::new();
+    files(&root().join(folder), ".rs", &mut found);
+    assert!(!found.is_empty(), "nothing in {folder}");
+    found
+        .into_iter()
+        .map(|p| (p.clone(), fs::read_to_string(p).expect("text")))
+        .collect()
+}
+
+/// Code without comments (doc examples may reach across layers).
+fn code(text: &str) -> String {
+    text.lines()
+        .filter(|l| !l.trim_start().starts_with("//"))
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+fn step_of(module: &str) -> Option<usize> {
+    STEPS.iter().position(|step| step.contains(&module))
+}
+
+#[test]
+fn no_layer_uses_a_higher_one() {
+    let core = root().join("src/core");
+    for (path, text) in sources("src/core") {
+        let inside = path.strip_prefix(&core).expect("inside core");
+        let module = inside
+            .components()
+            .next()
+            .map(|c| c.as_os_str().to_string_lossy().into_owned());
+        let Some(own) = module.as_deref().and_then(step_of) else {
+            continue;
+        };
+        for used in code(&text).split("crate::").skip(1) {
+            let name: String = used
+                .chars()
+                .take_while(|c| c.is_ascii_lowercase() || *c == '_')
+                .collect();
+            if let Some(step) = step_of(&name) {
+                assert!(
+                    step <= own,
+                    "{} uses {name}, a higher layer",
+                    inside.display()
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn every_module_of_the_core_has_its_step() {
+    let lib = fs::read_to_string(root().join("src/core/lib.rs")).expect("lib.rs");
+    for line in lib.lines() {
+        if let Some(name) = line
+            .strip_prefix("pub mod ")
+            .and_then(|l| l.strip_suffix(';'))
+        {
+            assert!(
+                step_of(name).is_some(),
+                "{name} stands in no layer: add it to STEPS"
+            );
+        }
+    }
+}
+
+#[test]
+fn the_core_has_no_clock_no_files_no_browser() {
+    for (path, text) in sources("src/core") {
+        if path.ends_with("bin/evaluate.rs") {
+            continue;
+        }
+        for word in [
+            "std::fs",
+            "std::net",
+            "std::time",
+            "web_sys",
+            "js_sys",
+            "wasm_bindgen",
+            "gloo_",
+            "println!",
+        ] {
+            assert!(
+                !code(&text).contains(word),
+                "{} uses {word}",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn the_page_computes_nothing() {
+    for (path, text) in sources("src/page") {
+        for word in [
+            ".sin()", ".cos()", ".exp()", ".ln()", ".sqrt()", ".powi(", ".powf(", "25.4", "0.0254",
+            "459.67", "273.15",
+        ] {
+            let drawing = path.to_string_lossy().contains("drawings");
+            let trigonometry = matches!(word, ".sin()" | ".cos()");
+            assert!(
+                (drawing && trigonometry) || !code(&text).contains(word),
+                "{} computes with {word}: that belongs in the core",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn files_stay_short() {
+    let mut long = Vec::new();
+    for folder in ["src", "tests", "style"] {
+        for ending in [".rs", ".css", ".js"] {
+            let mut found = Vec::new();
+            files(&root().join(folder), ending, &mut found);
+            for path in found {
+                let lines = fs::read_to_string(&path).expect("text").lines().count();
+                if lines > 500 {
+                    long.push(format!("{}: {lines} lines", path.display()));
+                }
+            }
+        }
+    }
+    assert!(long.is_empty(), "{long:#?}");
+}
