@@ -233,7 +233,7 @@ fn fill_cylinder(job: &mut Job, f: &Figures, cylinder: u8, stays_high: bool, at:
     for (clock, off) in [0, 1, 0, 1].into_iter().enumerate() {
         let clock = clock as u8;
         let thickness = f.flange + f.spread * off;
-        let depth = thickness - f.proud;
+        let depth = f.flange - f.proud;
         set(Field::FlangeThickness, clock, f.text(thickness));
         set(Field::CounterboreDepth, clock, f.text(depth));
         let tilt = f.spread * [0, 1, 0, -1][usize::from(clock)];

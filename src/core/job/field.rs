@@ -355,14 +355,6 @@ impl Field {
         let spec = self.spec();
         spec.measure == Measure::Length && spec.bound.lo < 0.0
     }
-
-    /// Whether thousandths entry (43 for 0.0043) is the natural one: for
-    /// lengths about zero.
-    #[must_use]
-    pub fn is_small(self) -> bool {
-        let spec = self.spec();
-        spec.measure == Measure::Length && !matches!(spec.plausible, Plausible::Size { .. })
-    }
 }
 
 #[cfg(test)]

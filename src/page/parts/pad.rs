@@ -29,7 +29,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     let unit = place.field.unit(untrack(|| state.units(target)));
     let typing = RwSignal::new(Typing::default());
     let is_length = place.field.spec().measure == Measure::Length;
-    let from_right = RwSignal::new(place.field.is_small());
+    let from_right = RwSignal::new(true);
     let tap = move |key: Key| {
         let text = untrack(|| state.text(target, place));
         let counting = if from_right.get_untracked() && is_length {

@@ -81,57 +81,68 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     let used = Memo::new(move |before: Option<&u8>| {
         let used = state.open.with(|open| {
             open.as_ref().map_or(0, |open| {
+                let there = |index: u8| {
+                    of.iter().any(|field| {
+                        let place = Place {
+                            owner,
+                            field: *field,
+                            index,
+                        };
+                        open.job.entries.get(place).is_some()
+                    })
+                };
                 (0..most)
                     .rev()
-                    .find(|index| {
-                        of.iter().any(|field| {
-                            open.job
-                                .entries
-                                .get(Place {
-                                    owner,
-                                    field: *field,
-                                    index: *index,
-                                })
-                                .is_some()
-                        })
-                    })
+                    .find(|i| there(*i))
                     .map_or(0, |index| index + 1)
             })
         });
         // Rows never vanish under the hand.
         used.max(before.copied().unwrap_or(0))
     });
-    let one_field = fields.len() == 1;
-    let title = if one_field { t::POINT } else { t::PULL };
-    let class = if one_field {
-        "readings readings-one"
-    } else {
-        "readings readings-three"
-    };
     let visible = move || (0..most.min(used.get() + 1)).collect::<Vec<u8>>();
-    view! {
-        <For
-            each=visible
-            key=|index| *index
-            children=move |index| {
-                let items: Vec<AnyView> = fields
-                    .iter()
-                    .map(|field| {
-                        let place = Place { owner, field: *field, index };
-                        view! { <Reading target=Target::Job place=place label=Label::FieldOnly /> }
-                            .into_any()
-                    })
-                    .collect();
-                view! {
-                    <fieldset class="group group-row">
-                        <legend>{format!("{title} {}", index + 1)}</legend>
-                        <div class=class>{items}</div>
-                    </fieldset>
-                }
-            }
-        />
+    let only = (fields.len() == 1)
+        .then(|| fields.first().copied())
+        .flatten();
+    let row = move |index: u8| -> AnyView {
+        let readings: Vec<AnyView> = fields
+            .iter()
+            .map(|field| {
+                let place = Place {
+                    owner,
+                    field: *field,
+                    index,
+                };
+                let label = if only.is_some() {
+                    Label::PlaceOnly
+                } else {
+                    Label::FieldOnly
+                };
+                view! { <Reading target=Target::Job place=place label=label /> }.into_any()
+            })
+            .collect();
+        if only.is_some() {
+            return readings.into_any();
+        }
+        view! {
+            <fieldset class="group">
+                <legend>{format!("{} {}", t::PULL, index + 1)}</legend>
+                <div class="readings readings-three">{readings}</div>
+            </fieldset>
+        }
+        .into_any()
+    };
+    let list = view! { <For each=visible key=|index| *index children=row /> }.into_any();
+    match only {
+        Some(field) => view! {
+            <fieldset class="group">
+                <legend>{t::field(field)}</legend>
+                <div class="readings readings-four">{list}</div>
+            </fieldset>
+        }
+        .into_any(),
+        None => list,
     }
-    .into_any()
 }
 
 /// A step of a cylinder, open.
@@ -178,8 +189,8 @@ pub fn CylinderStep(
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Cylinder(cylinder))} <div class="row onward">{onward}</div>
-                {help(spec)} {cautions(spec.cautions)}
             </div>
+            <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
     .into_any()

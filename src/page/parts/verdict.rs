@@ -69,12 +69,9 @@ pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
     let band = number
         .u_si
         .map(|u| {
-            format!(
-                "{} {} \u{2026} {}",
-                t::BAND_95,
-                bare(number.si - 2.0 * u, units),
-                bare(number.si + 2.0 * u, units)
-            )
+            // In the sense of the word before the number: "too deep by".
+            let size = number.si.abs();
+            t::between(&bare(size - 2.0 * u, units), &bare(size + 2.0 * u, units))
         })
         .unwrap_or_default();
     big(

@@ -76,8 +76,8 @@ pub fn DeckScreen(
                 {move || lock_view(state, bank, state_of_lock.get())} {numbers}
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Bank(bank))} {help(spec)} {cautions(spec.cautions)}
-            </div>
+                {readings(spec, Owner::Bank(bank))}</div>
+            <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
 }

@@ -141,8 +141,8 @@ pub fn DropScreen() -> impl IntoView {
                         value=shown_units
                         change=set_units
                     />
-                    {cautions(&[Caution::Nitrogen, Caution::ColdIron])}
-                </div>
+                    </div>
+                <div class="step-aside">{cautions(&[Caution::Nitrogen, Caution::ColdIron])}</div>
             </div>
         </div>
     }

@@ -43,6 +43,7 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
     let rows: Vec<AnyView> = reports.iter().map(|r| row(job, r, units)).collect();
     let heads: Vec<AnyView> = [
         t::CYLINDER,
+        t::STATE,
         t::SLEEVE_OD,
         t::BORE,
         t::FIT,
@@ -52,7 +53,6 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
         t::GAP,
         t::TILT,
         t::PULLS,
-        t::STATE,
     ]
     .into_iter()
     .map(|words| view! { <th scope="col">{words}</th> }.into_any())
@@ -105,7 +105,7 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
                 {format!("{} {}", t::PRINTED, browser::date(browser::now()))}
             </p>
         </header>
-        <div class="record-table">
+        <div class="record-table" role="region" aria-label=t::AS_LEFT tabindex="0">
             <table>
                 <caption>
                     {format!("{}, {} ({})", t::AS_LEFT, t::MEAN, length_unit(units).symbol())}
@@ -179,10 +179,10 @@ fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
     view! {
         <tr class=class>
             <th scope="row">{report.cylinder}</th>
-            {cells}
             <td class="record-state">
                 {bore(report.state)} <span>{t::record_state(report)}</span>
             </td>
+            {cells}
         </tr>
     }
     .into_any()

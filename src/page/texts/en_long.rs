@@ -34,7 +34,14 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::SleeveRound => "Round under the flange: number it to its hole.".into(),
         Next::SleeveLook => "Out of round under the flange: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
         Next::SleeveStop => "Too far out of round under the flange: do not fit it.".into(),
-        Next::CutDeeper(to_go) => format!("Cut {} deeper; the last 0.010 in (0.25 mm) in small bites, then measure all four clocks.", by(to_go)),
+        Next::CutDeeper(to_go) => format!(
+            "Cut {} deeper; the last {} in small bites, then measure all four clocks.",
+            by(to_go),
+            match units {
+                UnitSystem::Inch => "0.010 in",
+                UnitSystem::Metric => "0.25 mm",
+            }
+        ),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
         Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under the flange, or a repair of the ledge.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
