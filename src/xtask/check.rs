@@ -202,6 +202,8 @@ fn lint_wasm(bench: &Bench) -> Outcome<u64> {
     run::run(
         here(clippy)
             .args(["--quiet", "-p", "coldseat-page", "-p", "coldseat-core"])
+            // As the page is built: its macros are then compiled only once.
+            .arg("--release")
             .args(["--target", WASM_TARGET, "--", "-D", "warnings"]),
         "mend what clippy names above",
     )?;

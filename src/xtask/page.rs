@@ -222,4 +222,17 @@ mod tests {
             assert!(found.contains("inline code"), "{bad}: {found}");
         }
     }
+
+    #[test]
+    fn the_headers_for_hosts_hold_the_page_s_own_policy() {
+        let root = crate::layout::checkout();
+        let index = std::fs::read_to_string(root.join("index.html")).unwrap_or_default();
+        let policy = content_policy(&index).unwrap_or("no policy in index.html");
+        for name in ["_headers", "nginx.conf", "htaccess", "Caddyfile"] {
+            let path = root.join("src/page/shell/hosting").join(name);
+            let text = std::fs::read_to_string(path).unwrap_or_default();
+            let whole = format!("{policy}; frame-ancestors 'none'");
+            assert!(text.contains(&whole), "{name} does not hold {whole}");
+        }
+    }
 }

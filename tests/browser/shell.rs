@@ -27,6 +27,7 @@ async fn the_page_starts_without_a_complaint() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     bench.page().is_kept_offline().await?;
     assert_eq!(bench.page().complaints().await?, Vec::<String>::new());
+    bench.page().picture("first-start").await?;
     // Again under the worker, which answers from the device now.
     bench.page().reload().await?;
     assert_eq!(bench.page().complaints().await?, Vec::<String>::new());
@@ -324,6 +325,7 @@ async fn a_program_that_cannot_start_says_so_and_gives_the_data_out() -> Result<
     let rescued: Value = serde_json::from_str(rescued.as_str().unwrap())?;
     assert_eq!(rescued["kept"]["coldseat test"], "4.2600");
     page.find(Role::Button, "Try again").await?;
+    page.picture("could-not-start").await?;
     Ok(())
 }
 
