@@ -1,4 +1,56 @@
-//! The computations of fitting flanged dry sleeves.
+//! Everything of Coldseat that can be computed without a browser: the physics,
+//! the measuring, the planning, the job and its documents. No clock, no files,
+//! no randomness of its own, no panic.
+//!
+//! # Layers
+//! Each may use those to its left and on its own step, never those to its
+//! right; a test holds them to it.
+//!
+//! ```text
+//! quantity <- numerics <- materials <- thermal   <- planning <- job <- document
+//!                                      mechanics
+//!                                      metrology             evaluator
+//! ```
+//!
+//! # Find a formula by its trade name
+//! | trade | where |
+//! |---|---|
+//! | chill shrink | [`thermal::contraction`] |
+//! | chill, nitrogen | [`thermal::chill`] |
+//! | cold drop, grip, climb | [`thermal::cold_drop`], its band [`thermal::drop_band`] |
+//! | heat path of a fine hone | [`thermal::joint`] |
+//! | oxygen in the room | [`thermal::oxygen`] |
+//! | press fit, close-in, slip force | [`mechanics::rings`] |
+//! | block round a bore, neighbours, flange end | [`mechanics::block_ring`] |
+//! | fit in service, gas pressure | [`mechanics::service`] |
+//! | bore shape before the hone | [`mechanics::bore_profile`] |
+//! | ram, rod, ledge, flange | [`mechanics::pull`] |
+//! | out-of-round, taper | [`metrology::form`] |
+//! | fit at 20 C and its gauges | [`metrology::fit`] |
+//! | seat, gap, pulls | [`metrology::seat`] |
+//! | the shop's own scatter | [`metrology::scatter`] |
+//! | passes and cutter setting | [`planning::bore`] |
+//! | counterbore depth, stand-proud | [`planning::counterbore`] |
+//! | deck cut | [`planning::deck`] |
+//! | fire-ring groove | [`planning::groove`] |
+//! | wall, web, flats | [`planning::web`] |
+//! | pairing sleeves with bores | [`planning::pairing`] |
+//! | compression ratio, protrusion | [`planning::engine`] |
+//! | finish stock, cross-hatch, ring gap | [`planning::finish`] |
+//! | time, nitrogen, price | [`planning::estimate`] |
+//!
+//! # Conventions
+//! - SI inside, typed at every public boundary ([`quantity`]); a bare `f64` has
+//!   its unit in its name.
+//! - A diameter is across, a radius half of it. Interference and clearance are
+//!   on diameter: positive interference presses, positive clearance is free.
+//! - Heights are positive proud of the deck, depths positive down; settling is
+//!   positive down; a change of diameter is negative where it closes.
+//! - Stress is positive in tension. Angles are in radians; a cross-hatch angle
+//!   is the included one, across the bore.
+//! - Lengths are at 293.15 K (20 C, ISO 1) unless a name says otherwise.
+//! - An answer is numbers plus findings; an input that cannot be used is a
+//!   fault that names its field, its value and its range.
 
 pub mod document;
 #[cfg(feature = "evaluator")]

@@ -86,6 +86,11 @@ fn every_field_is_demanded_and_checked() {
                 other.insert(key.clone(), wrong.clone());
                 let reply = ask(name, &Value::Object(other));
                 let field = reply["error"]["field"].as_str().unwrap_or("");
+                if name == "bands" && key == "inputs" && wrong.is_object() {
+                    // An object, but without the fields that are to be sampled.
+                    assert_eq!(field, "uncertain[0].field");
+                    continue;
+                }
                 assert!(
                     field.starts_with(key.as_str()),
                     "{name} with {key} = {wrong}: {reply}"

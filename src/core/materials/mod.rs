@@ -300,15 +300,16 @@ impl Lookup {
         a.conductivity + (b.conductivity - a.conductivity) * x
     }
 
-    /// Specific heat and conductivity, read together.
+    /// e(T), specific heat and conductivity, read together.
     #[inline]
     #[must_use]
-    pub fn heat_pair(&self, t_k: f64) -> (f64, f64) {
+    pub fn all(&self, t_k: f64) -> [f64; 3] {
         let (a, b, x) = self.place(t_k);
-        (
+        [
+            self.expansion_scale * (a.strain + (b.strain - a.strain) * x),
             a.specific_heat + (b.specific_heat - a.specific_heat) * x,
             a.conductivity + (b.conductivity - a.conductivity) * x,
-        )
+        ]
     }
 
     /// Heat content above 70 K, J/kg.

@@ -163,23 +163,30 @@ pub struct Step {
 
 /// A stepper with its working space.
 pub struct Stepper {
+    solver: Solver,
+    stages: [State; STAGES],
+    work: State,
+}
+
+/// The factored matrix of a step.
+struct Solver {
     jacobian: Jacobian,
     lower: State,
     pivot: State,
     dyad: State,
     dyad_scale: f64,
-    stages: [State; STAGES],
-    work: State,
 }
 
 impl Default for Stepper {
     fn default() -> Self {
         Self {
-            jacobian: Jacobian::zero(),
-            lower: [0.0; CAPACITY],
-            pivot: [0.0; CAPACITY],
-            dyad: [0.0; CAPACITY],
-            dyad_scale: 0.0,
+            solver: Solver {
+                jacobian: Jacobian::zero(),
+                lower: [0.0; CAPACITY],
+                pivot: [0.0; CAPACITY],
+                dyad: [0.0; CAPACITY],
+                dyad_scale: 0.0,
+            },
             stages: [[0.0; CAPACITY]; STAGES],
             work: [0.0; CAPACITY],
         }
@@ -190,7 +197,7 @@ impl Stepper {
     /// Prepares steps from `y`: the Jacobian there. Trials of several step
     /// sizes may follow.
     pub fn prepare(&mut self, system: &impl StiffSystem, y: &State) {
-        system.jacobian(y, &mut self.jacobian);
+        system.jacobian(y, &mut self.solver.jacobian);
     }
 
     /// A step of size `h` from `y`, where the rates are `first`.
@@ -198,35 +205,33 @@ impl Stepper {
         let t = tableau();
         let n = system.coupled();
         let all = (n + system.quadratures()).min(CAPACITY);
-        self.factor(n, 1.0 / (h * GAMMA));
+        self.solver.factor(n, 1.0 / (h * GAMMA));
         for i in 0..STAGES {
-            let mut rates = if i == 0 {
-                *first
+            let (before, rest) = self.stages.split_at_mut(i);
+            let rates = &mut rest[0];
+            if i == 0 {
+                rates[..all].copy_from_slice(&first[..all]);
             } else {
                 self.work[..all].copy_from_slice(&y[..all]);
-                for j in 0..i {
-                    let a = t.a[i][j];
-                    if a != 0.0 {
-                        for (w, u) in self.work[..all].iter_mut().zip(&self.stages[j]) {
+                for (a, stage) in t.a[i].iter().zip(before.iter()) {
+                    if *a != 0.0 {
+                        for (w, u) in self.work[..all].iter_mut().zip(stage) {
                             *w += a * u;
                         }
                     }
                 }
-                let mut rates = [0.0; CAPACITY];
-                system.rates(&self.work, &mut rates);
-                rates
-            };
-            for j in 0..i {
-                let c = t.c[i][j] / h;
-                for (r, u) in rates[..all].iter_mut().zip(&self.stages[j]) {
-                    *r += c * u;
+                system.rates(&self.work, rates);
+                for (c, stage) in t.c[i].iter().zip(before.iter()) {
+                    let c = c / h;
+                    for (r, u) in rates[..all].iter_mut().zip(stage) {
+                        *r += c * u;
+                    }
                 }
             }
-            self.solve(n, &mut rates);
+            self.solver.solve(n, rates);
             for r in &mut rates[n..all] {
                 *r *= h * GAMMA;
             }
-            self.stages[i] = rates;
         }
         let mut end = *y;
         let mut error: f64 = 0.0;
@@ -249,7 +254,9 @@ impl Stepper {
         }
         Step { y: end, error }
     }
+}
 
+impl Solver {
     /// Factors (shift I - T) and prepares the dyad (Sherman and Morrison).
     fn factor(&mut self, n: usize, shift: f64) {
         let j = &self.jacobian;
@@ -265,7 +272,8 @@ impl Stepper {
             self.pivot[i] = pivot;
         }
         if j.coupling == Coupling::ChainAndDyad {
-            let mut column = j.column;
+            let mut column = self.dyad;
+            column[..n].copy_from_slice(&j.column[..n]);
             self.solve_chain(n, &mut column);
             let row = &self.jacobian.row;
             let product: f64 = (0..n).map(|i| row[i] * column[i]).sum();

@@ -23,6 +23,7 @@ use super::drop_run::{End, Run};
 use super::drop_series::{Span, equal, series};
 use crate::materials::Material;
 use crate::numerics::roots;
+use crate::numerics::stepper::CAPACITY;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds, Temperature};
@@ -132,7 +133,7 @@ const JAMMED_S: f64 = 60.0;
 pub const USUAL: Resolution = Resolution {
     sleeve_cells: 4,
     block_cells: 10,
-    tolerance_k: 0.1,
+    tolerance_k: 0.15,
 };
 
 impl ColdDrop {
@@ -157,15 +158,18 @@ impl ColdDrop {
     }
 
     fn model(&self, resolution: &Resolution) -> DropModel {
+        // What the solver has room for, whatever is asked.
+        let sleeve_cells = resolution.sleeve_cells.clamp(1, CAPACITY / 2 - 2);
         let sleeve = Wall::new(
             &self.sleeve_material,
             self.sleeve_inner,
             self.sleeve_outer,
-            resolution.sleeve_cells,
+            sleeve_cells,
             1.0,
         );
-        let cells = resolution.block_cells;
         let thick = self.block_outer.radius().as_m() - self.block_bore.radius().as_m();
+        let cells =
+            block_cells(thick, resolution.block_cells).clamp(2, CAPACITY - 2 - sleeve_cells);
         let block = Wall::new(
             &self.block_material,
             self.block_bore,
@@ -205,6 +209,13 @@ impl ColdDrop {
         let outer = self.sleeve_outer.as_m() * (1.0 + self.sleeve_material.strain(sleeve));
         DiametralClearance::from_m(bore - outer)
     }
+}
+
+/// More cells in a thicker block: half as many again each time it doubles
+/// beyond 20 mm, at most twice as many.
+fn block_cells(thick_m: f64, usual: usize) -> usize {
+    let more = (thick_m / 0.020).max(1.0).log2() * 0.25;
+    (usual as f64 * (1.0 + more.min(1.0))) as usize
 }
 
 /// Growth of the cells outward so that the first is about 1 mm in the usual

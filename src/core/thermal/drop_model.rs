@@ -8,7 +8,7 @@
 
 use crate::materials::{Lookup, Material};
 use crate::numerics::stepper::{CAPACITY, Coupling, Jacobian, State, StiffSystem};
-use crate::quantity::{Diameter, Temperature};
+use crate::quantity::Diameter;
 
 use super::air::{self, AirSide, GAP_JUMP_M};
 
@@ -157,6 +157,29 @@ const TIME: usize = 0;
 /// Place of the heat taken from the air.
 const AIR_HEAT: usize = 1;
 
+/// What the tables say at every cell.
+struct Cells {
+    /// Rate of a cell per heat into it: 1 / (density x cross-section x cp).
+    inertia: State,
+    conductivity: State,
+    /// Mean clearance on diameter, m.
+    clearance: f64,
+}
+
+impl Cells {
+    /// Reads a wall whose first cell is unknown `from`; its mean e(T).
+    fn fill(&mut self, wall: &Wall, y: &State, from: usize) -> f64 {
+        let mut mean = 0.0;
+        for (i, (w, inertia)) in wall.weight.iter().zip(&wall.inertia).enumerate() {
+            let [strain, cp, k] = wall.table.all(y[from + i]);
+            mean += w * strain;
+            self.inertia[from + i] = inertia / cp;
+            self.conductivity[from + i] = k;
+        }
+        mean
+    }
+}
+
 /// Heat through the joint, per metre of the sleeve's outside, W/m2, times
 /// (gap + jump) / scale in the gap phase.
 struct Crossing {
@@ -181,6 +204,12 @@ impl DropModel {
     #[must_use]
     pub fn time(&self, y: &State) -> f64 {
         y[self.coupled() + TIME]
+    }
+
+    /// dt/ds among the rates.
+    #[must_use]
+    pub fn stretch_in(&self, rates: &State) -> f64 {
+        rates[self.coupled() + TIME]
     }
 
     /// Heat taken from the air, J/m/rad.
@@ -225,10 +254,18 @@ impl DropModel {
         (sleeve, block)
     }
 
-    /// Temperature of the bore's face, K.
+    /// Clearance on diameter, m, and temperature of the bore's face, K.
     #[must_use]
-    pub fn bore_face(&self, y: &State) -> f64 {
-        self.crossing(y, self.open(y)).bore_k
+    pub fn clearance_and_bore(&self, y: &State) -> (f64, f64) {
+        let cells = self.read(y);
+        if self.phase == Phase::Carry {
+            return (cells.clearance, 0.0);
+        }
+        let open = Self::open_at(cells.clearance);
+        (
+            cells.clearance,
+            self.crossing(y, &cells.conductivity, open).bore_k,
+        )
     }
 
     /// Mean e(T) of the sleeve.
@@ -237,29 +274,45 @@ impl DropModel {
         self.sleeve.mean(y, |t| self.sleeve.table.strain(t))
     }
 
-    /// Gap and jump, m, for the radial gap now.
-    fn open(&self, y: &State) -> f64 {
-        (0.5 * self.clearance(y)).max(GAP_FLOOR_M) + GAP_JUMP_M
+    /// Gap and jump, m, at a clearance on diameter.
+    fn open_at(clearance: f64) -> f64 {
+        (0.5 * clearance).max(GAP_FLOOR_M) + GAP_JUMP_M
     }
 
-    /// dt/ds.
-    #[must_use]
-    pub fn stretch(&self, y: &State) -> f64 {
+    /// dt/ds at a gap and jump.
+    fn stretch_at(&self, open: f64) -> f64 {
         match self.phase {
-            Phase::Gap => self.open(y) / self.scale_m,
+            Phase::Gap => open / self.scale_m,
             Phase::Carry | Phase::Joint => 1.0,
         }
     }
 
-    fn crossing(&self, y: &State, open_m: f64) -> Crossing {
+    fn read(&self, y: &State) -> Cells {
+        let mut cells = Cells {
+            inertia: [0.0; CAPACITY],
+            conductivity: [0.0; CAPACITY],
+            clearance: 0.0,
+        };
+        let n = self.sleeve.cells();
+        let sleeve = cells.fill(&self.sleeve, y, 0);
+        let block = match &self.block {
+            Block::Ring(wall) if self.phase != Phase::Carry => cells.fill(wall, y, n),
+            Block::Ring(_) => 0.0,
+            Block::Held { strain, .. } => *strain,
+        };
+        cells.clearance =
+            self.bore_d_m * (1.0 + block) - 2.0 * self.sleeve.outer() * (1.0 + sleeve);
+        cells
+    }
+
+    fn crossing(&self, y: &State, conductivity: &State, open_m: f64) -> Crossing {
         let n = self.sleeve.cells();
         let sleeve_k = y[n - 1];
-        let r_sleeve = self.sleeve.half(n - 1) / self.sleeve.table.conductivity(sleeve_k);
+        let r_sleeve = self.sleeve.half(n - 1) / conductivity[n - 1];
         let (block_k, r_block) = match &self.block {
             Block::Ring(wall) => {
-                let t_k = y[n];
                 let around = self.sleeve.outer() / wall.inner();
-                (t_k, around * wall.half(0) / wall.table.conductivity(t_k))
+                (y[n], around * wall.half(0) / conductivity[n])
             }
             Block::Held { bore_k, .. } => (*bore_k, 0.0),
         };
@@ -274,12 +327,11 @@ impl DropModel {
                 bore_k: block_k - flux * r_block,
             };
         }
-        let k = self.off_centre
-            * air::conductivity_w_mk(Temperature::from_k(0.5 * (sleeve_k + block_k)));
+        let k = self.off_centre * air::conductivity_tabulated_w_mk(0.5 * (sleeve_k + block_k));
         // Once more with the faces' own mean temperature.
         let first = difference / (open_m / k + walls);
         let faces = 0.5 * (sleeve_k + block_k + first * (r_sleeve - r_block));
-        let k = self.off_centre * air::conductivity_w_mk(Temperature::from_k(faces));
+        let k = self.off_centre * air::conductivity_tabulated_w_mk(faces);
         let resistance = 1.0 / k + walls / open_m;
         let u = 1.0 / (resistance * self.scale_m);
         let flux = u * difference;
@@ -291,29 +343,88 @@ impl DropModel {
         }
     }
 
-    fn conduction(wall: &Wall, t: &[f64], i: usize) -> f64 {
-        let (ka, kb) = (
-            wall.table.conductivity(t[i]),
-            wall.table.conductivity(t[i + 1]),
-        );
-        wall.face[i + 1] / (wall.half(i) / ka + wall.half(i + 1) / kb)
+    /// Conductance between a wall's cells i and i + 1, per radian and length.
+    #[inline]
+    fn conduction(wall: &Wall, k: &[f64], i: usize) -> f64 {
+        wall.face[i + 1] / (wall.half(i) / k[i] + wall.half(i + 1) / k[i + 1])
     }
 
-    /// Rates of a wall's own conduction, as heat per radian and length.
-    fn conduct(wall: &Wall, t: &[f64], heat: &mut [f64]) {
+    /// A wall's own conduction, as heat per radian, length and time.
+    fn conduct(wall: &Wall, t: &[f64], k: &[f64], heat: &mut [f64]) {
         let n = wall.cells();
-        let mut before: Option<f64> = None;
-        let mut k = [0.0; CAPACITY];
-        for (k, &t) in k.iter_mut().zip(t) {
-            *k = wall.table.conductivity(t);
-        }
+        let mut before = 0.0;
         for i in 0..n - 1 {
-            let u = wall.face[i + 1] / (wall.half(i) / k[i] + wall.half(i + 1) / k[i + 1]);
-            let q = u * (t[i + 1] - t[i]);
-            heat[i] = q - before.unwrap_or(0.0);
-            before = Some(q);
+            let q = Self::conduction(wall, k, i) * (t[i + 1] - t[i]);
+            heat[i] = q - before;
+            before = q;
         }
-        heat[n - 1] = -before.unwrap_or(0.0);
+        heat[n - 1] = -before;
+    }
+
+    fn rates_of(&self, y: &State, cells: &Cells, open: f64, rates: &mut State) {
+        let n = self.sleeve.cells();
+        let all = self.coupled();
+        let k = &cells.conductivity;
+        let wall = &self.sleeve;
+        Self::conduct(wall, &y[..n], &k[..n], &mut rates[..n]);
+        let stretch = self.stretch_at(open);
+        let mut from_air = wall.inner() * self.air.flux(y[0], wall.half(0) / k[0]).0;
+        rates[0] += from_air;
+        if self.phase == Phase::Carry {
+            let behind = wall.half(n - 1) / k[n - 1];
+            let outer = wall.outer() * self.air.flux(y[n - 1], behind).0;
+            rates[n - 1] += outer;
+            from_air += outer;
+        }
+        if let (Block::Ring(wall), true) = (&self.block, all > n) {
+            Self::conduct(wall, &y[n..all], &k[n..all], &mut rates[n..all]);
+        }
+        for r in &mut rates[..all] {
+            *r *= stretch;
+        }
+        if self.phase != Phase::Carry {
+            let crossing = wall.outer() * self.crossing(y, k, open).flux;
+            rates[n - 1] += crossing;
+            if all > n {
+                rates[n] -= crossing;
+            }
+        }
+        for (rate, inertia) in rates[..all].iter_mut().zip(&cells.inertia) {
+            *rate *= inertia;
+        }
+        rates[all + TIME] = stretch;
+        rates[all + AIR_HEAT] = from_air * stretch;
+    }
+
+    /// The gap closes as the parts change: every rate depends on every
+    /// temperature through (gap + jump).
+    fn dyad(&self, y: &State, crossing: &Crossing, cells: &Cells, j: &mut Jacobian) {
+        let n = self.sleeve.cells();
+        let all = self.coupled();
+        let open = Self::open_at(cells.clearance);
+        self.rates_of(y, cells, open, &mut j.column);
+        // All but the crossing scales with (gap + jump); the crossing has its
+        // own slope.
+        let flux = self.sleeve.outer() * crossing.flux;
+        let own = self.sleeve.outer() * crossing.per_gap - flux / open;
+        for c in &mut j.column[..all] {
+            *c /= open;
+        }
+        j.column[n - 1] += own * cells.inertia[n - 1];
+        if all > n {
+            j.column[n] -= own * cells.inertia[n];
+        }
+        for (i, w) in self.sleeve.weight.iter().enumerate() {
+            let slope = self.sleeve.table.expansion_per_k(y[i]);
+            j.row[i] = -self.sleeve.outer() * w * slope;
+        }
+        if let (Block::Ring(wall), true) = (&self.block, all > n) {
+            for (i, w) in wall.weight.iter().enumerate() {
+                let slope = wall.table.expansion_per_k(y[n + i]);
+                j.row[n + i] = 0.5 * self.bore_d_m * w * slope;
+            }
+        }
+        j.coupling = Coupling::ChainAndDyad;
     }
 }
 
@@ -327,50 +438,18 @@ impl StiffSystem for DropModel {
     }
 
     fn rates(&self, y: &State, rates: &mut State) {
-        let n = self.sleeve.cells();
-        let all = self.coupled();
-        Self::conduct(&self.sleeve, &y[..n], &mut rates[..n]);
-        let stretch = self.stretch(y);
-        let wall = &self.sleeve;
-        let r_inner = wall.half(0) / wall.table.conductivity(y[0]);
-        let mut from_air = wall.inner() * self.air.flux(y[0], r_inner).0;
-        rates[0] += from_air;
-        if self.phase == Phase::Carry {
-            let r_outer = wall.half(n - 1) / wall.table.conductivity(y[n - 1]);
-            let outer = wall.outer() * self.air.flux(y[n - 1], r_outer).0;
-            rates[n - 1] += outer;
-            from_air += outer;
-        }
-        if let (Block::Ring(wall), true) = (&self.block, all > n) {
-            Self::conduct(wall, &y[n..all], &mut rates[n..all]);
-        }
-        for r in &mut rates[..all] {
-            *r *= stretch;
-        }
-        if self.phase != Phase::Carry {
-            let open = stretch * self.scale_m;
-            let crossing = wall.outer() * self.crossing(y, open).flux;
-            rates[n - 1] += crossing;
-            if all > n {
-                rates[n] -= crossing;
-            }
-        }
-        for i in 0..n {
-            rates[i] *= wall.inertia[i] / wall.table.specific_heat(y[i]);
-        }
-        if let Block::Ring(wall) = &self.block {
-            for i in n..all {
-                rates[i] *= wall.inertia[i - n] / wall.table.specific_heat(y[i]);
-            }
-        }
-        rates[all + TIME] = stretch;
-        rates[all + AIR_HEAT] = from_air * stretch;
+        let cells = self.read(y);
+        let open = Self::open_at(cells.clearance);
+        self.rates_of(y, &cells, open, rates);
     }
 
     fn jacobian(&self, y: &State, j: &mut Jacobian) {
         let n = self.sleeve.cells();
         let all = self.coupled();
-        let stretch = self.stretch(y);
+        let cells = self.read(y);
+        let k = &cells.conductivity;
+        let open = Self::open_at(cells.clearance);
+        let stretch = self.stretch_at(open);
         j.diagonal[..all].fill(0.0);
         j.below[..all].fill(0.0);
         j.above[..all].fill(0.0);
@@ -381,15 +460,14 @@ impl StiffSystem for DropModel {
             j.diagonal[i + 1] -= conductance;
         };
         for i in 0..n - 1 {
-            chain(i, stretch * Self::conduction(&self.sleeve, &y[..n], i));
+            chain(i, stretch * Self::conduction(&self.sleeve, &k[..n], i));
         }
         if let (Block::Ring(wall), true) = (&self.block, all > n) {
             for i in 0..wall.cells() - 1 {
-                chain(n + i, stretch * Self::conduction(wall, &y[n..all], i));
+                chain(n + i, stretch * Self::conduction(wall, &k[n..all], i));
             }
         }
-        let open = stretch * self.scale_m;
-        let crossing = (self.phase != Phase::Carry).then(|| self.crossing(y, open));
+        let crossing = (self.phase != Phase::Carry).then(|| self.crossing(y, k, open));
         if let Some(c) = &crossing {
             let u = self.sleeve.outer() * c.conductance;
             if all > n {
@@ -399,67 +477,20 @@ impl StiffSystem for DropModel {
             }
         }
         let wall = &self.sleeve;
-        let r_inner = wall.half(0) / wall.table.conductivity(y[0]);
-        j.diagonal[0] += stretch * wall.inner() * self.air.flux(y[0], r_inner).1;
+        j.diagonal[0] += stretch * wall.inner() * self.air.flux(y[0], wall.half(0) / k[0]).1;
         if self.phase == Phase::Carry {
-            let r_outer = wall.half(n - 1) / wall.table.conductivity(y[n - 1]);
-            j.diagonal[n - 1] += wall.outer() * self.air.flux(y[n - 1], r_outer).1;
+            let behind = wall.half(n - 1) / k[n - 1];
+            j.diagonal[n - 1] += wall.outer() * self.air.flux(y[n - 1], behind).1;
         }
-        let mut inertia = [0.0; CAPACITY];
-        for (i, value) in inertia.iter_mut().enumerate().take(all) {
-            let wall = match &self.block {
-                Block::Ring(wall) if i >= n => (wall, i - n),
-                _ => (&self.sleeve, i),
-            };
-            *value = wall.0.inertia[wall.1] / wall.0.table.specific_heat(y[i]);
-            j.below[i] *= *value;
-            j.diagonal[i] *= *value;
-            j.above[i] *= *value;
+        for (i, inertia) in cells.inertia[..all].iter().enumerate() {
+            j.below[i] *= inertia;
+            j.diagonal[i] *= inertia;
+            j.above[i] *= inertia;
         }
         j.coupling = Coupling::Chain;
         let moving = self.phase == Phase::Gap && open - GAP_JUMP_M > GAP_FLOOR_M;
         if let Some(c) = crossing.filter(|_| moving) {
-            self.dyad(y, &c, &inertia, j);
+            self.dyad(y, &c, &cells, j);
         }
-    }
-}
-
-impl DropModel {
-    /// The gap closes as the parts change: every rate depends on every
-    /// temperature through (gap + jump).
-    fn dyad(&self, y: &State, crossing: &Crossing, inertia: &State, j: &mut Jacobian) {
-        let n = self.sleeve.cells();
-        let all = self.coupled();
-        let mut rates = [0.0; CAPACITY];
-        self.rates(y, &mut rates);
-        let open = self.open(y);
-        let flux = self.sleeve.outer() * crossing.flux;
-        let per_gap = self.sleeve.outer() * crossing.per_gap;
-        for i in 0..all {
-            // All but the crossing scales with (gap + jump).
-            let (sign, at_joint) = if i + 1 == n {
-                (1.0, true)
-            } else if i == n {
-                (-1.0, true)
-            } else {
-                (0.0, false)
-            };
-            let crossed = if at_joint {
-                sign * flux * inertia[i]
-            } else {
-                0.0
-            };
-            j.column[i] = (rates[i] - crossed) / open + sign * per_gap * inertia[i];
-            j.row[i] = match &self.block {
-                Block::Ring(wall) if i >= n => {
-                    0.5 * self.bore_d_m * wall.weight[i - n] * wall.table.expansion_per_k(y[i])
-                }
-                _ => {
-                    let table = &self.sleeve.table;
-                    -self.sleeve.outer() * self.sleeve.weight[i] * table.expansion_per_k(y[i])
-                }
-            };
-        }
-        j.coupling = Coupling::ChainAndDyad;
     }
 }

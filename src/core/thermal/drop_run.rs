@@ -117,13 +117,14 @@ impl Run {
             }
         }
         let (sleeve, block) = m.means(y);
+        let (clearance, bore) = m.clearance_and_bore(y);
         Moment {
             s: 0.0,
-            t: [self.began_s + m.time(y), m.stretch(y)],
-            clearance: [m.clearance(y), clearance_rate],
+            t: [self.began_s + m.time(y), m.stretch_in(rates)],
+            clearance: [clearance, clearance_rate],
             sleeve: [sleeve, sleeve_rate],
             block: [block, block_rate],
-            bore: m.bore_face(y),
+            bore,
         }
     }
 
@@ -220,39 +221,56 @@ fn crossing(before: &Moment, after: &Moment, reached: &impl Fn(&Moment) -> f64) 
     .map_or(after.s, |root| root.x)
 }
 
+/// Weights of a cubic Hermite piece at one place: values, then slopes.
+pub struct Hermite {
+    values: [f64; 4],
+    slopes: [f64; 4],
+}
+
+/// The weights at `s` between `from` and `to`, `from` < `to`.
+#[must_use]
+pub fn hermite(from: f64, to: f64, s: f64) -> Hermite {
+    let h = to - from;
+    let x = (s - from) / h;
+    let (x2, x3) = (x * x, x * x * x);
+    Hermite {
+        values: [
+            2.0 * x3 - 3.0 * x2 + 1.0,
+            h * (x3 - 2.0 * x2 + x),
+            3.0 * x2 - 2.0 * x3,
+            h * (x3 - x2),
+        ],
+        slopes: [
+            (6.0 * x2 - 6.0 * x) / h,
+            3.0 * x2 - 4.0 * x + 1.0,
+            (6.0 * x - 6.0 * x2) / h,
+            3.0 * x2 - 2.0 * x,
+        ],
+    }
+}
+
+impl Hermite {
+    /// Value and slope between two ends, each a value and a slope.
+    #[must_use]
+    pub fn mix(&self, p: [f64; 2], q: [f64; 2]) -> [f64; 2] {
+        let with = |w: &[f64; 4]| w[0] * p[0] + w[1] * p[1] + w[2] * q[0] + w[3] * q[1];
+        [with(&self.values), with(&self.slopes)]
+    }
+}
+
 /// Cubic Hermite between two moments.
 #[must_use]
 pub fn between(a: &Moment, b: &Moment, s: f64) -> Moment {
-    let h = b.s - a.s;
-    if h <= 0.0 {
+    if b.s <= a.s {
         return *b;
     }
-    let x = (s - a.s) / h;
-    let (x2, x3) = (x * x, x * x * x);
-    let w = [
-        2.0 * x3 - 3.0 * x2 + 1.0,
-        h * (x3 - 2.0 * x2 + x),
-        3.0 * x2 - 2.0 * x3,
-        h * (x3 - x2),
-    ];
-    let d = [
-        (6.0 * x2 - 6.0 * x) / h,
-        3.0 * x2 - 4.0 * x + 1.0,
-        (6.0 * x - 6.0 * x2) / h,
-        3.0 * x2 - 2.0 * x,
-    ];
-    let mix = |p: [f64; 2], q: [f64; 2]| {
-        [
-            w[0] * p[0] + w[1] * p[1] + w[2] * q[0] + w[3] * q[1],
-            d[0] * p[0] + d[1] * p[1] + d[2] * q[0] + d[3] * q[1],
-        ]
-    };
+    let w = hermite(a.s, b.s, s);
     Moment {
         s,
-        t: mix(a.t, b.t),
-        clearance: mix(a.clearance, b.clearance),
-        sleeve: mix(a.sleeve, b.sleeve),
-        block: mix(a.block, b.block),
-        bore: a.bore + (b.bore - a.bore) * x,
+        t: w.mix(a.t, b.t),
+        clearance: w.mix(a.clearance, b.clearance),
+        sleeve: w.mix(a.sleeve, b.sleeve),
+        block: w.mix(a.block, b.block),
+        bore: a.bore + (b.bore - a.bore) * (s - a.s) / (b.s - a.s),
     }
 }

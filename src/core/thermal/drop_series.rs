@@ -2,7 +2,7 @@
 //! drawn, and the moment at which sleeve and block are equal.
 
 use super::cold_drop::DropPoint;
-use super::drop_run::{Moment, between};
+use super::drop_run::{Moment, between, hermite};
 use crate::numerics::roots;
 use crate::quantity::{DiametralClearance, Seconds, Temperature};
 
@@ -93,10 +93,11 @@ fn at(moments: &[Moment], value: f64, key: impl Fn(&Moment) -> [f64; 2]) -> Mome
     let (a, b) = (&moments[i - 1], &moments[i.min(moments.len() - 1)]);
     let mut s = a.s + (b.s - a.s) * ((value - key(a)[0]) / (key(b)[0] - key(a)[0])).clamp(0.0, 1.0);
     for _ in 0..4 {
-        let [now, slope] = key(&between(a, b, s));
-        if slope > 0.0 {
-            s = (s - (now - value) / slope).clamp(a.s, b.s);
+        let [now, slope] = hermite(a.s, b.s, s).mix(key(a), key(b));
+        if (now - value).abs() <= 1e-9 * value.abs() || slope <= 0.0 {
+            break;
         }
+        s = (s - (now - value) / slope).clamp(a.s, b.s);
     }
     between(a, b, s)
 }
