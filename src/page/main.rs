@@ -3,6 +3,7 @@
 mod app;
 mod browser;
 mod drawings;
+mod library;
 mod offline;
 mod parts;
 mod route;

@@ -2,17 +2,18 @@
 //! the store. Screens read derived signals and call the methods here.
 
 use crate::browser;
+use crate::library::{self, Kept, Listed, OpenJob};
 use crate::route::{Route, View};
 use crate::storage::ShelfFault;
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS, SHOP};
-use coldseat_core::document::{Body, Document, Repair, Restored, Shop, Unreadable, restore, write};
+use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::{DropCase, DropSheet, DropVerdict, case_of, verdict};
 use coldseat_core::job::engine::{Engine, presets, profile_of};
 use coldseat_core::job::field::Scope;
-use coldseat_core::job::report::{CylinderReport, State as Condition};
+use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::report::Fault;
@@ -30,53 +31,6 @@ pub enum Target {
     Drop,
     /// The shop's settings.
     Shop,
-}
-
-/// The open job.
-#[derive(Clone, Debug, PartialEq)]
-pub struct OpenJob {
-    /// Its key in the store.
-    pub id: String,
-    /// The job.
-    pub job: Job,
-    /// Its envelope, the body left out.
-    pub created: u64,
-    /// What of the envelope is unknown here.
-    pub unknown: serde_json::Map<String, serde_json::Value>,
-    /// Written by a later version: not to be changed.
-    pub read_only: bool,
-    /// What was repaired when it was read.
-    pub repairs: Vec<Repair>,
-}
-
-/// A line of the list of jobs.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Listed {
-    /// Its key.
-    pub id: String,
-    /// Its name.
-    pub name: String,
-    /// Whose block.
-    pub customer: String,
-    /// The engine's name.
-    pub engine: String,
-    /// When it was last changed.
-    pub changed: u64,
-    /// State of each cylinder.
-    pub cylinders: Vec<Condition>,
-    /// Written by a later version.
-    pub newer: bool,
-}
-
-/// Stored data that cannot be read.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Kept {
-    /// Its key in the store.
-    pub key: String,
-    /// Its content, untouched.
-    pub content: String,
-    /// Why it cannot be read.
-    pub why: Unreadable,
 }
 
 /// How the store fares.
@@ -192,7 +146,7 @@ impl State {
                 .open
                 .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == *id));
             if !is_open {
-                let opened = self.read_job(id);
+                let opened = library::read_job(id);
                 self.undo.set(Vec::new());
                 self.open.set(opened);
             }
@@ -206,81 +160,13 @@ impl State {
 
     /// Looks at every key of the store.
     pub fn scan(self) {
-        let mut jobs = Vec::new();
-        let mut damaged: Vec<Kept> = slots::kept(&Local)
-            .into_iter()
-            .map(|(key, content)| Kept {
-                key,
-                content,
-                why: Unreadable::Torn,
-            })
-            .collect();
-        for id in slots::job_ids(&Local) {
-            let Ok(loaded) = slots::load(&Local, &format!("{JOBS}{id}")) else {
-                continue;
-            };
-            let mut listed = None;
-            for slot in &loaded.whole {
-                match head(&id, &slot.text) {
-                    Ok(head) => {
-                        listed = Some(head);
-                        break;
-                    }
-                    Err(why) => damaged.push(Kept {
-                        key: id.clone(),
-                        content: slot.text.clone(),
-                        why,
-                    }),
-                }
-            }
-            damaged.extend(loaded.damaged.into_iter().map(|(key, content)| Kept {
-                key,
-                content,
-                why: Unreadable::Torn,
-            }));
-            jobs.extend(listed);
-        }
-        jobs.sort_by(|a, b| b.changed.cmp(&a.changed).then(a.name.cmp(&b.name)));
+        let (jobs, kept) = library::scan();
         self.jobs.set(jobs);
-        self.kept.set(damaged);
-    }
-
-    fn read_job(self, id: &str) -> Option<OpenJob> {
-        let loaded = slots::load(&Local, &format!("{JOBS}{id}")).ok()?;
-        loaded.whole.iter().find_map(|slot| {
-            let (document, repairs, read_only) = match restore(&slot.text) {
-                Restored::Valid(document) => (document, Vec::new(), false),
-                Restored::Repaired(document, repairs) => (document, repairs, false),
-                Restored::Newer { readable, .. } => (readable?, Vec::new(), true),
-                Restored::Unreadable(_) => return None,
-            };
-            let Body::Job(job) = document.body else {
-                return None;
-            };
-            Some(OpenJob {
-                id: id.to_owned(),
-                job: *job,
-                created: document.created,
-                unknown: document.unknown,
-                read_only,
-                repairs,
-            })
-        })
+        self.kept.set(kept);
     }
 
     fn load_shop(self) {
-        let loaded = slots::load(&Local, SHOP).unwrap_or_default();
-        let shop = loaded
-            .whole
-            .iter()
-            .find_map(|slot| match restore(&slot.text) {
-                Restored::Valid(d) | Restored::Repaired(d, _) => match d.body {
-                    Body::Shop(shop) => Some(shop),
-                    Body::Job(_) => None,
-                },
-                _ => None,
-            });
-        if let Some(shop) = shop {
+        if let Some(shop) = library::read_shop() {
             self.drop_sheet.set(fresh_drop(shop.units));
             self.pad_on
                 .set(shop.unknown.get("pad").and_then(serde_json::Value::as_bool) != Some(false));
@@ -290,6 +176,8 @@ impl State {
 
     fn note(self, result: Result<(), ShelfFault>) {
         let store = match result {
+            // One slot of two may still fit into a full store: that is no cure.
+            Ok(()) if Local::holds_any() => return,
             Ok(()) => Store::Works,
             Err(ShelfFault::Blocked) => Store::Blocked,
             Err(ShelfFault::Full) => Store::Full,
@@ -361,6 +249,12 @@ impl State {
             Target::Drop => self.drop_sheet.with(|d| d.units),
             Target::Shop => self.shop.with(|s| s.units),
         }
+    }
+
+    /// Whether a target may not be changed.
+    #[must_use]
+    pub fn is_read_only(self, target: Target) -> bool {
+        target == Target::Job && self.open.with(|o| o.as_ref().is_some_and(|o| o.read_only))
     }
 
     fn with_sheet<T>(self, target: Target, look: impl FnOnce(&Sheet<'_>) -> T) -> Option<T> {
@@ -512,7 +406,7 @@ impl State {
     /// Engine and numbers of a stored job, for a new one.
     #[must_use]
     pub fn profile_from(self, id: &str) -> Option<(Engine, Entries)> {
-        let open = self.read_job(id)?;
+        let open = library::read_job(id)?;
         Some((open.job.engine, profile_of(&open.job.entries)))
     }
 
@@ -567,33 +461,6 @@ fn worked_out(case: Result<DropCase, Vec<Field>>, least: Length) -> DropAnswer {
             }
             Err(fault) => DropAnswer::Refused(fault),
         },
-    }
-}
-
-fn listed(id: &str, job: &Job, changed: u64) -> Listed {
-    Listed {
-        id: id.to_owned(),
-        name: job.name.clone(),
-        customer: job.customer.clone(),
-        engine: job.engine.name.clone(),
-        changed,
-        cylinders: assess(job).into_iter().map(|r| r.state).collect(),
-        newer: false,
-    }
-}
-
-fn head(id: &str, text: &str) -> Result<Listed, Unreadable> {
-    let (document, newer) = match restore(text) {
-        Restored::Valid(document) | Restored::Repaired(document, _) => (document, false),
-        Restored::Newer { readable, .. } => (readable.ok_or(Unreadable::NotADocument)?, true),
-        Restored::Unreadable(why) => return Err(why),
-    };
-    match &document.body {
-        Body::Job(job) => Ok(Listed {
-            newer,
-            ..listed(id, job, document.changed)
-        }),
-        Body::Shop(_) => Err(Unreadable::NotADocument),
     }
 }
 

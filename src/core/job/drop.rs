@@ -227,3 +227,83 @@ pub fn verdict(band: &DropBand, least: Length) -> DropVerdict {
         DropVerdict::Free
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::engine::presets;
+    use crate::job::field::Scope;
+    use crate::job::{Entries, Entry};
+    use crate::thermal::drop_band::cold_drop_band;
+
+    fn sheet(units: UnitSystem) -> DropSheet {
+        DropSheet {
+            entries: presets(Scope::Drop, units, 0),
+            units,
+            sleeve_material: MaterialId::GrayIron,
+            block_material: MaterialId::GrayIron,
+        }
+    }
+
+    fn case(sheet: &DropSheet) -> DropCase {
+        match sheet.case() {
+            Ok(case) => case,
+            Err(missing) => unreachable!("{missing:?}"),
+        }
+    }
+
+    #[test]
+    fn the_presets_of_both_units_make_a_drop_that_enters_and_grips() {
+        for units in [UnitSystem::Inch, UnitSystem::Metric] {
+            let case = case(&sheet(units));
+            let band = cold_drop_band(&case.drop, case.u_fit);
+            let least = Length::from_thou(4.0);
+            assert!(band.is_ok_and(|b| b.nominal.grip.is_some()
+                && verdict(&b, least) == DropVerdict::Free
+                && verdict(&b, Length::from_thou(9.0)) == DropVerdict::Tight));
+        }
+    }
+
+    #[test]
+    fn an_empty_sheet_names_every_field() {
+        let mut empty = sheet(UnitSystem::Inch);
+        empty.entries = Entries::default();
+        assert_eq!(empty.case().map_err(|missing| missing.len()), Err(7));
+    }
+
+    #[test]
+    fn a_wall_of_nothing_or_of_everything_is_no_sleeve() {
+        for wall in ["0", "2.125", "3"] {
+            let mut sheet = sheet(UnitSystem::Inch);
+            let place = Place::of_engine(Field::DropWall);
+            let entry = Entry::new(wall, Field::DropWall.unit(UnitSystem::Inch), 0);
+            sheet.entries.put(place, entry);
+            assert_eq!(sheet.case(), Err(vec![Field::DropWall]), "{wall}");
+        }
+    }
+
+    #[test]
+    fn a_fit_far_too_tight_does_not_enter() {
+        let mut sheet = sheet(UnitSystem::Inch);
+        let place = Place::of_engine(Field::DropFit);
+        let entry = Entry::new("0.012", Field::DropFit.unit(UnitSystem::Inch), 0);
+        sheet.entries.put(place, entry);
+        let case = case(&sheet);
+        let band = cold_drop_band(&case.drop, case.u_fit);
+        assert!(band.is_ok_and(|b| verdict(&b, Length::default()) == DropVerdict::DoesNotEnter));
+    }
+
+    #[test]
+    fn a_job_drops_with_its_own_readings() {
+        let job = Demo::InchFive.job(0);
+        let case = case_of(&job, 1, Seconds::from_s(8.0));
+        assert!(case.is_ok_and(|c| {
+            let fit = c.drop.sleeve_outer.as_thou() - c.drop.block_bore.as_thou();
+            (1.0..1.5).contains(&fit) && c.drop.carry == Seconds::from_s(8.0)
+        }));
+        let (engine, entries) = Demo::InchFive.profile(0);
+        let bare = Job::new(engine, entries);
+        assert!(case_of(&bare, 1, Seconds::from_s(8.0)).is_err_and(|m| m.contains(&Field::BoreD)));
+    }
+}

@@ -142,6 +142,7 @@ pub fn Reading(
                     enterkeyhint="next"
                     maxlength="60"
                     data-place=""
+                    readonly=move || state.is_read_only(target)
                     prop:value=move || text.get()
                     aria-invalid=invalid
                     aria-describedby=described

@@ -1,9 +1,10 @@
 //! The jobs of this device; the page opens here.
 
 use crate::browser;
+use crate::library::{Kept, Listed};
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
-use crate::state::{Kept, Listed, State};
+use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::demo::Demo;
 use leptos::prelude::*;

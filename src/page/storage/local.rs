@@ -26,6 +26,12 @@ impl Local {
         }
     }
 
+    /// Whether something is held in memory only.
+    #[must_use]
+    pub fn holds_any() -> bool {
+        IN_MEMORY.with_borrow(|texts| !texts.is_empty())
+    }
+
     /// Whether the browser stores anything at all.
     #[must_use]
     pub fn is_there() -> bool {
