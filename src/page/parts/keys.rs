@@ -92,6 +92,10 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
             signed(negative, &format!("{whole}."))
         }
         Key::Sign => {
+            if text.is_empty() {
+                // A sign first; the digits after it still count.
+                typing.digits = Some(String::new());
+            }
             typing.begun = true;
             match text.strip_prefix(['-', '\u{2212}']) {
                 Some(rest) => rest.to_owned(),
@@ -103,7 +107,6 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
             if let Some(digits) = typing.digits.as_mut() {
                 digits.pop();
                 if digits.is_empty() {
-                    typing.digits = None;
                     return String::new();
                 }
                 return signed(text.starts_with('-'), &placed(digits, decimals(unit)));
@@ -187,7 +190,7 @@ mod tests {
             &[Digit(4), Delete, Digit(5)],
             FromRight,
             Unit::Inch,
-            "5",
+            "0.0005",
         );
         types(
             "",
