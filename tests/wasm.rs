@@ -1,0 +1,87 @@
+//! The core's numbers, computed in a browser: the same published values as on
+//! the host, within the same tolerances, and the host's answers to the
+//! contract's requests to a stated closeness. Native and wasm agree to 1e-9,
+//! not to the bit: their mathematics libraries round differently.
+
+#![cfg(target_arch = "wasm32")]
+
+#[path = "contract/requests.rs"]
+mod requests;
+
+use coldseat_core::evaluator::{answer, names};
+use coldseat_core::materials::{Material, MaterialId};
+use coldseat_core::metrology::scatter::tolerance_factor;
+use coldseat_core::quantity::Temperature;
+use requests::{OUTPUTS, good};
+use serde_json::{Value, json};
+use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+fn ask(calc: &str, inputs: &Value) -> Value {
+    let line = json!({"id": 1, "calc": calc, "inputs": inputs}).to_string();
+    serde_json::from_str(&answer(&line).expect("an answer")).expect("JSON")
+}
+
+#[wasm_bindgen_test]
+fn every_calculation_answers() {
+    for name in names() {
+        let reply = ask(name, &good(name));
+        assert!(reply["error"].is_null(), "{name}: {}", reply["error"]);
+        if let Some((_, wanted)) = OUTPUTS.iter().find(|(n, _)| *n == name) {
+            for key in wanted.split(' ') {
+                assert!(reply["outputs"].get(key).is_some(), "{name} lacks {key}");
+            }
+        }
+    }
+}
+
+/// thermal.json `castiron.dH.77-293`: 75.54 kJ/kg within 2.3.
+#[wasm_bindgen_test]
+fn heat_of_cast_iron() {
+    let iron = Material::catalogue(MaterialId::GrayIron);
+    let heat = iron.heat_j_kg(Temperature::from_k(293.15), Temperature::from_k(77.355));
+    assert!((heat / 1e3 - 75.54).abs() < 2.3, "{heat}");
+}
+
+/// thermal.json `lock.0.16.block10`: 21.8 s within 2.5.
+#[wasm_bindgen_test]
+fn a_cold_drop_grips_when_it_should() {
+    let inch = 0.0254;
+    let bore = 4.19875 * inch;
+    let reply = ask(
+        "cold_drop",
+        &json!({
+            "sleeve": {"material": "gray_iron", "inner_d_m": 3.88 * inch, "outer_d_m": 4.2 * inch, "length_m": 0.22},
+            "block": {"material": "gray_iron", "bore_d_m": bore, "outer_d_m": bore + 0.020},
+            "bath_k": 77.355, "room_k": 293.15, "carry_s": 0
+        }),
+    );
+    let grip = reply["outputs"]["grip_s"].as_f64().expect("it grips");
+    assert!((grip - 21.8).abs() < 2.5, "{grip}");
+}
+
+/// Meeker, Hahn and Escobar, table J.5b: n = 6, 95/95: 4.422.
+#[wasm_bindgen_test]
+fn the_exact_tolerance_factor() {
+    assert!((tolerance_factor(6, 0.95, 0.95) - 4.422).abs() < 1e-3);
+}
+
+/// mechanics.json A10-C1: 337.988 psi, and mid-barrel by finite elements.
+#[wasm_bindgen_test]
+fn rings_and_finite_elements_agree() {
+    let fit = ask("press_fit", &good("press_fit"));
+    let mut profile = good("bore_profile");
+    profile["sleeve"]["flange_outer_d_m"] = Value::Null;
+    profile["sleeve"]["flange_thickness_m"] = Value::Null;
+    profile["block"]["below_m"] = json!(0);
+    profile["z_m"] = json!([0.075]);
+    let profile = ask("bore_profile", &profile);
+    let ring = fit["outputs"]["sleeve_inner_d_change_m"]
+        .as_f64()
+        .expect("a number");
+    let mesh = profile["outputs"]["inner_d_change_m"][0]
+        .as_f64()
+        .expect("a number");
+    assert!((mesh / ring - 1.0).abs() < 1e-3, "{mesh} {ring}");
+}
