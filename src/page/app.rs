@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::drawings::Hatching;
+use crate::live::{live, maybe, words};
 use crate::offline;
 use crate::parts::notice::Notices;
 use crate::parts::pad::Pad;
@@ -97,23 +98,23 @@ pub fn App() -> impl IntoView {
     };
     let here = move |route: Route| (state.route.get() == route).then_some("page");
     view! {
-        <div class=class>
+        <div class=words(class)>
             <Hatching />
             <header class="head">
                 <nav aria-label=t::MAIN_MENU>
-                    <a href="#/" aria-current=move || here(Route::Jobs)>
+                    <a href="#/" aria-current=maybe(move || here(Route::Jobs))>
                         {t::JOBS}
                     </a>
-                    <a href="#/drop" aria-current=move || here(Route::Drop)>
+                    <a href="#/drop" aria-current=maybe(move || here(Route::Drop))>
                         {t::COLD_DROP}
                     </a>
-                    <a href="#/settings" aria-current=move || here(Route::Settings)>
+                    <a href="#/settings" aria-current=maybe(move || here(Route::Settings))>
                         {t::SETTINGS}
                     </a>
                 </nav>
             </header>
             <Notices />
-            <main id="main">{show}</main>
+            <main id="main">{live(show)}</main>
             <Pad />
         </div>
     }

@@ -76,6 +76,24 @@ pub fn focus_heading() {
     request_animation_frame(|| focus("screen-heading"));
 }
 
+/// Puts the focus on the first reading of the screen that is empty, or on the
+/// first one.
+pub fn focus_first_reading() {
+    let Ok(places) = document().query_selector_all("[data-place]") else {
+        return;
+    };
+    let inputs: Vec<web_sys::HtmlInputElement> = (0..places.length())
+        .filter_map(|index| places.item(index)?.dyn_into().ok())
+        .collect();
+    if let Some(input) = inputs
+        .iter()
+        .find(|input| input.value().is_empty())
+        .or(inputs.first())
+    {
+        let _ = input.focus();
+    }
+}
+
 /// Scrolls a reading to where strip, number and pad leave it in sight.
 pub fn show_above_pad(id: &str) {
     let id = id.to_owned();

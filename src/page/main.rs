@@ -4,6 +4,7 @@ mod app;
 mod browser;
 mod drawings;
 mod library;
+mod live;
 mod offline;
 mod parts;
 mod route;

@@ -92,6 +92,8 @@ pub struct State {
     pub was: RwSignal<Option<String>>,
     /// Whether the own number pad is used.
     pub pad_on: RwSignal<bool>,
+    /// The person went on with "next": the first reading takes the focus.
+    pub going_on: RwSignal<bool>,
     /// Reports of the open job's cylinders.
     pub reports: Memo<Arc<Vec<CylinderReport>>>,
     undo: RwSignal<Vec<Before>>,
@@ -120,6 +122,7 @@ impl State {
             active: RwSignal::new(None),
             was: RwSignal::new(None),
             pad_on: RwSignal::new(true),
+            going_on: RwSignal::new(false),
             reports,
             undo: RwSignal::new(Vec::new()),
         };

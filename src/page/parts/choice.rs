@@ -1,6 +1,7 @@
 //! A choice out of a list, as a plain select: the system's own wheel is the
 //! quickest on a phone.
 
+use crate::live::words;
 use leptos::prelude::*;
 
 /// One of several.
@@ -63,7 +64,7 @@ pub fn Line(
                 type="text"
                 autocomplete="off"
                 maxlength="200"
-                prop:value=move || value.get()
+                prop:value=words(move || value.get())
                 on:input=move |event| change.run(event_target_value(&event))
             />
         </div>

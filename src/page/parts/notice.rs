@@ -2,6 +2,7 @@
 //! that waits. They stay until what they say is over.
 
 use crate::browser;
+use crate::live::live;
 use crate::offline;
 use crate::route::{Route, View};
 use crate::state::{State, Store};
@@ -100,7 +101,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{store} {job} {update}</div> }
+    view! { <div class="notices">{live(store)} {live(job)} {live(update)}</div> }
 }
 
 /// Hands the open job over as a file.

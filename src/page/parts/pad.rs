@@ -2,6 +2,7 @@
 //! focus there, so that keyboard, gauge and pad can be used in turns.
 
 use crate::browser;
+use crate::live::{live, words};
 use crate::parts::keys::{Counting, Key, Typing, press};
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
@@ -16,13 +17,13 @@ use leptos::prelude::*;
 #[component]
 pub fn Pad() -> impl IntoView {
     let state = State::here();
-    move || {
+    live(move || {
         state
             .active
             .get()
             .filter(|_| state.pad_on.get())
             .map(|(target, place)| keys_for(state, target, place).into_any())
-    }
+    })
 }
 
 fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
@@ -87,7 +88,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                 on:pointerdown=hold
                 on:click=move |_| tap(Key::Sign)
             >
-                {sign_face}
+                {live(sign_face)}
             </button>
         }
     });
@@ -96,7 +97,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             <button
                 type="button"
                 class="pad-tool"
-                aria-pressed=move || from_right.get().to_string()
+                aria-pressed=words(move || from_right.get().to_string())
                 on:pointerdown=hold
                 on:click=move |_| from_right.update(|on| *on = !*on)
             >

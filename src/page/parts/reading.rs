@@ -2,6 +2,7 @@
 //! of readings; every screen uses it.
 
 use crate::browser;
+use crate::live::{live, words};
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -125,7 +126,7 @@ pub fn Reading(
     let for_id = id.clone();
     let described = note_id.clone();
     view! {
-        <div class=class>
+        <div class=words(class)>
             <label for=for_id>
                 <span class="spoken">{spoken}</span>
                 {shown}
@@ -135,7 +136,7 @@ pub fn Reading(
                 <input
                     id=id
                     type="text"
-                    inputmode=mode
+                    inputmode=words(mode)
                     autocomplete="off"
                     autocapitalize="off"
                     spellcheck="false"
@@ -143,8 +144,8 @@ pub fn Reading(
                     maxlength="60"
                     data-place=""
                     readonly=move || state.is_read_only(target)
-                    prop:value=move || text.get()
-                    aria-invalid=invalid
+                    prop:value=words(move || text.get())
+                    aria-invalid=words(invalid)
                     aria-describedby=described
                     on:input=move |event| {
                         state.type_text(target, place, &event_target_value(&event));
@@ -155,10 +156,10 @@ pub fn Reading(
                     }
                     on:keydown=on_key
                 />
-                <span class="reading-echo">{echo}</span>
+                <span class="reading-echo">{live(echo)}</span>
             </div>
             <div id=note_id class="reading-note" aria-live="polite">
-                {note}
+                {live(note)}
             </div>
         </div>
     }

@@ -5,6 +5,7 @@ use crate::drawings::clearance::clearance;
 use crate::drawings::fit_band::fit_band;
 use crate::drawings::section::{Section, section};
 use crate::drawings::staircase::{Stair, staircase};
+use crate::live::live;
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::reading::{Label, Reading};
 use crate::parts::verdict::{big, one_number, verdict};
@@ -185,7 +186,7 @@ pub fn CylinderStep(
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {answer} <div class="step-picture">{picture}</div>
+                {live(answer)} <div class="step-picture">{live(picture)}</div>
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Cylinder(cylinder))} <div class="row onward">{onward}</div>

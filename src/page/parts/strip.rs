@@ -1,6 +1,7 @@
 //! The strip of all cylinders, always in sight: bores seen from above, state
 //! by shape and word.
 
+use crate::live::{live, maybe, words};
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;
@@ -120,16 +121,16 @@ fn ring(
     view! {
         <li>
             <a
-                class=class
-                href=address
-                aria-current=current
+                class=words(class)
+                href=words(address)
+                aria-current=maybe(current)
                 aria-label=move || {
                     format!("{} {cylinder}: {}", t::CYLINDER, t::state(condition.get()))
                 }
             >
                 <span class="ring-number">{cylinder}</span>
-                {move || bore(condition.get())}
-                <span class="ring-word">{move || t::state(condition.get())}</span>
+                {live(move || bore(condition.get()))}
+                <span class="ring-word">{live(move || t::state(condition.get()))}</span>
             </a>
         </li>
     }

@@ -1,6 +1,7 @@
 //! The deck of a bank: locked until every flange is home, then the cut.
 
 use crate::drawings::deck_cuts::deck_cuts;
+use crate::live::{live, words};
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
@@ -73,7 +74,7 @@ pub fn DeckScreen(
         </div>
         <div class="step-body">
             <div class="step-answer">
-                {move || lock_view(state, bank, state_of_lock.get())} {numbers}
+                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)}
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Bank(bank))}</div>
@@ -125,7 +126,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
                             maxlength="300"
                             autocomplete="off"
                             aria-describedby="release-note"
-                            prop:value=move || reason.get()
+                            prop:value=words(move || reason.get())
                             on:input=move |event| {
                                 reason.set(event_target_value(&event));
                                 complained.set(false);

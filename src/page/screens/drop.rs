@@ -1,5 +1,6 @@
 //! Cold drop without a job: a handful of numbers, the answer under the finger.
 
+use crate::live::{live, words};
 use crate::parts::choice::{Choice, materials};
 use crate::parts::findings::cautions;
 use crate::parts::reading::{Label, Reading};
@@ -108,8 +109,8 @@ pub fn DropScreen() -> impl IntoView {
             </h1>
             <div class="step-body">
                 <div class="step-answer">
-                    {move || drop_head(&answer.get(), units.get())} {fault}
-                    <div class="step-picture">{move || drop_picture(&answer.get(), units.get())}</div>
+                    {live(move || drop_head(&answer.get(), units.get()))} {live(fault)}
+                    <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
                 </div>
                 <div class="step-entry">
                     <fieldset class="group">
@@ -121,7 +122,7 @@ pub fn DropScreen() -> impl IntoView {
                             value=sleeve
                             change=set_sleeve
                         />
-                        {sleeve_fields}
+                        {live(sleeve_fields)}
                     </fieldset>
                     <fieldset class="group">
                         <legend>{t::BLOCK}</legend>
@@ -132,7 +133,7 @@ pub fn DropScreen() -> impl IntoView {
                             value=block
                             change=set_block
                         />
-                        {block_fields}
+                        {live(block_fields)}
                     </fieldset>
                     <Choice
                         id="drop-units"
@@ -179,11 +180,11 @@ fn slider(state: State, place: Place, units: UnitSystem, reach: Reach) -> AnyVie
         <input
             type="range"
             aria-label=format!("{}, {}", t::field(place.field), t::SLIDER)
-            aria-valuetext=spoken
+            aria-valuetext=words(spoken)
             min=from.to_string()
             max=to.to_string()
             step=step.to_string()
-            prop:value=move || value.get()
+            prop:value=words(move || value.get())
             on:input=move |event| {
                 let typed = event_target_value(&event).parse::<f64>().unwrap_or(from);
                 state.type_text(Target::Drop, place, &fixed(typed, decimals(unit)));

@@ -1,5 +1,7 @@
 //! A job: the strip of cylinders, the steps of one of them, one step open.
 
+use crate::browser;
+use crate::live::{live, maybe, words};
 use crate::parts::step::{CylinderStep, summary};
 use crate::parts::strip::Strip;
 use crate::parts::verdict::shape;
@@ -28,7 +30,7 @@ pub fn job_head(state: State, id: &str) -> AnyView {
             })
         };
         view! {
-            <a href=address aria-current=current>
+            <a href=address aria-current=maybe(current)>
                 {words}
             </a>
         }
@@ -122,6 +124,20 @@ pub fn JobScreen(
             })
         })
     });
+    // Another step: its heading comes into view and takes the focus; after
+    // "next" the first reading does, so that typing goes on.
+    Effect::new(move |before: Option<(u8, StepId)>| {
+        let now = (cylinder.get(), step.get());
+        if before.is_some_and(|b| b != now) {
+            if state.going_on.get_untracked() {
+                state.going_on.set(false);
+                request_animation_frame(browser::focus_first_reading);
+            } else {
+                request_animation_frame(|| browser::focus("step-heading"));
+            }
+        }
+        now
+    });
     let shown = Signal::derive(move || Some(cylinder.get()));
     let kept_step = Signal::derive(move || step_asked.get());
     let key = StoredValue::new(id.clone());
@@ -169,10 +185,10 @@ pub fn JobScreen(
         <Strip id=id.clone() shown=shown step=kept_step />
         <div class="work">
             <section class="work-step" aria-labelledby="step-heading">
-                {body}
+                {live(body)}
             </section>
             <nav class="steps" aria-label=t::STEPS>
-                {steps} {leave_out}
+                {live(steps)} {live(leave_out)}
             </nav>
         </div>
     }
@@ -201,7 +217,7 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
         .flatten()
         .map(|(address, words)| {
             view! {
-                <a class="button" data-onward="" href=address>
+                <a class="button" data-onward="" href=address on:click=move |_| state.going_on.set(true)>
                     {words}
                 </a>
             }
@@ -248,12 +264,12 @@ fn step_line(
     view! {
         <li>
             <a class="step-line" href=address aria-current=is_open.then_some("step")>
-                <span class=move || mark_class(report.get().0)>
-                    {move || shape(report.get().0)}
-                    <span class="mark-word">{move || t::signal(report.get().0)}</span>
+                <span class=words(move || mark_class(report.get().0))>
+                    {live(move || shape(report.get().0))}
+                    <span class="mark-word">{live(move || t::signal(report.get().0))}</span>
                 </span>
                 <span class="step-title">{t::step_title(spec.id)}</span>
-                <span class="step-summary">{move || report.get().1}</span>
+                <span class="step-summary">{live(move || report.get().1)}</span>
             </a>
         </li>
     }

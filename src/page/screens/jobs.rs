@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::library::{Kept, Listed};
+use crate::live::live;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
 use crate::state::State;
@@ -64,8 +65,8 @@ pub fn JobsScreen() -> impl IntoView {
                 <span>{t::NEW_JOB_WHAT}</span>
             </a>
         </div>
-        {list}
-        {kept}
+        {live(list)}
+        {live(kept)}
         <section class="demos" aria-labelledby="demo-heading">
             <h2 id="demo-heading">{t::OPEN_DEMO}</h2>
             <div class="row">{demos}</div>

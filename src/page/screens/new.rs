@@ -1,6 +1,7 @@
 //! A new job: from an engine that is known here, or from own numbers.
 
 use crate::browser;
+use crate::live::live;
 use crate::parts::choice::{Choice, Line, materials};
 use crate::state::State;
 use crate::texts as t;
@@ -92,7 +93,7 @@ pub fn NewScreen() -> impl IntoView {
                 value=from.into()
                 change=Callback::new(move |value| from.set(value))
             />
-            {own}
+            {live(own)}
             <p class="quiet">{t::NUMBERS_LATER}</p>
             <button type="button" class="button-first" on:click=begin>
                 {t::BEGIN_JOB}

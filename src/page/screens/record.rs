@@ -1,6 +1,7 @@
 //! The record: one printed page, black on white, taped to the block.
 
 use crate::browser;
+use crate::live::live;
 use crate::parts::notice::export_button;
 use crate::parts::strip::bore;
 use crate::screens::job::job_head;
@@ -35,7 +36,7 @@ pub fn RecordScreen(
             </button>
             {export_button(state)}
         </div>
-        <article class="record">{sheet}</article>
+        <article class="record">{live(sheet)}</article>
     }
 }
 

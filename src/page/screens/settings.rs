@@ -1,5 +1,6 @@
 //! Settings of the shop: units, gauges, the number pad.
 
+use crate::live::live;
 use crate::parts::choice::Choice;
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
@@ -57,7 +58,7 @@ pub fn SettingsScreen() -> impl IntoView {
             />
             <p class="quiet">{t::PAD_SETTING_WHAT}</p>
         </div>
-        {gauges}
+        {live(gauges)}
         <section class="cautions">
             <p>{t::STANDING_WORDS}</p>
         </section>

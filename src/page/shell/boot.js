@@ -6,7 +6,8 @@
 
 const script = document.querySelector("script[data-glue][data-wasm]");
 const boot = document.getElementById("boot");
-const part = (name) => document.getElementById(`boot-${name}`);
+// Found inside, as it is no longer in the page once the program runs.
+const part = (name) => boot.querySelector(`#boot-${name}`);
 
 let started = false;
 
