@@ -264,6 +264,8 @@ fn browser(bench: &Bench) -> Outcome<u64> {
             .args(["test", "-p", "coldseat-browser-tests", "--tests"])
             // Each test has a browser of its own; more than two starve.
             .args(["--", "--test-threads=2"])
+            // An error's words say what failed; its stack only where it was told.
+            .env("RUST_LIB_BACKTRACE", "0")
             .env("COLDSEAT_XTASK", &bench.own_program)
             .env("COLDSEAT_DIST", layout::dist_folder())
             .env(

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
-use anyhow::{Context, Result, bail, ensure};
+use anyhow::{Context, Result, anyhow, bail, ensure};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use fantoccini::Client;
@@ -401,6 +401,9 @@ impl Page {
     }
 
     /// Waits until `look` finds what it looks for.
+    ///
+    /// An error while looking is looked at again: the page may be loading or
+    /// drawing anew. The last one is told when the patience is at its end.
     pub async fn until<T>(
         &self,
         what: &str,
@@ -408,11 +411,16 @@ impl Page {
     ) -> Result<T> {
         let begun = Instant::now();
         loop {
-            if let Some(found) = look().await? {
+            let looked = look().await;
+            if let Ok(Some(found)) = looked {
                 return Ok(found);
             }
             if begun.elapsed() > PATIENCE {
-                bail!("waited {} s for {what}", PATIENCE.as_secs());
+                let told = format!("waited {} s for {what}", PATIENCE.as_secs());
+                return match looked {
+                    Err(error) => Err(error.context(told)),
+                    Ok(_) => Err(anyhow!(told)),
+                };
             }
             tokio::time::sleep(GLANCE).await;
         }

@@ -197,17 +197,8 @@ async fn a_new_version_is_offered_and_not_taken() -> Result<()> {
         "taken without being asked"
     );
 
-    page.script_awaiting(
-        "const registration = await navigator.serviceWorker.getRegistration();
-         const changed = new Promise((done) =>
-             navigator.serviceWorker.addEventListener('controllerchange', done));
-         registration.waiting.postMessage({ type: 'SKIP_WAITING' });
-         await changed;",
-    )
-    .await
-    // The page may reload itself as soon as the new version rules.
-    .ok();
-    page.reload().await?;
+    page.says("A new version of this page is ready.").await?;
+    page.tap(Role::Button, "Take the new version").await?;
     page.until("the second version", async || {
         Ok((marked(page).await? == json!("second")).then_some(()))
     })
@@ -327,6 +318,46 @@ async fn a_program_that_cannot_start_says_so_and_gives_the_data_out() -> Result<
     page.find(Role::Button, "Try again").await?;
     page.picture("could-not-start").await?;
     Ok(())
+}
+
+#[tokio::test]
+async fn a_program_that_stops_says_so() -> Result<()> {
+    let bench = Bench::open(COPY).await?;
+    let page = bench.page();
+    // From files of the page's own host: of a foreign script's error a browser
+    // tells the page nothing.
+    let run = async |name: &str, code: &str| {
+        fs::write(bench.folder().join(name), code)?;
+        let script = "
+            const script = document.createElement('script');
+            script.src = arguments[0];
+            document.head.append(script);
+        ";
+        page.script(script, vec![json!(name)]).await
+    };
+    run("other.js", "throw new Error('not the program')").await?;
+    page.until("the other error", async || {
+        let complaints = page.complaints().await?;
+        let told = complaints
+            .iter()
+            .any(|line| line.contains("not the program"));
+        Ok(told.then_some(()))
+    })
+    .await?;
+    let stopped = page.find_all(Role::Heading, "Coldseat stopped").await?;
+    assert!(stopped.is_empty(), "an error of another kind stops nothing");
+
+    run(
+        "trap.js",
+        "throw new WebAssembly.RuntimeError('unreachable')",
+    )
+    .await?;
+    page.find(Role::Heading, "Coldseat stopped").await?;
+    page.find(Role::Button, "Save my data to a file").await?;
+    page.picture("stopped").await?;
+    page.tap(Role::Button, "Try again").await?;
+    page.gone(Role::Heading, "Coldseat stopped").await?;
+    page.stands().await
 }
 
 /// Status and content type of an address fetched by the page.
