@@ -19,6 +19,7 @@ function fail(reason) {
   part("failed").hidden = false;
   part("reason").textContent = String(reason?.message ?? reason);
   if (started) part("heading").textContent = "Coldseat stopped";
+  part("needs").hidden = started;
   boot.classList.toggle("boot-over", started);
   document.body.prepend(boot);
   boot.hidden = false;
