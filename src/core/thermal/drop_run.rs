@@ -58,6 +58,8 @@ pub enum End {
     Stuck,
 }
 
+/// From this time on the steps' tolerance falls as time goes on, s.
+const LATE_S: f64 = 40.0;
 /// Most steps of one phase; a usual drop takes about forty.
 const MOST_STEPS: usize = 20_000;
 
@@ -148,11 +150,14 @@ impl Run {
             // Aim at the end of the time with the present stretch.
             let aim = left / before.t[1];
             let mut trial = h.min(aim);
+            // A grip that comes late comes slowly: what is left of the clearance
+            // then closes by a few kelvin, and a step's error weighs more.
+            let tolerance_k = self.tolerance_k * (LATE_S / before.t[0].max(LATE_S)).max(0.05);
             self.stepper.prepare(&self.model, &self.y);
             let step = self.stepper.step(&self.model, &self.y, &rates, trial);
-            if step.error > self.tolerance_k {
+            if step.error > tolerance_k {
                 self.steps[1] += 1;
-                h = next_size(trial, step.error, self.tolerance_k).min(0.5 * trial);
+                h = next_size(trial, step.error, tolerance_k).min(0.5 * trial);
                 if h < 1e-12 {
                     return End::Stuck;
                 }
@@ -174,7 +179,8 @@ impl Run {
                     after = self.slopes(&y, &end_rates);
                     after.s = s + trial;
                 }
-                met = true;
+                // Short of it: this was an ordinary step, the next comes closer.
+                met = reached(&after) <= 1e-5 * reached(&before).abs();
             }
             self.steps[0] += 1;
             s = after.s;
@@ -187,7 +193,7 @@ impl Run {
             if after.t[0] >= last_s {
                 return End::TimeUp;
             }
-            let grown = next_size(trial, step.error, self.tolerance_k);
+            let grown = next_size(trial, step.error, tolerance_k);
             h = if trial < h { h.max(grown) } else { grown };
             before = after;
         }

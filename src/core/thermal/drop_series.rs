@@ -9,22 +9,20 @@ use crate::quantity::{DiametralClearance, Seconds, Temperature};
 /// Points of the series before and from the grip on.
 const POINTS: [usize; 2] = [40, 20];
 
-/// First moment at which both means are within 1 K.
+/// First moment at which both means are within 1 K. The solver lands on it a
+/// hair to either side.
 pub fn equal(moments: &[Moment]) -> Option<f64> {
+    const LANDED_K: f64 = 1e-3;
     let apart = |m: &Moment| (m.sleeve[0] - m.block[0]).abs() - 1.0;
     let first = moments.first()?;
     if apart(first) <= 0.0 {
         return Some(first.t[0]);
     }
-    let pair = moments.windows(2).find(|w| apart(&w[1]) <= 0.0)?;
-    roots::bracketed(
-        |s| apart(&between(&pair[0], &pair[1], s)),
-        pair[0].s,
-        pair[1].s,
-        1e-9,
-    )
-    .map(|root| between(&pair[0], &pair[1], root.x).t[0])
-    .or(Some(pair[1].t[0]))
+    let pair = moments.windows(2).find(|w| apart(&w[1]) <= LANDED_K)?;
+    let (a, b) = (&pair[0], &pair[1]);
+    roots::bracketed(|s| apart(&between(a, b, s)), a.s, b.s, 1e-9)
+        .map(|root| between(a, b, root.x).t[0])
+        .or(Some(b.t[0]))
 }
 
 /// What the series covers.
