@@ -10,7 +10,7 @@ use std::time::Instant;
 use crate::layout;
 use crate::page;
 use crate::run::{self, Outcome, Trouble, cargo};
-use crate::setup::{Browser, Purpose, Toolbox, WASM_TARGET, set_up};
+use crate::setup::{Browser, Purpose, Toolbox, WASM_TARGET, python, set_up};
 
 /// What a check needs to be there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -28,7 +28,7 @@ struct Check {
     run: fn(&Bench) -> Outcome<u64>,
 }
 
-const CHECKS: [Check; 8] = [
+const CHECKS: [Check; 9] = [
     Check {
         name: "format",
         headline: "every file is formatted",
@@ -58,6 +58,12 @@ const CHECKS: [Check; 8] = [
         headline: "examples in the documentation",
         needs: Needs::Compiler,
         run: examples,
+    },
+    Check {
+        name: "crosscheck",
+        headline: "seeded cases against numpy, scipy, CoolProp, ht and scikit-fem",
+        needs: Needs::Compiler,
+        run: crosscheck,
     },
     Check {
         name: "wasm",
@@ -226,9 +232,51 @@ fn examples(_: &Bench) -> Outcome<u64> {
     )
 }
 
+fn crosscheck(_: &Bench) -> Outcome<u64> {
+    let interpreter = python()?;
+    run::run(
+        here(cargo()).args([
+            "build",
+            "--release",
+            "-p",
+            "coldseat-core",
+            "--bin",
+            "evaluate",
+        ]),
+        "see the message above",
+    )?;
+    let program = layout::target_folder().join("release").join("evaluate");
+    let script = layout::checkout().join("tests/crosscheck/crosscheck.py");
+    let output = run::run_and_keep(
+        here(Command::new(interpreter))
+            .env("PYTHONDONTWRITEBYTECODE", "1")
+            .arg(script)
+            .arg(program),
+        "see the case that differs above",
+    )?;
+    let count = output
+        .lines()
+        .rev()
+        .find_map(|line| line.split_once(" passed, ")?.0.parse::<u64>().ok());
+    match count {
+        None | Some(0) => Err(Trouble::new(
+            "the cross-check compared nothing",
+            "see its output above",
+        )),
+        Some(count) => Ok(count),
+    }
+}
+
 fn wasm(bench: &Bench) -> Outcome<u64> {
-    let tools = bench.tools()?;
-    let browser = bench.browser()?;
+    tests(&mut wasm_test(bench.tools()?, "wasm")?)
+}
+
+/// A test of `coldseat-tests`, to be run in a headless browser.
+pub(crate) fn wasm_test(tools: &Toolbox, name: &str) -> Outcome<Command> {
+    let browser = tools
+        .browser
+        .as_ref()
+        .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))?;
     let options = layout::target_folder().join("webdriver.json");
     let wishes = serde_json::json!({
         "goog:chromeOptions": {
@@ -239,17 +287,16 @@ fn wasm(bench: &Bench) -> Outcome<u64> {
     std::fs::write(&options, wishes.to_string())
         .map_err(|error| Trouble::with_file(&options, &error))?;
     let runner = tools.wasm_bindgen_folder.join("wasm-bindgen-test-runner");
-    let mut test = tools.wasm.cargo();
+    let mut test = here(tools.wasm.cargo());
     tools.equip(&mut test);
-    tests(
-        here(test)
-            .args(["test", "-p", "coldseat-tests", "--test", "wasm"])
-            .args(["--target", WASM_TARGET])
-            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
-            .env("WASM_BINDGEN_TEST_ONLY_WEB", "1")
-            .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options)
-            .env("CHROMEDRIVER", &browser.driver),
-    )
+    test.args(["test", "-p", "coldseat-tests", "--test", name])
+        .args(["--target", WASM_TARGET])
+        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
+        .env("WASM_BINDGEN_TEST_ONLY_WEB", "1")
+        .env("WASM_BINDGEN_TEST_TIMEOUT", "120")
+        .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options)
+        .env("CHROMEDRIVER", &browser.driver);
+    Ok(test)
 }
 
 fn build(bench: &Bench) -> Outcome<u64> {
@@ -278,7 +325,7 @@ fn browser(bench: &Bench) -> Outcome<u64> {
 }
 
 /// A command that stands in the checkout, wherever the person stands.
-fn here(mut command: Command) -> Command {
+pub(crate) fn here(mut command: Command) -> Command {
     command.current_dir(layout::checkout());
     command
 }

@@ -7,6 +7,7 @@
 //!
 //! Nothing here is part of the page: no code of this crate reaches a phone.
 
+pub mod bench;
 pub mod check;
 pub mod layout;
 pub mod page;

@@ -1,4 +1,4 @@
-//! The commands: `cargo xtask setup | build | serve | test`.
+//! The commands: `cargo xtask setup | build | serve | test | bench`.
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -7,7 +7,7 @@ use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port};
 use xtask::setup::{Purpose, set_up};
-use xtask::{check, layout, page};
+use xtask::{bench, check, layout, page};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
@@ -15,6 +15,7 @@ Usage: cargo xtask COMMAND
   serve [--port N] [--into DIR]   set up, build the page, serve it on this machine
   build [--into DIR]              set up, build the page into DIR (dist/)
   test [--only CHECK]             set up, run every check, or one
+  bench                           set up, time the core here and in a browser
   setup                           set up for all of these
   serve-folder DIR [--port N]     serve a finished page as it is; port 0 for any
 
@@ -80,6 +81,7 @@ fn command() -> Outcome<()> {
         (Some("serve-folder"), Some(folder)) => {
             serve(&folder, Port::Exactly(wishes.port.unwrap_or(PORT)))
         }
+        (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref()),
         (Some(other), _) => Err(Trouble::new(
             format!("`{other}` is no command, or its folder is missing or one too many"),

@@ -7,6 +7,7 @@
 
 mod browser;
 mod debian;
+mod python;
 mod tools;
 mod wasm;
 
@@ -19,6 +20,7 @@ use crate::layout;
 use crate::run::Outcome;
 
 pub use browser::Browser;
+pub use python::python;
 pub use wasm::{TARGET as WASM_TARGET, WasmToolchain};
 
 /// What the tools are wanted for.

@@ -1,0 +1,183 @@
+//! The benchmark table: natively, in the browser, and scipy's stiff solvers on
+//! the same cold drop in the same run.
+//!
+//! Ratios are what counts; the milliseconds are this machine's.
+
+use std::collections::BTreeMap;
+use std::io::Write;
+use std::path::Path;
+use std::process::{Command, Stdio};
+use std::time::Instant;
+
+use crate::check;
+use crate::layout;
+use crate::run::{self, Outcome, Trouble, cargo};
+use crate::setup::{Purpose, python, set_up};
+
+/// A target: the case, the kind of run, its most in microseconds.
+const TARGETS: [(&str, &str, f64); 6] = [
+    ("cold_drop with its series", "native", 100.0),
+    ("cold_drop with its series", "browser", 300.0),
+    ("bands of 300 cold drops", "browser", 100_000.0),
+    ("16-cylinder job, whole", "native", 1000.0),
+    ("bore_profile, jacketed", "native", 10_000.0),
+    ("bore_profile, jacketed", "browser", 30_000.0),
+];
+
+/// Requests of the streaming run.
+const REQUESTS: usize = 1_000_000;
+
+/// Runs and prints the table.
+pub fn bench() -> Outcome<()> {
+    let tools = set_up(Purpose::Tests)?;
+    let interpreter = python()?;
+    crate::page::fetch_crates()?;
+    println!("\n== natively, optimized: builds, then about ten seconds");
+    let native = medians(&run::run_and_keep(
+        check::here(cargo()).args(["bench", "-p", "coldseat-tests", "--bench", "native"]),
+        "see the message above",
+    )?);
+    println!("\n== in the browser, optimized: builds, then about ten seconds");
+    let mut command = check::wasm_test(&tools, "bench_wasm")?;
+    command.args(["--release", "--", "--nocapture"]);
+    let browser = medians(&run::run_and_keep(&mut command, "see the message above")?);
+    println!("\n== scipy's stiff solvers on the same cold drop, to 0.1 % of its grip time");
+    let script = layout::checkout().join("tests/crosscheck/stiff.py");
+    let scipy = run::run_and_keep(Command::new(interpreter).arg(script), "see above")?;
+    println!("\n== {REQUESTS} mixed requests through the evaluator");
+    let stream = stream()?;
+    table(&native, &browser, &scipy, &stream)
+}
+
+/// The medians of `bench<TAB>name<TAB>microseconds` lines.
+fn medians(output: &str) -> BTreeMap<String, f64> {
+    output
+        .lines()
+        .filter_map(|line| line.split_once("bench\t"))
+        .filter_map(|(_, rest)| rest.split_once('\t'))
+        .filter_map(|(name, us)| Some((name.to_owned(), us.trim().parse().ok()?)))
+        .collect()
+}
+
+/// Wall time and largest memory of the streaming run.
+struct Stream {
+    seconds: f64,
+    megabytes: Option<f64>,
+}
+
+fn stream() -> Outcome<Stream> {
+    run::run(
+        check::here(cargo()).args([
+            "build",
+            "--release",
+            "-p",
+            "coldseat-core",
+            "--bin",
+            "evaluate",
+        ]),
+        "see the message above",
+    )?;
+    let program = layout::target_folder().join("release").join("evaluate");
+    let broken = |error: std::io::Error| Trouble::with_file(&program, &error);
+    let begun = Instant::now();
+    let mut child = Command::new(&program)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::null())
+        .spawn()
+        .map_err(broken)?;
+    let lines = [
+        r#"{"id":1,"calc":"ring_gap","inputs":{"gap_m":0.0004,"bore_change_m":5e-5}}"#,
+        r#"{"id":2,"calc":"wall","inputs":{"measured_m":0.008,"old_d_m":0.1,"new_d_m":0.108,"offset_m":0}}"#,
+        r#"{"id":3,"calc":"contraction","inputs":{"material":"gray_iron","length_m":0.1,"from_k":293.15,"to_k":77.355}}"#,
+        r#"{"id":4,"calc":"scatter","inputs":{"errors_m":[1e-6,"x"]}}"#,
+        r#"{"id":5,"calc":"oxygen","inputs":{"room_m3":100,"nitrogen_l":10,"room_k":293.15,"air_changes_per_h":2,"release_s":600}}"#,
+    ];
+    let mut megabytes = None;
+    if let Some(mut input) = child.stdin.take() {
+        for i in 0..REQUESTS {
+            writeln!(input, "{}", lines[i % lines.len()]).map_err(broken)?;
+        }
+        input.flush().map_err(broken)?;
+        megabytes = largest_memory(child.id());
+    }
+    child.wait().map_err(broken)?;
+    Ok(Stream {
+        seconds: begun.elapsed().as_secs_f64(),
+        megabytes,
+    })
+}
+
+/// The largest resident memory of a process so far, where the system tells.
+fn largest_memory(process: u32) -> Option<f64> {
+    let status = Path::new("/proc").join(process.to_string()).join("status");
+    let text = std::fs::read_to_string(status).ok()?;
+    let line = text.lines().find_map(|l| l.strip_prefix("VmHWM:"))?;
+    let kilobytes: f64 = line.split_whitespace().next()?.parse().ok()?;
+    Some(kilobytes / 1024.0)
+}
+
+fn table(
+    native: &BTreeMap<String, f64>,
+    browser: &BTreeMap<String, f64>,
+    scipy: &str,
+    stream: &Stream,
+) -> Outcome<()> {
+    if native.is_empty() || browser.is_empty() {
+        return Err(Trouble::new(
+            "a benchmark gave no timing",
+            "see its output above",
+        ));
+    }
+    println!("\n{:34} {:>12} {:>12}", "median, ms", "native", "browser");
+    for (name, us) in native {
+        let other = browser
+            .get(name)
+            .map_or_else(|| "-".to_owned(), |us| format!("{:.3}", us / 1e3));
+        println!("{name:34} {:>12.3} {other:>12}", us / 1e3);
+    }
+    let drop = native
+        .get("cold_drop with its series")
+        .copied()
+        .unwrap_or(f64::NAN)
+        / 1e3;
+    for line in scipy.lines().filter_map(|l| l.strip_prefix("scipy\t")) {
+        if let Some((method, ms)) = line.split_once('\t') {
+            let ms: f64 = ms.trim().parse().unwrap_or(f64::NAN);
+            println!(
+                "scipy {method:28} {ms:>12.3}   {:.0} times the core's cold drop",
+                ms / drop
+            );
+        }
+    }
+    println!(
+        "evaluator, {REQUESTS} requests        {:>9.1} s, at most {} of memory",
+        stream.seconds,
+        stream
+            .megabytes
+            .map_or_else(|| "unknown".to_owned(), |mb| format!("{mb:.1} MB")),
+    );
+    println!("\ntargets:");
+    for (name, kind, most) in TARGETS {
+        let found = if kind == "native" { native } else { browser };
+        let us = found.get(name).copied().unwrap_or(f64::NAN);
+        let verdict = if us <= most { "met" } else { "MISSED" };
+        println!(
+            "  {name}, {kind}: {:.3} ms of {:.3} ms: {verdict}",
+            us / 1e3,
+            most / 1e3
+        );
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::medians;
+
+    #[test]
+    fn medians_are_read_from_a_browsers_log_too() {
+        let found = medians("x\n    bench\ta b\t12.50\nbench\tc\t3\nbench\tbroken\n");
+        assert_eq!(found.get("a b"), Some(&12.5));
+        assert_eq!(found.len(), 2);
+    }
+}

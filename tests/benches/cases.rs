@@ -1,0 +1,178 @@
+//! What is timed: the same functions natively and in the browser.
+
+use coldseat_core::evaluator::answer;
+use coldseat_core::job::assess::assess;
+use coldseat_core::job::demo::Demo;
+use coldseat_core::job::{Job, Owner, Place};
+use coldseat_core::materials::{Material, MaterialId};
+use coldseat_core::mechanics::bore_profile::{
+    BoreProfileInput, Flange, Jacket, Joint, bore_profile,
+};
+use coldseat_core::mechanics::rings::Elastic;
+use coldseat_core::numerics::sampling::{Law, Uncertain, latin_hypercube, spread};
+use coldseat_core::quantity::{
+    Diameter, DiametralInterference, Force, Length, Pressure, Seconds, Temperature,
+};
+use coldseat_core::thermal::cold_drop::{ColdDrop, cold_drop};
+
+/// One case: its name and what it does once.
+pub type Case = (&'static str, fn());
+
+/// Every case.
+pub const CASES: [Case; 6] = [
+    ("cold_drop with its series", one_drop),
+    ("bands of 300 cold drops", bands),
+    ("16-cylinder job, whole", sixteen),
+    ("bore_profile, jacketed", profile),
+    ("evaluator: one seat request", seat_request),
+    ("evaluator: one cold_drop request", drop_request),
+];
+
+/// The sleeve that crosscheck/stiff.py solves too.
+pub fn usual_drop() -> ColdDrop {
+    ColdDrop {
+        sleeve_material: Material::catalogue(MaterialId::GrayIron),
+        sleeve_inner: Diameter::from_m(0.0985),
+        sleeve_outer: Diameter::from_m(0.1067),
+        sleeve_length: Length::from_m(0.22),
+        block_material: Material::catalogue(MaterialId::GrayIron),
+        block_bore: Diameter::from_m(0.10667),
+        block_outer: Diameter::from_m(0.12667),
+        bath: Temperature::from_k(77.355),
+        room: Temperature::from_k(293.15),
+        block: Temperature::from_k(293.15),
+        carry: Seconds::from_s(10.0),
+        air: None,
+        eccentricity: 0.0,
+    }
+}
+
+fn one_drop() {
+    std::hint::black_box(cold_drop(std::hint::black_box(&usual_drop())).expect("in range"));
+}
+
+fn bands() {
+    let known = |value, u| Uncertain {
+        value,
+        u,
+        law: Law::Normal,
+    };
+    let inputs = [known(0.10667, 1e-6), known(1.0, 0.034), known(10.0, 1.0)];
+    let rows = latin_hypercube(&inputs, 300, 1);
+    let grips: Vec<f64> = rows
+        .iter()
+        .map(|row| {
+            let mut drop = usual_drop();
+            drop.block_bore = Diameter::from_m(row[0]);
+            drop.sleeve_material = drop.sleeve_material.with_expansion_scale(row[1]);
+            drop.carry = Seconds::from_s(row[2].max(0.0));
+            let answer = cold_drop(&drop).expect("in range");
+            answer.grip.map_or(0.0, |g| g.after.as_s())
+        })
+        .collect();
+    std::hint::black_box(spread(&rows, &grips));
+}
+
+/// The V-eight's demo job with a second set of eight cylinders.
+pub fn sixteen_cylinders() -> Job {
+    let mut job = Demo::ALL[1].job(0);
+    let copies: Vec<_> = job
+        .entries
+        .iter()
+        .filter_map(|(place, entry)| match place.owner {
+            Owner::Cylinder(c) if c <= 8 => Some((
+                Place {
+                    owner: Owner::Cylinder(c + 8),
+                    ..*place
+                },
+                entry.clone(),
+            )),
+            _ => None,
+        })
+        .collect();
+    for (place, entry) in copies {
+        job.entries.put(place, entry);
+    }
+    job.engine.cylinders = 16;
+    job
+}
+
+fn sixteen() {
+    // The job is made once: only its assessment is timed.
+    static JOB: std::sync::OnceLock<Job> = std::sync::OnceLock::new();
+    std::hint::black_box(assess(JOB.get_or_init(sixteen_cylinders)));
+}
+
+fn profile() {
+    let iron = |gpa: f64, poisson| Elastic {
+        youngs: Pressure::from_pa(gpa * 1e9),
+        poisson,
+    };
+    let input = BoreProfileInput {
+        sleeve_inner: Diameter::from_m(0.1016),
+        sleeve_outer: Diameter::from_m(0.10795),
+        length: Length::from_m(0.152),
+        flange: Some(Flange {
+            outer: Diameter::from_m(0.113),
+            thickness: Length::from_m(0.00508),
+        }),
+        sleeve: iron(168.0, 0.275),
+        block_outer: Diameter::from_m(0.151),
+        block: iron(110.0, 0.26),
+        below: Length::from_m(0.01),
+        jacket: Some(Jacket {
+            wall: Length::from_m(0.0064),
+            deck: Length::from_m(0.0152),
+            bottom: Length::from_m(0.0152),
+        }),
+        interference: DiametralInterference::from_m(3.2e-5),
+        joint: Joint::Frictionless,
+        clamp: Force::from_n(0.0),
+        depths: (0..40)
+            .map(|i| Length::from_m(0.0039 * f64::from(i)))
+            .collect(),
+    };
+    std::hint::black_box(bore_profile(std::hint::black_box(&input)).expect("in range"));
+}
+
+/// A seat request as a line.
+pub const SEAT: &str = r#"{"id":1,"calc":"seat","inputs":{"thickness_m":[0.008,0.008,0.008,0.008],"depth_m":[0.0078,0.0078,0.0078,0.0078],"height_m":[0.0002,0.0002,0.0002,0.0002],"pulls":[{"gauge_pa":1.7e7,"loaded_m":0.00018,"relaxed_m":0.0002},{"gauge_pa":1.7e7,"loaded_m":0.00018,"relaxed_m":0.0002},{"gauge_pa":1.7e7,"loaded_m":0.00018,"relaxed_m":0.0002}],"u_height_m":5e-6,"u_thickness_m":5e-6,"u_depth_m":5e-6,"gap_limit_m":2.54e-5,"tilt_limit_m":2.54e-5}}"#;
+
+/// A cold drop request as a line.
+pub const DROP: &str = r#"{"id":2,"calc":"cold_drop","inputs":{"sleeve":{"material":"gray_iron","inner_d_m":0.0985,"outer_d_m":0.1067,"length_m":0.22},"block":{"material":"gray_iron","bore_d_m":0.10667,"outer_d_m":0.12667},"bath_k":77.355,"room_k":293.15,"carry_s":10}}"#;
+
+fn seat_request() {
+    std::hint::black_box(answer(SEAT));
+}
+
+fn drop_request() {
+    std::hint::black_box(answer(DROP));
+}
+
+/// Times every case with `now` (milliseconds): median of enough runs to fill
+/// about `fill_ms`, at least five, as lines of `bench<TAB>name<TAB>median us`.
+pub fn lines(now: impl Fn() -> f64, fill_ms: f64) -> Vec<String> {
+    CASES
+        .iter()
+        .map(|(name, run)| {
+            run();
+            let begun = now();
+            run();
+            let once = (now() - begun).max(1e-3);
+            // A browser's clock is coarse: several calls a reading.
+            let calls = (1.0 / once).clamp(1.0, 1000.0) as usize;
+            let readings = (fill_ms / (once * calls as f64)).clamp(5.0, 2000.0) as usize;
+            let mut times: Vec<f64> = (0..readings)
+                .map(|_| {
+                    let begun = now();
+                    for _ in 0..calls {
+                        run();
+                    }
+                    (now() - begun) / calls as f64
+                })
+                .collect();
+            times.sort_by(f64::total_cmp);
+            format!("bench\t{name}\t{:.2}", times[times.len() / 2] * 1e3)
+        })
+        .collect()
+}

@@ -1,0 +1,18 @@
+//! The cases, timed in a browser. Run by `cargo xtask bench`.
+
+#![cfg(target_arch = "wasm32")]
+
+mod cases;
+
+use wasm_bindgen_test::{console_log, wasm_bindgen_test, wasm_bindgen_test_configure};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+#[wasm_bindgen_test]
+fn bench() {
+    let lines = cases::lines(js_sys::Date::now, 1500.0);
+    assert_eq!(lines.len(), cases::CASES.len());
+    for line in lines {
+        console_log!("{line}");
+    }
+}
