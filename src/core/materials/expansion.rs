@@ -37,6 +37,13 @@ const FERROUS: [f64; 6] = [
 ];
 
 /// The shape of ferrous expansion.
+///
+/// # Example
+/// -0.5236 at 200 K (enthalpy of iron, project reference A4):
+/// ```
+/// let s = coldseat_core::materials::expansion::ferrous_shape(200.0);
+/// assert!((s + 0.52359).abs() < 3e-4);
+/// ```
 #[must_use]
 pub fn ferrous_shape(t_k: f64) -> f64 {
     let x = (t_k - REFERENCE_K) / 100.0;
@@ -48,12 +55,24 @@ fn horner(c: &[f64], t: f64) -> f64 {
 }
 
 /// NIST: (L - L293)/L293 x 1e5 of 6061-T6, 18 to 300 K.
+///
+/// # Example
+/// ```
+/// let e = coldseat_core::materials::expansion::nist_6061(100.0);
+/// assert!((e + 365.45).abs() < 0.05);
+/// ```
 #[must_use]
 pub fn nist_6061(t_k: f64) -> f64 {
     horner(&[-412.77, -0.303_89, 8.7696e-3, -9.9821e-6], t_k)
 }
 
 /// NIST: (L - L293)/L293 x 1e5 of 304, 23 to 300 K.
+///
+/// # Example
+/// ```
+/// let e = coldseat_core::materials::expansion::nist_304(100.0);
+/// assert!((e + 261.22).abs() < 0.05);
+/// ```
 #[must_use]
 pub fn nist_304(t_k: f64) -> f64 {
     horner(&[-295.54, -0.398_11, 9.2683e-3, -2.0261e-5, 1.7127e-8], t_k)

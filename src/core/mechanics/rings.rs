@@ -155,6 +155,28 @@ pub struct SlipForces {
 ///
 /// # Errors
 /// As [`press_fit`].
+///
+/// # Example
+/// Case C1 of the project reference: 3377 lbf pushed, 3127 lbf pulled.
+/// ```
+/// use coldseat_core::mechanics::rings::{Elastic, PressFit, slip_forces};
+/// use coldseat_core::quantity::{Diameter, DiametralInterference, Length, Pressure};
+/// let f = slip_forces(&PressFit {
+///     sleeve_inner: Diameter::from_inch(4.0),
+///     joint: Diameter::from_inch(4.25),
+///     block_outer: Diameter::from_inch(6.0),
+///     sleeve: Elastic { youngs: Pressure::from_psi(24.4e6), poisson: 0.275 },
+///     block: Elastic { youngs: Pressure::from_psi(16e6), poisson: 0.26 },
+///     interference: DiametralInterference::from_inch(0.00125),
+///     rz_sleeve: Length::from_um(0.0),
+///     rz_bore: Length::from_um(0.0),
+///     smoothing: 0.8,
+///     length: Length::from_inch(6.0),
+///     friction: 0.12,
+/// })?;
+/// assert!((f.push.as_lbf() - 3377.3).abs() < 1.0 && (f.pull.as_lbf() - 3127.4).abs() < 1.0);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
 pub fn slip_forces(fit: &PressFit) -> Result<SlipForces, Fault> {
     let answer = press_fit(fit)?;
     let rings = Rings::of(fit);

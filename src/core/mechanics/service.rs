@@ -62,6 +62,47 @@ pub struct Service {
 /// # Errors
 /// As [`super::rings::press_fit`]; temperatures, pressure or strengths outside
 /// their ranges.
+///
+/// # Example
+/// 2000 psi of gas add 1461.4 psi to the joint of case C1 (superposition of
+/// Lame rings, project reference A18):
+/// ```
+/// use coldseat_core::materials::{ConstantProperties, Material};
+/// use coldseat_core::mechanics::rings::{Elastic, PressFit};
+/// use coldseat_core::mechanics::service::{ServiceInput, service};
+/// use coldseat_core::quantity::*;
+/// let still = Material::constant(ConstantProperties {
+///     expansion_per_k: Some(1.1e-5),
+///     ..ConstantProperties::default()
+/// });
+/// let with_gas = |psi: f64| {
+///     service(&ServiceInput {
+///         fit: PressFit {
+///             sleeve_inner: Diameter::from_inch(4.0),
+///             joint: Diameter::from_inch(4.25),
+///             block_outer: Diameter::from_inch(6.0),
+///             sleeve: Elastic { youngs: Pressure::from_psi(24.4e6), poisson: 0.275 },
+///             block: Elastic { youngs: Pressure::from_psi(16e6), poisson: 0.26 },
+///             interference: DiametralInterference::from_inch(0.00125),
+///             rz_sleeve: Length::from_um(0.0),
+///             rz_bore: Length::from_um(0.0),
+///             smoothing: 0.8,
+///             length: Length::from_inch(6.0),
+///             friction: 0.12,
+///         },
+///         sleeve_material: still.clone(),
+///         block_material: still.clone(),
+///         sleeve: Temperature::from_c(20.0),
+///         block: Temperature::from_c(20.0),
+///         gas: Pressure::from_psi(psi),
+///         sleeve_strength: Pressure::from_psi(65e3),
+///         block_strength: Pressure::from_psi(30e3),
+///     })
+/// };
+/// let added = with_gas(2000.0)?.pressure.as_psi() - with_gas(0.0)?.pressure.as_psi();
+/// assert!((added - 1461.4).abs() < 0.2);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
 pub fn service(input: &ServiceInput) -> Result<Service, Fault> {
     input.fit.check()?;
     bounds::TEMPERATURE.check("sleeve_k", input.sleeve.as_k())?;

@@ -93,6 +93,13 @@ pub fn mean_and_sd(values: &[f64]) -> (f64, f64) {
 ///
 /// Solves E over the mean's error of P(chi2(n-1) > (n-1) r^2 / k^2), where r
 /// holds the content about that error.
+///
+/// # Example
+/// n = 6, 90 % content, 95 % confidence: 3.733 (Meeker et al., table J.5b).
+/// ```
+/// let k = coldseat_core::metrology::scatter::tolerance_factor(6, 0.90, 0.95);
+/// assert!((k - 3.733).abs() < 1e-3);
+/// ```
 #[must_use]
 pub fn tolerance_factor(n: usize, content: f64, confidence: f64) -> f64 {
     let root_n = (n as f64).sqrt();

@@ -126,6 +126,37 @@ pub struct Finish {
 /// # Errors
 /// As [`press_fit`]; diameters outside their ranges; a finished bore that is
 /// not inside the sleeve.
+///
+/// # Example
+/// Boring the wall of case C1 from 0.125 to 0.105 in leaves 0.86776 of its
+/// grip; the fit closes it by 0.00097 in first (project reference A10, A17):
+/// ```
+/// use coldseat_core::mechanics::rings::{Elastic, PressFit};
+/// use coldseat_core::planning::finish::{FinishInput, finish};
+/// use coldseat_core::quantity::*;
+/// let done = finish(&FinishInput {
+///     fit: PressFit {
+///         sleeve_inner: Diameter::from_inch(4.0),
+///         joint: Diameter::from_inch(4.25),
+///         block_outer: Diameter::from_inch(6.0),
+///         sleeve: Elastic { youngs: Pressure::from_psi(24.4e6), poisson: 0.275 },
+///         block: Elastic { youngs: Pressure::from_psi(16e6), poisson: 0.26 },
+///         interference: DiametralInterference::from_inch(0.00125),
+///         rz_sleeve: Length::from_um(0.0),
+///         rz_bore: Length::from_um(0.0),
+///         smoothing: 0.8,
+///         length: Length::from_inch(6.0),
+///         friction: 0.12,
+///     },
+///     finished: Diameter::from_inch(4.040),
+///     hone: Length::from_inch(0.003),
+///     piston: Diameter::from_inch(4.035),
+/// })?;
+/// assert!((done.close_in.as_inch() - 0.000970).abs() < 1e-6);
+/// assert!((done.stock.as_inch() - 0.04097).abs() < 1e-5);
+/// assert!((done.grip_left - 0.86776).abs() < 1e-4);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
 pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
     let before = press_fit(&input.fit)?;
     let finished = bounds::DIAMETER.check("finished_d_m", input.finished.as_m())?;

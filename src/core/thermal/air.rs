@@ -68,6 +68,17 @@ pub fn nusselt_vertical(rayleigh: f64, prandtl: f64) -> f64 {
 /// Heat-transfer coefficient of a vertical face of height `height` at
 /// `surface` to still air and walls at `room`: convection with frost, and
 /// radiation.
+///
+/// # Example
+/// 12.17 W/m2/K of convection at 77 K on 0.22 m (the libraries `ht` and
+/// CoolProp), 6 % of frost and 1.54 of radiation at emissivity 0.8:
+/// ```
+/// use coldseat_core::quantity::{Length, Temperature};
+/// use coldseat_core::thermal::air::face_coefficient;
+/// let cold = Temperature::from_k(77.355);
+/// let h = face_coefficient(cold, Temperature::from_c(20.0), Length::from_m(0.22));
+/// assert!((h.as_w_m2k() - (1.06 * 12.172 + 1.54)).abs() < 0.4);
+/// ```
 #[must_use]
 pub fn face_coefficient(surface: Temperature, room: Temperature, height: Length) -> Conductance {
     let (s, r, l) = (surface.as_k(), room.as_k(), height.as_m());
