@@ -149,27 +149,30 @@ fn drop_request() {
     std::hint::black_box(answer(DROP));
 }
 
-/// Times every case with `now` (milliseconds): median of enough runs to fill
-/// about `fill_ms`, at least five, as lines of `bench<TAB>name<TAB>median us`.
+/// Times every case with `now` (milliseconds): median of enough readings to
+/// fill about `fill_ms`, at least five, as lines of
+/// `bench<TAB>name<TAB>median us`.
 pub fn lines(now: impl Fn() -> f64, fill_ms: f64) -> Vec<String> {
     CASES
         .iter()
         .map(|(name, run)| {
-            run();
-            let begun = now();
-            run();
-            let once = (now() - begun).max(1e-3);
-            // A browser's clock is coarse: several calls a reading.
-            let calls = (1.0 / once).clamp(1.0, 1000.0) as usize;
-            let readings = (fill_ms / (once * calls as f64)).clamp(5.0, 2000.0) as usize;
+            let reading = |calls: usize| {
+                let begun = now();
+                for _ in 0..calls {
+                    run();
+                }
+                now() - begun
+            };
+            reading(1);
+            // A browser's clock is coarse: as many calls as make a reading of
+            // two milliseconds or more.
+            let mut calls = 1;
+            while reading(calls) < 2.0 && calls < 1 << 16 {
+                calls *= 2;
+            }
+            let readings = (fill_ms / reading(calls).max(1.0)).clamp(5.0, 500.0) as usize;
             let mut times: Vec<f64> = (0..readings)
-                .map(|_| {
-                    let begun = now();
-                    for _ in 0..calls {
-                        run();
-                    }
-                    (now() - begun) / calls as f64
-                })
+                .map(|_| reading(calls) / calls as f64)
                 .collect();
             times.sort_by(f64::total_cmp);
             format!("bench\t{name}\t{:.2}", times[times.len() / 2] * 1e3)

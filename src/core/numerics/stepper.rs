@@ -11,7 +11,7 @@
 use std::sync::OnceLock;
 
 /// Largest number of unknowns, quadratures included.
-pub const CAPACITY: usize = 64;
+pub const CAPACITY: usize = 48;
 
 /// Values of all unknowns.
 pub type State = [f64; CAPACITY];

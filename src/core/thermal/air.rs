@@ -118,7 +118,7 @@ pub enum AirSide {
 }
 
 /// Nodes of [`AirSide::Tabulated`].
-pub const AIR_NODES: usize = 40;
+pub const AIR_NODES: usize = 28;
 
 impl AirSide {
     /// Still air against a face of `height`, between `coldest` and `hottest`.

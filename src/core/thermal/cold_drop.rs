@@ -133,7 +133,7 @@ const JAMMED_S: f64 = 60.0;
 pub const USUAL: Resolution = Resolution {
     sleeve_cells: 4,
     block_cells: 10,
-    tolerance_k: 0.15,
+    tolerance_k: 0.25,
 };
 
 impl ColdDrop {
@@ -226,7 +226,16 @@ fn growth(thick_m: f64, cells: usize) -> f64 {
     if wanted <= cells as f64 {
         return 1.0;
     }
-    let sum = |g: f64| (0..cells).map(|i| g.powi(i as i32)).sum::<f64>() - wanted;
+    // Sum of a geometric series; its first term is 1.
+    let sum = |g: f64| {
+        let last = g.powi(i32::try_from(cells).unwrap_or(i32::MAX));
+        let all = if g - 1.0 < 1e-9 {
+            cells as f64
+        } else {
+            (last - 1.0) / (g - 1.0)
+        };
+        all - wanted
+    };
     roots::bracketed(sum, 1.0, 1.0 + wanted, 1e-6).map_or(1.0, |root| root.x)
 }
 

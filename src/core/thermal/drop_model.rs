@@ -327,19 +327,21 @@ impl DropModel {
                 bore_k: block_k - flux * r_block,
             };
         }
-        let k = self.off_centre * air::conductivity_tabulated_w_mk(0.5 * (sleeve_k + block_k));
+        // Heat crosses k / (gap + jump + walls k): one division a try.
+        let through = |mean_k: f64| {
+            let k = self.off_centre * air::conductivity_tabulated_w_mk(mean_k);
+            k / (open_m + walls * k)
+        };
+        let middle = 0.5 * (sleeve_k + block_k);
         // Once more with the faces' own mean temperature.
-        let first = difference / (open_m / k + walls);
-        let faces = 0.5 * (sleeve_k + block_k + first * (r_sleeve - r_block));
-        let k = self.off_centre * air::conductivity_tabulated_w_mk(faces);
-        let resistance = 1.0 / k + walls / open_m;
-        let u = 1.0 / (resistance * self.scale_m);
-        let flux = u * difference;
+        let first = through(middle) * difference;
+        let conductance = through(middle + 0.5 * first * (r_sleeve - r_block));
+        let stretched = conductance * self.stretch_at(open_m);
         Crossing {
-            flux,
-            conductance: u,
-            per_gap: flux * walls / (open_m * open_m * resistance),
-            bore_k: block_k - difference * r_block / (open_m * resistance),
+            flux: stretched * difference,
+            conductance: stretched,
+            per_gap: stretched * difference * walls * conductance / open_m,
+            bore_k: block_k - conductance * difference * r_block,
         }
     }
 
