@@ -15,6 +15,7 @@ use crate::screens::jobs::JobsScreen;
 use crate::screens::new::NewScreen;
 use crate::screens::record::RecordScreen;
 use crate::screens::settings::SettingsScreen;
+use crate::screens::whole::WholeScreen;
 use crate::state::State;
 use crate::texts as t;
 use leptos::prelude::*;
@@ -28,6 +29,7 @@ enum Screen {
     Settings,
     NoJob,
     Cylinder(String),
+    Whole(String),
     Deck(String, u8),
     Record(String),
     Engine(String),
@@ -41,6 +43,7 @@ pub fn App() -> impl IntoView {
     let listener = window_event_listener(leptos::ev::hashchange, move |_| state.arrive());
     on_cleanup(move || listener.remove());
     offline::register(state);
+    crate::parts::timer::tick(state);
 
     let screen = Memo::new(move |_| match state.route.get() {
         Route::Jobs => Screen::Jobs,
@@ -53,6 +56,7 @@ pub fn App() -> impl IntoView {
             match view {
                 _ if !there => Screen::NoJob,
                 View::Cylinder(..) => Screen::Cylinder(id),
+                View::Whole(_) => Screen::Whole(id),
                 View::Deck(bank) => Screen::Deck(id, bank),
                 View::Record => Screen::Record(id),
                 View::Engine => Screen::Engine(id),
@@ -74,6 +78,7 @@ pub fn App() -> impl IntoView {
         Screen::New => view! { <NewScreen /> }.into_any(),
         Screen::Settings => view! { <SettingsScreen /> }.into_any(),
         Screen::Cylinder(id) => view! { <JobScreen id=id /> }.into_any(),
+        Screen::Whole(id) => view! { <WholeScreen id=id /> }.into_any(),
         Screen::Deck(id, bank) => view! { <DeckScreen id=id bank=bank /> }.into_any(),
         Screen::Record(id) => view! { <RecordScreen id=id /> }.into_any(),
         Screen::Engine(id) => view! { <EngineScreen id=id /> }.into_any(),

@@ -1,8 +1,10 @@
 //! The page: mounts only.
 
+mod answers;
 mod app;
 mod browser;
 mod drawings;
+mod feedback;
 mod library;
 mod live;
 mod offline;

@@ -28,6 +28,8 @@ pub enum Route {
 pub enum View {
     /// A cylinder and a step of it; `None`: the one to work on.
     Cylinder(Option<u8>, Option<StepId>),
+    /// A step of the whole job; `None`: the one to work on.
+    Whole(Option<StepId>),
     /// A deck, bank from 0.
     Deck(u8),
     /// The printable record.
@@ -58,6 +60,7 @@ impl Route {
                     (Some("cylinder"), number) => {
                         View::Cylinder(number, step.and_then(StepId::from_name))
                     }
+                    (Some("block"), _) => View::Whole(which.and_then(StepId::from_name)),
                     (Some("deck"), bank) => View::Deck(bank.unwrap_or(1).clamp(1, 2) - 1),
                     (Some("record"), _) => View::Record,
                     (Some("engine"), _) => View::Engine,
@@ -82,6 +85,8 @@ impl Route {
                 View::Cylinder(Some(c), Some(step)) => {
                     format!("#/job/{id}/cylinder/{c}/{}", step.spec().name)
                 }
+                View::Whole(None) => format!("#/job/{id}/block"),
+                View::Whole(Some(step)) => format!("#/job/{id}/block/{}", step.spec().name),
                 View::Deck(bank) => format!("#/job/{id}/deck/{}", bank + 1),
                 View::Record => format!("#/job/{id}/record"),
                 View::Engine => format!("#/job/{id}/engine"),
@@ -114,6 +119,8 @@ mod tests {
             job(View::Cylinder(None, None)),
             job(View::Cylinder(Some(3), None)),
             job(View::Cylinder(Some(16), Some(StepId::Pull))),
+            job(View::Whole(None)),
+            job(View::Whole(Some(StepId::Datum))),
             job(View::Deck(1)),
             job(View::Record),
             job(View::Engine),

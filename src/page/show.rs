@@ -39,6 +39,30 @@ pub fn seconds(s: f64) -> String {
     format::fixed(s, if s.abs() < 9.95 { 1 } else { 0 })
 }
 
+/// Whole seconds, as they are kept.
+#[must_use]
+pub fn whole_seconds(s: f64) -> String {
+    format::fixed(s, 0)
+}
+
+/// Minutes and seconds, as on a clock.
+#[must_use]
+pub fn clock(s: f64) -> String {
+    let whole = s.max(0.0).round() as u64;
+    if whole < 3600 {
+        format!("{}:{:02}", whole / 60, whole % 60)
+    } else {
+        let minutes = whole / 60;
+        format!("{}:{:02}:{:02}", minutes / 60, minutes % 60, whole % 60)
+    }
+}
+
+/// A plain number to one decimal.
+#[must_use]
+pub fn tenths(value: f64) -> String {
+    format::fixed(value, 1)
+}
+
 /// An allowed range in words.
 #[must_use]
 pub fn range(bound: &Bound, unit: Unit) -> String {

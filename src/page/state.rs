@@ -1,6 +1,7 @@
 //! What the page knows, as signals, and the one place that calls the core and
 //! the store. Screens read derived signals and call the methods here.
 
+use crate::answers::whole_of;
 use crate::browser;
 use crate::library::{self, Kept, Listed, OpenJob};
 use crate::route::{Route, View};
@@ -10,15 +11,12 @@ use crate::storage::slots::{self, JOBS, SHOP};
 use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::check::{Checked, Sheet, check};
-use coldseat_core::job::drop::{DropCase, DropSheet, DropVerdict, case_of, verdict};
+use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::{Engine, presets, profile_of};
 use coldseat_core::job::field::Scope;
-use coldseat_core::job::report::CylinderReport;
-use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem, Unlock};
+use coldseat_core::job::report::{CylinderReport, StepReport};
+use coldseat_core::job::{Entries, Entry, Job, Owner, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
-use coldseat_core::quantity::report::Fault;
-use coldseat_core::quantity::{Length, Seconds};
-use coldseat_core::thermal::drop_band::{DropBand, cold_drop_band};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -42,26 +40,6 @@ pub enum Store {
     Blocked,
     /// It takes nothing more.
     Full,
-}
-
-/// A drop that is worked out.
-#[derive(Clone, Debug, PartialEq)]
-pub struct DropView {
-    /// Nominal, early and late.
-    pub band: DropBand,
-    /// What its clearance allows.
-    pub verdict: DropVerdict,
-}
-
-/// A drop, or why there is none.
-#[derive(Clone, Debug, PartialEq)]
-pub enum DropAnswer {
-    /// Worked out.
-    Ready(Arc<DropView>),
-    /// These fields are missing or cannot be used.
-    Missing(Vec<Field>),
-    /// The core refused.
-    Refused(Fault),
 }
 
 /// A place before it was changed, for undo.
@@ -96,6 +74,12 @@ pub struct State {
     pub going_on: RwSignal<bool>,
     /// Reports of the open job's cylinders.
     pub reports: Memo<Arc<Vec<CylinderReport>>>,
+    /// Reports of the open job's block and decks.
+    pub whole: Memo<Arc<Vec<(Owner, Vec<StepReport>)>>>,
+    /// Beep and vibrate when a time is up.
+    pub feedback: RwSignal<bool>,
+    /// The clock, for timers: it ticks while one runs.
+    pub now: RwSignal<u64>,
     undo: RwSignal<Vec<Before>>,
 }
 
@@ -109,6 +93,9 @@ impl State {
         let open = RwSignal::new(None::<OpenJob>);
         let reports = Memo::new(move |_| {
             open.with(|o| Arc::new(o.as_ref().map(|o| assess(&o.job)).unwrap_or_default()))
+        });
+        let whole = Memo::new(move |_| {
+            open.with(|o| Arc::new(o.as_ref().map(|o| whole_of(&o.job)).unwrap_or_default()))
         });
         let state = Self {
             route: RwSignal::new(Route::Jobs),
@@ -124,6 +111,9 @@ impl State {
             pad_on: RwSignal::new(true),
             going_on: RwSignal::new(false),
             reports,
+            whole,
+            feedback: RwSignal::new(true),
+            now: RwSignal::new(browser::now()),
             undo: RwSignal::new(Vec::new()),
         };
         if !Local::is_there() {
@@ -173,6 +163,12 @@ impl State {
             self.drop_sheet.set(fresh_drop(shop.units));
             self.pad_on
                 .set(shop.unknown.get("pad").and_then(serde_json::Value::as_bool) != Some(false));
+            self.feedback.set(
+                shop.unknown
+                    .get("feedback")
+                    .and_then(serde_json::Value::as_bool)
+                    != Some(false),
+            );
             self.shop.set(shop);
         }
     }
@@ -413,35 +409,6 @@ impl State {
         Some((open.job.engine, profile_of(&open.job.entries)))
     }
 
-    /// The cold drop without a job.
-    #[must_use]
-    pub fn drop_answer(self) -> DropAnswer {
-        let (case, least) = self.drop_sheet.with(|sheet| {
-            let least = coldseat_core::job::engine::preset_si(Field::EntryLeast, sheet.units);
-            (sheet.case(), Length::from_m(least.unwrap_or(0.0)))
-        });
-        worked_out(case, least)
-    }
-
-    /// The cold drop of a cylinder of the open job.
-    #[must_use]
-    pub fn drop_of(self, cylinder: u8) -> DropAnswer {
-        let usual_carry = Seconds::from_s(8.0);
-        let asked = self.open.with(|open| {
-            open.as_ref().map(|open| {
-                let least = open.job.engine_si(Field::EntryLeast).unwrap_or(0.0);
-                (
-                    case_of(&open.job, cylinder, usual_carry),
-                    Length::from_m(least),
-                )
-            })
-        });
-        match asked {
-            Some((case, least)) => worked_out(case, least),
-            None => DropAnswer::Missing(Vec::new()),
-        }
-    }
-
     /// Releases the deck of a bank by hand.
     pub fn release_deck(self, bank: u8, reason: &str) {
         let unlock = Unlock {
@@ -451,19 +418,6 @@ impl State {
         self.edit(|job| {
             job.unlocks.insert(bank, unlock);
         });
-    }
-}
-
-fn worked_out(case: Result<DropCase, Vec<Field>>, least: Length) -> DropAnswer {
-    match case {
-        Err(missing) => DropAnswer::Missing(missing),
-        Ok(case) => match cold_drop_band(&case.drop, case.u_fit) {
-            Ok(band) => {
-                let verdict = verdict(&band, least);
-                DropAnswer::Ready(Arc::new(DropView { band, verdict }))
-            }
-            Err(fault) => DropAnswer::Refused(fault),
-        },
     }
 }
 

@@ -89,6 +89,7 @@ impl Document {
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
+    use crate::job::step::{Mark, StepId};
     use crate::job::{Entry, Field, Owner, Place};
     use crate::quantity::parse::Unit;
 
@@ -113,6 +114,20 @@ mod tests {
             let mut job = demo.job(1_700_000_000_000);
             job.note = "oil in #2\n\"look\"".to_owned();
             job.left_out = vec![2];
+            let skipped = Mark::Skipped("no gauge here".to_owned());
+            job.set_mark(Owner::Cylinder(4), StepId::Wall, Some(skipped), 5);
+            job.set_mark(Owner::Block, StepId::Caps, Some(Mark::Done), 6);
+            job.set_mark(
+                Owner::Cylinder(1),
+                StepId::RingGap,
+                Some(Mark::NotForThisJob),
+                7,
+            );
+            job.keep_of_step(Owner::Cylinder(4), StepId::Chill, |record| {
+                record.note = "bath low".to_owned();
+                record.started = Some(1_700_000_000_200);
+                record.unknown.insert("by".to_owned(), "helper".into());
+            });
             let place = Place::of_cylinder(4, Field::SleeveOd, 1);
             job.entries
                 .put(place, Entry::new("4,44130", Unit::Inch, 1_700_000_000_123));
@@ -147,6 +162,23 @@ mod tests {
         let mut again: Value = serde_json::from_str(&write(&document)).unwrap();
         again["checksum"] = value["checksum"].clone();
         assert_eq!(again, value);
+    }
+
+    #[test]
+    fn a_mark_that_is_none_is_set_aside_and_an_unknown_step_stays() {
+        let mut value: Value = serde_json::from_str(&demo_text()).unwrap();
+        value["body"]["steps"]["4"]["wall"] = serde_json::json!({"mark": "perhaps", "at": 1});
+        value["body"]["steps"]["4"]["polish"] = serde_json::json!({"mark": "done", "at": 1});
+        let Restored::Repaired(document, repairs) = restore(&value.to_string()) else {
+            panic!("neither valid nor lost")
+        };
+        assert!(repairs.contains(&Repair::SetAside("steps.4.wall".into())));
+        let written: Value = serde_json::from_str(&write(&document)).unwrap();
+        assert_eq!(written["body"]["steps"]["4"]["polish"]["mark"], "done");
+        assert_eq!(
+            written["body"]["set_aside"]["steps.4.wall"]["mark"],
+            "perhaps"
+        );
     }
 
     #[test]

@@ -4,6 +4,7 @@
 use super::Shop;
 use super::restore::Repair;
 use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use crate::job::step::{Mark, StepId, StepRecord};
 use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
 use crate::materials::MaterialId;
 use crate::quantity::parse::Unit;
@@ -226,6 +227,37 @@ impl Reading {
         unlocks
     }
 
+    /// Marks, notes and timers; owners and steps not known here stay.
+    fn steps(&mut self, object: &mut Object) -> BTreeMap<(Owner, StepId), StepRecord> {
+        let mut steps = BTreeMap::new();
+        for (name, value) in core::mem::take(object) {
+            let Some(owner) = owner_from(&name) else {
+                object.insert(name, value);
+                continue;
+            };
+            let Value::Object(mut of) = value else {
+                self.set_aside(format!("steps.{name}"), value);
+                continue;
+            };
+            for (step, value) in core::mem::take(&mut of) {
+                let Some(id) = StepId::from_name(&step) else {
+                    of.insert(step, value);
+                    continue;
+                };
+                match record_from(&value) {
+                    Some(record) => {
+                        steps.insert((owner, id), record);
+                    }
+                    None => self.set_aside(format!("steps.{name}.{step}"), value),
+                }
+            }
+            if !of.is_empty() {
+                object.insert(name, Value::Object(of));
+            }
+        }
+        steps
+    }
+
     /// A job out of a body.
     pub(super) fn job(&mut self, mut body: Object) -> Job {
         let name = self.text(&mut body, "name", NAME_MOST);
@@ -237,6 +269,13 @@ impl Reading {
         let entries = self.entries(&mut entries_object);
         let left_out = self.left_out(&mut body);
         let unlocks = self.unlocks(&mut body);
+        // Documents without marks have no such part.
+        let mut steps_object = if body.contains_key("steps") {
+            self.object(&mut body, "steps")
+        } else {
+            Object::new()
+        };
+        let steps = self.steps(&mut steps_object);
         Job {
             name,
             customer,
@@ -245,9 +284,14 @@ impl Reading {
             entries,
             left_out,
             unlocks,
+            steps,
             unknown: self.rest(
                 body,
-                [("engine", engine_object), ("entries", entries_object)],
+                [
+                    ("engine", engine_object),
+                    ("entries", entries_object),
+                    ("steps", steps_object),
+                ],
             ),
         }
     }
@@ -315,4 +359,37 @@ fn entry_from(value: &Value) -> Option<Entry> {
     }
     entry.rest = parts.iter().skip(4).cloned().collect();
     Some(entry)
+}
+
+/// `{mark, why, note, started, at, …}`, all but `at` optional.
+fn record_from(value: &Value) -> Option<StepRecord> {
+    let mut object = value.as_object()?.clone();
+    let mut text = |key: &str, most: usize| match object.remove(key) {
+        None => Some(String::new()),
+        Some(Value::String(text)) if text.chars().count() <= most => Some(text),
+        Some(_) => None,
+    };
+    let mark = text("mark", NAME_MOST)?;
+    let why = text("why", NAME_MOST)?;
+    let note = text("note", NOTE_MOST)?;
+    let mark = match mark.as_str() {
+        "" => None,
+        "done" => Some(Mark::Done),
+        "skipped" => Some(Mark::Skipped(why)),
+        "not_for_this_job" => Some(Mark::NotForThisJob),
+        _ => return None,
+    };
+    let mut time = |key: &str| match object.remove(key) {
+        None => Some(None),
+        Some(value) => value.as_u64().map(Some),
+    };
+    let started = time("started")?;
+    let at = time("at")?.unwrap_or(0);
+    Some(StepRecord {
+        mark,
+        note,
+        started,
+        at,
+        unknown: object,
+    })
 }

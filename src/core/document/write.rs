@@ -2,6 +2,7 @@
 //! over the body is the same wherever it is taken.
 
 use super::{Body, Document, Shop, VERSION};
+use crate::job::step::Mark;
 use crate::job::{Entries, Entry, Job, Owner};
 use serde_json::{Map, Value};
 
@@ -107,8 +108,46 @@ fn job_value(job: &Job) -> Value {
     set("entries", entries_value(&job.entries));
     set("left_out", job.left_out.clone().into());
     set("unlocks", Value::Object(unlocks));
+    let steps = steps_value(job);
+    if !steps.is_empty() {
+        body.insert("steps".to_owned(), Value::Object(steps));
+    }
     merge(&mut body, &job.unknown);
     Value::Object(body)
+}
+
+/// Marks, notes and running timers, by owner and step. Left out where there is
+/// none, as in documents written before there were any.
+fn steps_value(job: &Job) -> Map<String, Value> {
+    let mut owners = Map::new();
+    for ((owner, step), record) in &job.steps {
+        let mut one = Map::new();
+        let mut set = |key: &str, value: Value| one.insert(key.to_owned(), value);
+        match &record.mark {
+            None => {}
+            Some(Mark::Done) => drop(set("mark", "done".into())),
+            Some(Mark::NotForThisJob) => drop(set("mark", "not_for_this_job".into())),
+            Some(Mark::Skipped(why)) => {
+                set("mark", "skipped".into());
+                set("why", why.clone().into());
+            }
+        }
+        if !record.note.is_empty() {
+            set("note", record.note.clone().into());
+        }
+        if let Some(started) = record.started {
+            set("started", started.into());
+        }
+        set("at", record.at.into());
+        merge(&mut one, &record.unknown);
+        let of = owners
+            .entry(owner_name(*owner))
+            .or_insert_with(|| Value::Object(Map::new()));
+        if let Value::Object(of) = of {
+            of.insert(step.spec().name.to_owned(), Value::Object(one));
+        }
+    }
+    owners
 }
 
 fn shop_value(shop: &Shop) -> Value {

@@ -46,28 +46,26 @@ impl From<Fault> for Hindrance {
     }
 }
 
-/// A cylinder of a job, asked.
+/// A cylinder of a job, its block or one of its decks, asked.
 pub(super) struct View<'a> {
     pub(super) job: &'a Job,
-    pub(super) cylinder: u8,
+    pub(super) owner: Owner,
 }
 
 impl View<'_> {
-    fn engine(&self, field: Field) -> Result<f64, Hindrance> {
+    pub(super) fn engine(&self, field: Field) -> Result<f64, Hindrance> {
         self.job.engine_si(field).ok_or(Hindrance::Engine(field))
     }
 
-    fn length(&self, field: Field) -> Result<Length, Hindrance> {
+    pub(super) fn length(&self, field: Field) -> Result<Length, Hindrance> {
         self.engine(field).map(Length::from_m)
     }
 
-    fn values(&self, field: Field) -> Vec<(u8, f64)> {
-        self.job
-            .entries
-            .values(Owner::Cylinder(self.cylinder), field)
+    pub(super) fn values(&self, field: Field) -> Vec<(u8, f64)> {
+        self.job.entries.values(self.owner, field)
     }
 
-    fn some(&self, field: Field) -> Result<Vec<(u8, f64)>, Hindrance> {
+    pub(super) fn some(&self, field: Field) -> Result<Vec<(u8, f64)>, Hindrance> {
         let values = self.values(field);
         if values.is_empty() {
             Err(Hindrance::Missing(field))
@@ -76,13 +74,13 @@ impl View<'_> {
         }
     }
 
-    fn single(&self, field: Field) -> Result<f64, Hindrance> {
+    pub(super) fn single(&self, field: Field) -> Result<f64, Hindrance> {
         self.some(field).map(|v| v[0].1)
     }
 
     /// Readings at three levels, two axes each, as levels of the form; the
     /// levels stand at the ends and the middle of the sleeve.
-    fn levels(&self, field: Field) -> Result<Vec<Level>, Hindrance> {
+    pub(super) fn levels(&self, field: Field) -> Result<Vec<Level>, Hindrance> {
         let values = self.some(field)?;
         let length_m = self.engine(Field::SleeveLength)?;
         Ok((0..3_u8)
@@ -308,9 +306,11 @@ impl View<'_> {
     /// The pulls that have a gauge pressure and a released reading, in order.
     fn pull_list(&self) -> Vec<Pull> {
         let at = |field, index| {
-            self.job
-                .entries
-                .si(Place::of_cylinder(self.cylinder, field, index))
+            self.job.entries.si(Place {
+                owner: self.owner,
+                field,
+                index,
+            })
         };
         (0..super::field::PULLS_MOST)
             .filter_map(|index| {
@@ -405,9 +405,9 @@ impl View<'_> {
 }
 
 /// A comparison with a limit typed in decimals allows this.
-const TINY_M: f64 = 1e-9;
+pub(super) const TINY_M: f64 = 1e-9;
 
-fn length_figure(figure: Figure, si: f64, u_si: Option<f64>) -> OneNumber {
+pub(super) fn length_figure(figure: Figure, si: f64, u_si: Option<f64>) -> OneNumber {
     OneNumber {
         figure,
         si,
@@ -416,10 +416,10 @@ fn length_figure(figure: Figure, si: f64, u_si: Option<f64>) -> OneNumber {
     }
 }
 
-fn lengths(values: &[(u8, f64)]) -> Vec<Length> {
+pub(super) fn lengths(values: &[(u8, f64)]) -> Vec<Length> {
     values.iter().map(|(_, si)| Length::from_m(*si)).collect()
 }
 
-fn diameters(values: &[(u8, f64)]) -> Vec<Diameter> {
+pub(super) fn diameters(values: &[(u8, f64)]) -> Vec<Diameter> {
     values.iter().map(|(_, si)| Diameter::from_m(*si)).collect()
 }

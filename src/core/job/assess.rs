@@ -7,32 +7,95 @@
 
 use super::ask::{Hindrance, Outcome, View};
 use super::check::{Checked, Sheet, check};
-use super::field::Places;
+use super::field::{Places, Scope};
 use super::report::{Answer, CylinderReport, Next, Signal, State, StepReport};
-use super::step::{Calculation, StepId, StepSpec, Subject, steps_of};
+use super::step::{Calculation, Mark, StepId, StepSpec, Subject, steps_of};
 use super::{Field, Job, Owner, Place};
-use crate::quantity::report::Level;
+use crate::quantity::report::{Finding, Level};
 
 /// All cylinders, 1 first, those left out too.
 #[must_use]
 pub fn assess(job: &Job) -> Vec<CylinderReport> {
-    (1..=job.engine.cylinders)
+    let mut reports: Vec<CylinderReport> = (1..=job.engine.cylinders)
         .map(|cylinder| assess_cylinder(job, cylinder))
+        .collect();
+    compare_returns(job, &mut reports);
+    reports
+}
+
+/// The steps of the block, or of one of its decks.
+#[must_use]
+pub fn assess_owner(job: &Job, owner: Owner) -> Vec<StepReport> {
+    let subject = match owner {
+        Owner::Block => Subject::Block,
+        Owner::Bank(_) => Subject::Bank,
+        Owner::Cylinder(_) => Subject::Cylinder,
+    };
+    steps_of(subject)
+        .map(|spec| assess_step(job, owner, spec))
         .collect()
+}
+
+/// The last elastic return of a cylinder, where it is known.
+fn last_return(report: &CylinderReport) -> Option<f64> {
+    match &report.step(StepId::Pull)?.answer {
+        Answer::Pulls(seat) => seat.returned.iter().flatten().last().map(|r| r.as_m()),
+        _ => None,
+    }
+}
+
+/// A hole that springs back otherwise than the job's others by more than four
+/// standard uncertainties of the height: a chip or a burr, perhaps.
+fn compare_returns(job: &Job, reports: &mut [CylinderReport]) {
+    let Some(u_m) = job.engine_si(Field::GaugeHeight) else {
+        return;
+    };
+    let returns: Vec<Option<f64>> = reports.iter().map(last_return).collect();
+    for (index, report) in reports.iter_mut().enumerate() {
+        let Some(mine_m) = returns[index] else {
+            continue;
+        };
+        let mut others: Vec<f64> = returns
+            .iter()
+            .enumerate()
+            .filter(|(other, _)| *other != index)
+            .filter_map(|(_, r)| *r)
+            .collect();
+        others.sort_by(f64::total_cmp);
+        // One other hole cannot tell which of the two is odd.
+        let odd = others.len() >= 2 && (mine_m - others[others.len() / 2]).abs() > 4.0 * u_m;
+        if odd && let Some(step) = report.steps.iter_mut().find(|s| s.id == StepId::Pull) {
+            step.findings.push(Finding::look(
+                "odd_return",
+                "springs back otherwise than the other holes: look for a chip or a burr under \
+                 the flange",
+            ));
+            step.signal = step.signal.max(Signal::Look);
+        }
+    }
+}
+
+/// The step to work on: the first begun and not settled; else the first not
+/// settled after the last that was begun or passed over. Steps that a job does
+/// without hold nothing up.
+fn current(steps: &[StepReport]) -> StepId {
+    let last = steps
+        .iter()
+        .rposition(|s| s.begun || s.passed_over || s.next == Next::Marked)
+        .map_or(0, |at| at + 1);
+    steps
+        .iter()
+        .find(|s| s.begun && !s.is_settled())
+        .or_else(|| steps.iter().skip(last).find(|s| !s.is_settled()))
+        .or(steps.last())
+        .map_or(StepId::OldBore, |s| s.id)
 }
 
 /// One cylinder.
 #[must_use]
 pub fn assess_cylinder(job: &Job, cylinder: u8) -> CylinderReport {
-    let steps: Vec<StepReport> = steps_of(Subject::Cylinder)
-        .map(|spec| assess_step(job, cylinder, spec))
-        .collect();
-    let settled = |s: &StepReport| s.complete && matches!(s.signal, Signal::Go | Signal::Look);
-    let current = steps
-        .iter()
-        .find(|s| !settled(s))
-        .or(steps.last())
-        .map_or(StepId::Sleeve, |s| s.id);
+    let steps = assess_owner(job, Owner::Cylinder(cylinder));
+    let current = current(&steps);
     let seated = steps
         .iter()
         .any(|s| s.id == StepId::Seat && s.next == Next::Seated);
@@ -48,7 +111,7 @@ pub fn assess_cylinder(job: &Job, cylinder: u8) -> CylinderReport {
     } else if worst == Signal::Look {
         State::Look
     } else {
-        let done = steps.iter().filter(|s| settled(s)).count();
+        let done = steps.iter().filter(|s| s.is_settled()).count();
         State::InWork(done as u8, steps.len() as u8)
     };
     CylinderReport {
@@ -59,8 +122,7 @@ pub fn assess_cylinder(job: &Job, cylinder: u8) -> CylinderReport {
     }
 }
 
-fn assess_step(job: &Job, cylinder: u8, spec: &StepSpec) -> StepReport {
-    let owner = Owner::Cylinder(cylinder);
+fn assess_step(job: &Job, owner: Owner, spec: &StepSpec) -> StepReport {
     let sheet = Sheet {
         entries: &job.entries,
         units: job.engine.units,
@@ -76,21 +138,42 @@ fn assess_step(job: &Job, cylinder: u8, spec: &StepSpec) -> StepReport {
                 field: *field,
                 index,
             };
+            // What a new engine starts with is nobody's reading.
+            let is_own = field.spec().scope != Scope::Engine;
             match check(&sheet, place) {
                 Checked::Empty => continue,
                 Checked::Good(_) => {}
                 Checked::Questioned(..) => questioned.push(place),
                 Checked::Refused(_) => refused = refused.or(Some(place)),
             }
-            begun = true;
+            begun |= is_own;
         }
     }
     let missing = spec
         .needed
         .iter()
-        .find_map(|field| missing_of(job, cylinder, *field));
-    let view = View { job, cylinder };
+        .find_map(|field| missing_of(job, owner, *field));
+    let view = View { job, owner };
     let outcome = match spec.calculation {
+        Calculation::None => Ok(Outcome::plain(Signal::None, Next::MarkIt)),
+        Calculation::Estimate => view.estimate(),
+        Calculation::Apart => view.apart(),
+        Calculation::PressureDrop => view.pressure_drop(spec.id),
+        Calculation::DatumTilt => view.datum(),
+        Calculation::Wear => view.wear(),
+        Calculation::WallLeft => view.walls(),
+        Calculation::Choose => view.choose(),
+        Calculation::Offset => view.centre(),
+        Calculation::HoneStock => view.hone_stock(),
+        Calculation::CounterboreClearance => view.flange_room(),
+        Calculation::Chamfer => view.fillet_room(),
+        Calculation::Oxygen => view.oxygen(),
+        Calculation::Chill => view.chill(),
+        Calculation::Warmed => view.warmed(),
+        Calculation::Protrusion => view.protrusion(),
+        Calculation::Groove => view.groove(),
+        Calculation::Finish => view.finish(),
+        Calculation::RingGap => view.ring_gaps(),
         Calculation::SleeveForm => view.sleeve_form(),
         Calculation::Counterbore => view.counterbore(),
         Calculation::Fit => view.fit(),
@@ -103,7 +186,7 @@ fn assess_step(job: &Job, cylinder: u8, spec: &StepSpec) -> StepReport {
     let mut report = StepReport {
         id: spec.id,
         begun,
-        complete: missing.is_none() && refused.is_none(),
+        complete: missing.is_none() && refused.is_none() && !spec.fields.is_empty(),
         signal: Signal::None,
         number: None,
         next: Next::Refused,
@@ -111,6 +194,7 @@ fn assess_step(job: &Job, cylinder: u8, spec: &StepSpec) -> StepReport {
         fault: None,
         answer: Answer::None,
         questioned,
+        passed_over: false,
     };
     match outcome {
         Ok(outcome) => {
@@ -153,13 +237,34 @@ fn assess_step(job: &Job, cylinder: u8, spec: &StepSpec) -> StepReport {
     } else if !report.questioned.is_empty() {
         report.signal = report.signal.max(Signal::Look);
     }
+    apply_mark(job, owner, &mut report);
     report
+}
+
+/// A mark set by hand settles a step about which no reading says otherwise.
+fn apply_mark(job: &Job, owner: Owner, report: &mut StepReport) {
+    let quiet = matches!(report.signal, Signal::None | Signal::Wait) && !report.complete;
+    match job.mark(owner, report.id) {
+        Some(Mark::Done) if quiet => {
+            report.signal = Signal::Go;
+            report.next = Next::Marked;
+            report.complete = true;
+        }
+        Some(Mark::Skipped(_) | Mark::NotForThisJob) => {
+            report.passed_over = true;
+            if quiet {
+                report.signal = Signal::None;
+                report.next = Next::PassedOver;
+            }
+        }
+        _ => {}
+    }
 }
 
 /// How many places of a needed field are still to be filled. Of a list one is
 /// enough.
-fn missing_of(job: &Job, cylinder: u8, field: Field) -> Option<(Field, u8)> {
-    let there = job.entries.values(Owner::Cylinder(cylinder), field).len() as u8;
+fn missing_of(job: &Job, owner: Owner, field: Field) -> Option<(Field, u8)> {
+    let there = job.entries.values(owner, field).len() as u8;
     let wanted = match field.spec().places {
         Places::List(_) => 1,
         places => places.count(),
@@ -207,9 +312,10 @@ mod tests {
         let (engine, entries) = Demo::InchFive.profile(0);
         job.engine = engine;
         job.entries = entries;
+        job.steps.clear();
         let report = assess_cylinder(&job, 2);
         assert_eq!(report.state, State::NotBegun);
-        assert_eq!(report.current, StepId::Sleeve);
+        assert_eq!(report.current, StepId::OldBore);
         for step in &report.steps {
             assert!(!step.begun && !step.complete, "{:?}", step.id);
         }

@@ -7,140 +7,10 @@
 //! Defaults marked "common practice, no source" or "from memory" are starting
 //! points: the engine and sleeve makers' sheets override them.
 
-use crate::quantity::bounds::{self, Bound};
+pub use super::field_kind::{Measure, Places, Plausible, Preset, Scope, UnitSystem};
+
+use crate::quantity::bounds::{self, Bound, End};
 use crate::quantity::parse::Unit;
-
-/// Inch or metric, for everything a person reads and types.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum UnitSystem {
-    /// Inches, degrees Fahrenheit, psi.
-    Inch,
-    /// Millimetres, degrees Celsius, bar.
-    Metric,
-}
-
-impl UnitSystem {
-    /// Its name in documents.
-    #[must_use]
-    pub const fn id(self) -> &'static str {
-        match self {
-            Self::Inch => "inch",
-            Self::Metric => "mm",
-        }
-    }
-
-    /// From its name in documents.
-    #[must_use]
-    pub fn from_id(id: &str) -> Option<Self> {
-        match id {
-            "inch" => Some(Self::Inch),
-            "mm" => Some(Self::Metric),
-            _ => None,
-        }
-    }
-}
-
-/// What a field measures.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Measure {
-    /// A length of any kind.
-    Length,
-    /// A temperature.
-    Temperature,
-    /// A gauge pressure.
-    Pressure,
-    /// A span of time.
-    Time,
-    /// A plain number.
-    Plain,
-}
-
-impl Measure {
-    /// The unit in which it is shown and, unless typed otherwise, read.
-    #[must_use]
-    pub const fn unit(self, system: UnitSystem) -> Unit {
-        match (self, system) {
-            (Self::Length, UnitSystem::Inch) => Unit::Inch,
-            (Self::Length, UnitSystem::Metric) => Unit::Millimetre,
-            (Self::Temperature, UnitSystem::Inch) => Unit::Fahrenheit,
-            (Self::Temperature, UnitSystem::Metric) => Unit::Celsius,
-            (Self::Pressure, UnitSystem::Inch) => Unit::Psi,
-            (Self::Pressure, UnitSystem::Metric) => Unit::Bar,
-            (Self::Time, _) => Unit::Second,
-            (Self::Plain, _) => Unit::Plain,
-        }
-    }
-}
-
-/// What a field belongs to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Scope {
-    /// The engine profile: geometry, limits, gauges.
-    Engine,
-    /// One deck: the block, or one bank of a V.
-    Bank,
-    /// One cylinder.
-    Cylinder,
-    /// The cold drop without a job.
-    Drop,
-}
-
-/// How many places a field has and how they lie.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Places {
-    /// One.
-    One,
-    /// Four clock points, 12, 3, 6 and 9.
-    Clocks,
-    /// Three levels (under the flange, middle, bottom), two axes each.
-    Levels,
-    /// A list, used from the front: pulls, low spots.
-    List(u8),
-}
-
-impl Places {
-    /// How many.
-    #[must_use]
-    pub const fn count(self) -> u8 {
-        match self {
-            Self::One => 1,
-            Self::Clocks => 4,
-            Self::Levels => 6,
-            Self::List(n) => n,
-        }
-    }
-}
-
-/// How a number is judged beyond its allowed range.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Plausible {
-    /// Usual from `lo` to `hi`; further than `far` from its neighbours asks.
-    /// Ratios are tried: ten times, inch for mm, radius for diameter.
-    Size {
-        /// Least usual value, SI.
-        lo: f64,
-        /// Greatest usual value, SI.
-        hi: f64,
-        /// Difference from the neighbours that asks, SI.
-        far: f64,
-    },
-    /// About zero, either sign; only the distance from the neighbours asks.
-    Offset {
-        /// Difference from the neighbours, or from zero, that asks, SI.
-        far: f64,
-    },
-    /// Anything in range will do.
-    Free,
-}
-
-/// What a new engine starts with, as typed text; empty: nothing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Preset {
-    /// In an inch shop.
-    pub inch: &'static str,
-    /// In a metric shop.
-    pub metric: &'static str,
-}
 
 /// No preset.
 const NONE: Preset = preset("", "");
@@ -214,6 +84,20 @@ pub const PULLS_MOST: u8 = 12;
 /// Surveyed points of one deck at most.
 pub const SPOTS_MOST: u8 = 12;
 const PULLS: Places = Places::List(PULLS_MOST);
+/// Kelvins two parts may be apart.
+const APART: Bound = plain(0.0, 50.0);
+/// Hours and money.
+const MONEY: Bound = plain(0.0, 1e7);
+
+const fn plain(lo: f64, hi: f64) -> Bound {
+    Bound {
+        lo,
+        hi,
+        lo_end: End::In,
+        hi_end: End::In,
+        unit: "",
+    }
+}
 
 // "Usual" spans common practice widened generously: it only asks, never refuses.
 fields! {
@@ -299,6 +183,126 @@ fields! {
     PullReleased "pull_released" Cylinder Length PULLS, bounds::HEIGHT, offset(0.5), NONE;
     /// Height of the flange above the deck after the last pull.
     SeatHeight "seat_height" Cylinder Length CLOCKS, bounds::HEIGHT, offset(0.25), NONE;
+    /// Distance of neighbouring bores.
+    Pitch "pitch" Engine Length ONE, bounds::LENGTH, size(70.0, 350.0, 1e6), NONE;
+    /// Outside diameter of the flange.
+    FlangeOd "flange_od" Engine Length ONE, bounds::DIAMETER, size(62.0, 270.0, 1e6), NONE;
+    /// Finished bore.
+    FinalBore "final_bore" Engine Length ONE, bounds::DIAMETER, size(50.0, 245.0, 1e6), NONE;
+    /// From the deck to the next lower step of the bore.
+    StepBelow "step_below" Engine Length ONE, bounds::LENGTH, size(80.0, 620.0, 1e6), NONE;
+    /// Diameter of the spindle that the cutter is set from.
+    Spindle "spindle" Engine Length ONE, bounds::DIAMETER, FREE, NONE;
+    /// Compressed thickness of the head gasket.
+    Gasket "gasket" Engine Length ONE, bounds::THICKNESS, FREE, NONE;
+    /// Least room between piston and head: the engine maker's sheet.
+    HeadLeast "head_least" Engine Length ONE, bounds::SMALL, FREE, NONE;
+    /// Height of the fire ring: the sheet.
+    RingHeight "ring_height" Engine Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// How far the fire ring stands proud: the sheet.
+    RingProud "ring_proud" Engine Length ONE, bounds::HEIGHT, offset(1.0), NONE;
+    /// Least ring gap: the sheet.
+    RingGapLow "ring_gap_low" Engine Length ONE, bounds::RING_GAP, FREE, NONE;
+    /// Greatest ring gap: the sheet.
+    RingGapHigh "ring_gap_high" Engine Length ONE, bounds::RING_GAP, FREE, NONE;
+    /// Block and sleeves apart at most, kelvins. From memory.
+    ApartMost "apart_most" Engine Plain ONE, APART, FREE, preset("3", "3");
+    /// Pressure lost in the test at most, as a share. From memory.
+    TestLoss "test_loss" Engine Plain ONE, bounds::RISK, FREE, preset("0.05", "0.05");
+    /// Deck heights at both ends apart at most. From memory.
+    DatumTilt "datum_tilt" Engine Length ONE, bounds::SMALL, FREE, preset("0.0020", "0.050");
+    /// Wall left that is calm. From memory.
+    WallCalm "wall_calm" Engine Length ONE, bounds::THICKNESS, FREE, preset("0.1250", "3.200");
+    /// Wall left that stops. From memory.
+    WallLook "wall_look" Engine Length ONE, bounds::THICKNESS, FREE, preset("0.0800", "2.000");
+    /// Web left that is calm. From memory.
+    WebCalm "web_calm" Engine Length ONE, bounds::THICKNESS, FREE, preset("0.1500", "3.800");
+    /// Web left that stops. From memory.
+    WebLook "web_look" Engine Length ONE, bounds::THICKNESS, FREE, preset("0.0800", "2.000");
+    /// Clearance to a lower step at least. From memory.
+    BottomLeast "bottom_least" Engine Length ONE, bounds::SMALL, FREE, preset("0.0200", "0.500");
+    /// Stock for the torque-plate hone at least. From memory.
+    FinishLeast "finish_least" Engine Length ONE, bounds::SMALL, FREE, preset("0.0040", "0.100");
+    /// Least counterbore clearance, on diameter. From memory.
+    ClearLow "clear_low" Engine Length ONE, bounds::SMALL, FREE, preset("0.0020", "0.050");
+    /// Greatest counterbore clearance, on diameter. From memory.
+    ClearHigh "clear_high" Engine Length ONE, bounds::SMALL, FREE, preset("0.0060", "0.150");
+    /// Bar off the old centre: look above. From memory.
+    OffsetLook "offset_look" Engine Length ONE, bounds::SMALL, FREE, preset("0.0020", "0.050");
+    /// Left for the hone, on diameter. Common practice, no source.
+    HoneLeave "hone_leave" Engine Length ONE, bounds::SMALL, FREE, preset("0.0012", "0.030");
+    /// Chamfer over fillet at least. From memory.
+    FilletSpare "fillet_spare" Engine Length ONE, bounds::SMALL, FREE, preset("0.0050", "0.130");
+    /// Groove depth off the wanted one at most. From memory.
+    GrooveNear "groove_near" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
+    /// Hours once for the job.
+    HoursJob "hours_job" Block Plain ONE, MONEY, FREE, NONE;
+    /// Hours for each hole.
+    HoursHole "hours_hole" Block Plain ONE, MONEY, FREE, NONE;
+    /// Price of an hour.
+    HourPrice "hour_price" Block Plain ONE, MONEY, FREE, NONE;
+    /// Price of a sleeve.
+    SleevePrice "sleeve_price" Block Plain ONE, MONEY, FREE, NONE;
+    /// Price of a litre of nitrogen.
+    LitrePrice "litre_price" Block Plain ONE, MONEY, FREE, NONE;
+    /// Everything else.
+    OtherPrice "other_price" Block Plain ONE, MONEY, FREE, NONE;
+    /// How long the block rested before it was measured.
+    RestTime "rest_time" Block Time ONE, bounds::RELEASE, FREE, NONE;
+    /// Temperature of the block.
+    BlockNow "block_now" Block Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// Temperature of the sleeves.
+    SleevesNow "sleeves_now" Block Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// Test pressure.
+    TestStart "test_start" Block Pressure ONE, bounds::PRESSURE, FREE, NONE;
+    /// Test pressure at the end.
+    TestEnd "test_end" Block Pressure ONE, bounds::GAUGE, FREE, NONE;
+    /// How long it was held.
+    TestTime "test_time" Block Time ONE, bounds::RELEASE, FREE, NONE;
+    /// Pressure of the second test.
+    RetestStart "retest_start" Block Pressure ONE, bounds::PRESSURE, FREE, NONE;
+    /// Its pressure at the end.
+    RetestEnd "retest_end" Block Pressure ONE, bounds::GAUGE, FREE, NONE;
+    /// Volume of the room, cubic metres.
+    RoomVolume "room_volume" Block Plain ONE, bounds::ROOM, FREE, NONE;
+    /// Nitrogen in it, litres.
+    RoomLitres "room_litres" Block Plain ONE, bounds::LITRES, FREE, NONE;
+    /// Air changes an hour.
+    AirChanges "air_changes" Block Plain ONE, bounds::AIR_CHANGES, FREE, NONE;
+    /// Over which the nitrogen boils off.
+    Release "release" Block Time ONE, bounds::RELEASE, FREE, NONE;
+    /// Deck height above the main line, at both ends.
+    DeckHeight "deck_height" Bank Length Places::Ends, bounds::LENGTH, size(150.0, 900.0, 1.0), NONE;
+    /// The old bore.
+    OldBore "old_bore" Cylinder Length LEVELS, bounds::DIAMETER, size(50.0, 250.0, 1.0), NONE;
+    /// Wall by ultrasonic gauge.
+    WallReading "wall_reading" Cylinder Length Places::Rounds, bounds::MEASURED_WALL, size(2.0, 40.0, 4.0), NONE;
+    /// Outside diameter of this flange.
+    FlangeOdHere "flange_od_here" Cylinder Length ONE, bounds::DIAMETER, size(62.0, 270.0, 0.3), NONE;
+    /// Fillet under this flange.
+    Fillet "fillet" Cylinder Length ONE, bounds::SMALL, FREE, NONE;
+    /// Indicator swept in the bore from the bar.
+    Indicator "indicator" Cylinder Length Places::Clocks, bounds::HEIGHT, offset(2.0), NONE;
+    /// Bore as the bar left it.
+    BoredD "bored_d" Cylinder Length ONE, bounds::DIAMETER, size(60.0, 250.0, 0.5), NONE;
+    /// Diameter of the counterbore.
+    CounterboreD "counterbore_d" Cylinder Length ONE, bounds::DIAMETER, size(62.0, 270.0, 0.5), NONE;
+    /// Chamfer of the ledge.
+    ChamferHere "chamfer" Cylinder Length ONE, bounds::SMALL, FREE, NONE;
+    /// Time in the bath.
+    ChillTime "chill_time" Cylinder Time ONE, bounds::RELEASE, FREE, NONE;
+    /// Time held down.
+    HoldTime "hold_time" Cylinder Time ONE, bounds::RELEASE, FREE, NONE;
+    /// Temperature of the fitted sleeve.
+    SleeveWarm "sleeve_warm" Cylinder Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// How far the piston stands proud of the deck.
+    PistonProud "piston_proud" Cylinder Length Places::Ends, bounds::HEIGHT, offset(1.5), NONE;
+    /// Depth of the fire-ring groove.
+    GrooveDepth "groove_depth" Cylinder Length Places::Clocks, bounds::DEPTH, size(0.2, 10.0, 0.3), NONE;
+    /// Finished bore.
+    FinishD "finish_d" Cylinder Length LEVELS, bounds::DIAMETER, size(50.0, 250.0, 0.4), NONE;
+    /// Ring gaps in this bore.
+    RingGapNow "ring_gap_now" Cylinder Length Places::List(4), bounds::RING_GAP, FREE, NONE;
     /// Cold drop: outside diameter of the sleeve.
     DropOd "drop_od" Drop Length ONE, bounds::DIAMETER, size(60.0, 250.0, 1e6), preset("4.2500", "108.000");
     /// Cold drop: wall of the sleeve.
@@ -346,6 +350,8 @@ impl Field {
                 | Self::PullReleased
                 | Self::SeatHeight
                 | Self::TargetProud
+                | Self::PistonProud
+                | Self::RingProud
         )
     }
 

@@ -11,20 +11,28 @@
 //! passed in.
 
 mod ask;
+mod ask_after;
+mod ask_before;
 pub mod assess;
+#[cfg(test)]
+mod bench_tests;
 pub mod check;
 pub mod deck;
 pub mod demo;
+mod demo_bench;
 pub mod drop;
 pub mod engine;
 pub mod field;
+mod field_kind;
 pub mod report;
+mod shop_order;
 pub mod step;
 
 use crate::quantity::parse::{Unit, parse};
 use engine::Engine;
 pub use field::{Field, UnitSystem};
 use std::collections::BTreeMap;
+use step::{Mark, StepId, StepRecord, Subject};
 
 /// Whose an entry is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -227,6 +235,8 @@ pub struct Job {
     pub left_out: Vec<u8>,
     /// Decking released by hand, bank by bank.
     pub unlocks: BTreeMap<u8, Unlock>,
+    /// Marks, notes and timers of the steps.
+    pub steps: BTreeMap<(Owner, StepId), StepRecord>,
     /// What a later version wrote and this one does not know.
     pub unknown: serde_json::Map<String, serde_json::Value>,
 }
@@ -243,6 +253,7 @@ impl Job {
             entries,
             left_out: Vec::new(),
             unlocks: BTreeMap::new(),
+            steps: BTreeMap::new(),
             unknown: serde_json::Map::new(),
         }
     }
@@ -259,6 +270,41 @@ impl Job {
         self.entries
             .si(Place::of_engine(field))
             .or_else(|| engine::preset_si(field, self.engine.units))
+    }
+
+    /// The mark of a step: its own, or the one set for the whole job.
+    #[must_use]
+    pub fn mark(&self, owner: Owner, step: StepId) -> Option<&Mark> {
+        let of = |owner| self.steps.get(&(owner, step)).and_then(|r| r.mark.as_ref());
+        of(owner).or_else(|| of(Owner::Block).filter(|m| **m == Mark::NotForThisJob))
+    }
+
+    /// Changes what is kept of a step; an empty record is not kept.
+    pub fn keep_of_step(
+        &mut self,
+        owner: Owner,
+        step: StepId,
+        change: impl FnOnce(&mut StepRecord),
+    ) {
+        let mut record = self.steps.remove(&(owner, step)).unwrap_or_default();
+        change(&mut record);
+        if !record.is_empty() {
+            self.steps.insert((owner, step), record);
+        }
+    }
+
+    /// Sets or takes away the mark of a step. "Not for this job" holds for all
+    /// cylinders; anything else for its owner alone.
+    pub fn set_mark(&mut self, owner: Owner, step: StepId, mark: Option<Mark>, at: Millis) {
+        let whole = mark == Some(Mark::NotForThisJob);
+        if !whole && step.spec().subject != Subject::Block {
+            self.keep_of_step(Owner::Block, step, |r| r.mark = None);
+        }
+        let owner = if whole { Owner::Block } else { owner };
+        self.keep_of_step(owner, step, |r| {
+            r.mark = mark;
+            r.at = at;
+        });
     }
 
     /// The unit a field is read in.

@@ -10,6 +10,8 @@ use crate::metrology::seat::Seat;
 use crate::planning::counterbore::Counterbore;
 use crate::quantity::Length;
 use crate::quantity::report::{Fault, Finding};
+use crate::thermal::chill::Chill;
+use crate::thermal::oxygen::Oxygen;
 
 /// What the hand may do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -29,6 +31,44 @@ pub enum Signal {
 /// What the one number of a step is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Figure {
+    /// Price of the job.
+    Price,
+    /// Block and sleeves apart, kelvins.
+    Apart,
+    /// Share of the pressure lost.
+    PressureLost,
+    /// Deck heights apart.
+    DatumLean,
+    /// Old bore out of round or tapered.
+    Wear,
+    /// Thinnest wall after boring.
+    WallLeft,
+    /// Web between the counterbores.
+    WebLeft,
+    /// Bar off the old centre.
+    Offset,
+    /// Left for the hone, on diameter.
+    HoneStock,
+    /// Room round the flange, on diameter.
+    FlangeRoom,
+    /// Chamfer over fillet.
+    FilletRoom,
+    /// Least share of oxygen in the room.
+    OxygenLeft,
+    /// Time to quiet, s.
+    Quiet,
+    /// Sleeve and shop apart, kelvins.
+    WarmApart,
+    /// Room between piston and head.
+    HeadRoom,
+    /// Largest protrusion of the piston.
+    PistonProud,
+    /// Groove deeper than wanted.
+    GrooveOff,
+    /// Stock left for the torque-plate hone, on diameter.
+    FinishStock,
+    /// Least ring gap.
+    LeastGap,
     /// Out-of-round under the flange.
     OutOfRound,
     /// Depth still to cut.
@@ -67,6 +107,16 @@ pub enum Next {
     MendEngine(Field),
     /// The calculation refused; its fault says why.
     Refused,
+    /// Nothing is measured here: mark it.
+    MarkIt,
+    /// Marked done by hand.
+    Marked,
+    /// Skipped, or not for this job.
+    PassedOver,
+    /// What a step says at a signal, where it says one thing only.
+    Says(StepId, Signal),
+    /// As that, by how much.
+    SaysBy(StepId, Signal, Length),
     /// The sleeve is round: go on.
     SleeveRound,
     /// The sleeve wants a look.
@@ -115,11 +165,85 @@ pub enum Next {
     BelowLedge,
 }
 
+/// What a further number of a step is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Detail {
+    /// Hours of work.
+    Hours,
+    /// Sleeves to buy.
+    Sleeves,
+    /// Nitrogen, litres.
+    Nitrogen,
+    /// Clock point and level of the thinnest wall, as an index.
+    Thinnest,
+    /// Wall of the sleeve.
+    SleeveWall,
+    /// Width of the ledge under the flange.
+    FlangeLand,
+    /// Clearance to the lower step.
+    BottomRoom,
+    /// Stock for the torque-plate hone.
+    FinishStock,
+    /// Depth of the flats where flanges overlap.
+    FlatDepth,
+    /// Micrometer over spindle and cutter for the bore wanted.
+    CutterSetting,
+    /// Bore wanted off the bar (diameter).
+    BoreWanted,
+    /// Off toward 12 o'clock.
+    OffsetUp,
+    /// Off toward 3 o'clock.
+    OffsetRight,
+    /// Oxygen if all boiled at once.
+    Sudden,
+    /// Litres that bring a sudden release to the limit.
+    LitresAtLimit,
+    /// Quiet at the earliest.
+    QuietLow,
+    /// Quiet at the latest.
+    QuietHigh,
+    /// Nitrogen boiled off by one sleeve, litres.
+    BathLitres,
+    /// Largest reading.
+    Largest,
+    /// Smallest reading.
+    Smallest,
+    /// Out of round, worst level.
+    Round,
+    /// Taper.
+    Taper,
+    /// Groove depth wanted.
+    GrooveWanted,
+    /// Flange left under the groove.
+    FloorLeft,
+}
+
+/// A further number of a step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct More {
+    /// What it is.
+    pub detail: Detail,
+    /// Its value, SI; litres and hours as they are.
+    pub si: f64,
+    /// What it measures.
+    pub measure: Measure,
+}
+
 /// The answer of a step's calculation, for the drawing and the table.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Answer {
     /// None.
     None,
+    /// Further numbers.
+    More(Vec<More>),
+    /// A form with further numbers.
+    Form(Form, Vec<More>),
+    /// Walls left, by place of their reading.
+    Walls(Vec<(u8, Length)>),
+    /// The chill.
+    Chill(Chill),
+    /// Oxygen in the room.
+    Oxygen(Oxygen),
     /// Roundness of the sleeve.
     SleeveForm(Form),
     /// Depth.
@@ -170,6 +294,17 @@ pub struct StepReport {
     pub answer: Answer,
     /// Values still questioned.
     pub questioned: Vec<Place>,
+    /// Whether it was skipped or is not for this job.
+    pub passed_over: bool,
+}
+
+impl StepReport {
+    /// Whether the hand may go on to the next step.
+    #[must_use]
+    pub fn is_settled(&self) -> bool {
+        let measured = self.complete && matches!(self.signal, Signal::Go | Signal::Look);
+        measured || (self.passed_over && self.signal < Signal::Stop)
+    }
 }
 
 /// The state of a cylinder, as the strip shows it.

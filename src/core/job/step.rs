@@ -1,20 +1,57 @@
 //! The steps of the job as data: in shop order, what is measured, what is
 //! worked out, which drawing shows it, which caution goes with it. A new step
-//! is one entry here and its texts; page and report have one renderer.
+//! is one entry in `shop_order` and its texts; page and report have one renderer.
 
+pub use super::shop_order::STEPS;
+
+use super::Millis;
 use super::field::Field;
 
 /// A step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum StepId {
+    /// Take the job or refuse it.
+    Enquiry,
+    /// Take the block in.
+    Intake,
+    /// Strip, wash, let it come to the temperature of the shop.
+    Rest,
+    /// Crack and pressure test.
+    Pressure,
+    /// Deck height at both ends.
+    Datum,
+    /// Measure the old bores.
+    OldBore,
+    /// Wall by ultrasonic gauge.
+    Wall,
+    /// Choose the sleeve.
+    Choose,
     /// Receive the sleeve: outside diameter and flange.
     Sleeve,
+    /// Main caps on and torqued.
+    Caps,
+    /// Centre the bar.
+    Centre,
+    /// Bore.
+    Bore,
+    /// Counterbore diameter.
+    CounterboreD,
     /// Cut the counterbore to depth.
     Counterbore,
+    /// Chamfer the ledge.
+    Chamfer,
     /// Hone the bore and measure the fit.
     Fit,
-    /// Chill and drop.
+    /// Clean, ledge blued.
+    Clean,
+    /// Dry run, and the oxygen of the room.
+    DryRun,
+    /// Chill.
+    Chill,
+    /// Drop.
     Drop,
+    /// Hold down while warming.
+    Hold,
     /// Measure the height, warm.
     WarmHeight,
     /// Pull the sleeve home.
@@ -23,11 +60,25 @@ pub enum StepId {
     Seat,
     /// Cut the deck.
     Deck,
+    /// Piston protrusion.
+    Protrusion,
+    /// Fire-ring groove.
+    Groove,
+    /// Finish the bore, torque-plate hone.
+    Finish,
+    /// Ring gaps.
+    RingGap,
+    /// Wash and test again.
+    WashAgain,
+    /// Report.
+    Report,
 }
 
 /// What a step is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Subject {
+    /// The block as a whole.
+    Block,
     /// Each cylinder for itself.
     Cylinder,
     /// A deck: all cylinders of a bank together.
@@ -37,6 +88,44 @@ pub enum Subject {
 /// What a step works out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Calculation {
+    /// Nothing: it is done or it is not.
+    None,
+    /// Time, nitrogen and price of the job.
+    Estimate,
+    /// How far block and sleeves are apart in temperature.
+    Apart,
+    /// What the pressure lost.
+    PressureDrop,
+    /// How much the deck leans, end to end.
+    DatumTilt,
+    /// How far the old bore is from round and straight.
+    Wear,
+    /// The thinnest wall after boring.
+    WallLeft,
+    /// Whether the sleeve fits this block.
+    Choose,
+    /// How far the bar is off the old centre.
+    Offset,
+    /// What the bar left for the hone.
+    HoneStock,
+    /// Room round the flange.
+    CounterboreClearance,
+    /// Room between ledge chamfer and fillet.
+    Chamfer,
+    /// Oxygen in this room.
+    Oxygen,
+    /// Time to quiet.
+    Chill,
+    /// How far the sleeve is from the shop's temperature.
+    Warmed,
+    /// Room between piston and head.
+    Protrusion,
+    /// Depth of the groove against the ring.
+    Groove,
+    /// Stock for the torque-plate hone, then the form.
+    Finish,
+    /// Ring gaps against the sheet.
+    RingGap,
     /// Roundness of the sleeve.
     SleeveForm,
     /// Depth still to cut.
@@ -60,6 +149,22 @@ pub enum Calculation {
 pub enum Drawing {
     /// None.
     None,
+    /// Out-of-round, level by level, and the bore down its length.
+    Round,
+    /// The wall round the clock.
+    WallClock,
+    /// The block from above: webs, walls, neighbours.
+    Plan,
+    /// Countdown to quiet.
+    ChillClock,
+    /// Loads on rod, ledge and flange.
+    LoadBars,
+    /// Oxygen in the room.
+    Oxygen,
+    /// The bore down its length, with the fit's own profile.
+    Profile,
+    /// Low spots of the deck.
+    DeckMap,
     /// The fit inside its band.
     FitBand,
     /// Clearance against time.
@@ -75,6 +180,10 @@ pub enum Drawing {
 /// Which caution goes with it (job.md, section 6).
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Caution {
+    /// Lifting and the hot wash.
+    Lifting,
+    /// Pressure test.
+    PressureTest,
     /// Cutting.
     Cutting,
     /// Liquid nitrogen.
@@ -102,111 +211,52 @@ pub struct StepSpec {
     pub needed: &'static [Field],
     /// What is worked out.
     pub calculation: Calculation,
+    /// Numbers of the engine and of earlier steps that its answer uses.
+    pub uses: &'static [Field],
+    /// What is timed here, kept in this field.
+    pub timed: Option<Field>,
     /// The drawing.
     pub drawing: Drawing,
     /// The cautions.
     pub cautions: &'static [Caution],
 }
 
-/// The steps, in shop order.
-pub const STEPS: &[StepSpec] = &[
-    StepSpec {
-        id: StepId::Sleeve,
-        name: "sleeve",
-        number: 9,
-        subject: Subject::Cylinder,
-        fields: &[Field::SleeveOd, Field::FlangeThickness],
-        needed: &[Field::SleeveOd, Field::FlangeThickness],
-        calculation: Calculation::SleeveForm,
-        drawing: Drawing::None,
-        cautions: &[],
-    },
-    StepSpec {
-        id: StepId::Counterbore,
-        name: "counterbore",
-        number: 14,
-        subject: Subject::Cylinder,
-        fields: &[Field::CounterboreDepth, Field::DeckHere],
-        needed: &[Field::CounterboreDepth],
-        calculation: Calculation::Counterbore,
-        drawing: Drawing::FlangeSection,
-        cautions: &[Caution::Cutting],
-    },
-    StepSpec {
-        id: StepId::Fit,
-        name: "fit",
-        number: 16,
-        subject: Subject::Cylinder,
-        fields: &[
-            Field::BoreD,
-            Field::SleeveTemperature,
-            Field::BlockTemperature,
-        ],
-        needed: &[
-            Field::BoreD,
-            Field::SleeveTemperature,
-            Field::BlockTemperature,
-        ],
-        calculation: Calculation::Fit,
-        drawing: Drawing::FitBand,
-        cautions: &[Caution::Cutting],
-    },
-    StepSpec {
-        id: StepId::Drop,
-        name: "drop",
-        number: 20,
-        subject: Subject::Cylinder,
-        fields: &[Field::Carry],
-        needed: &[Field::Carry],
-        calculation: Calculation::ColdDrop,
-        drawing: Drawing::ClearanceTime,
-        cautions: &[Caution::Nitrogen, Caution::ColdIron],
-    },
-    StepSpec {
-        id: StepId::WarmHeight,
-        name: "height",
-        number: 22,
-        subject: Subject::Cylinder,
-        fields: &[Field::WarmHeight],
-        needed: &[Field::WarmHeight],
-        calculation: Calculation::Height,
-        drawing: Drawing::FlangeSection,
-        cautions: &[],
-    },
-    StepSpec {
-        id: StepId::Pull,
-        name: "pull",
-        number: 23,
-        subject: Subject::Cylinder,
-        fields: &[Field::PullGauge, Field::PullLoaded, Field::PullReleased],
-        needed: &[Field::PullGauge, Field::PullReleased],
-        calculation: Calculation::Pulls,
-        drawing: Drawing::Staircase,
-        cautions: &[Caution::Ram],
-    },
-    StepSpec {
-        id: StepId::Seat,
-        name: "seat",
-        number: 24,
-        subject: Subject::Cylinder,
-        fields: &[Field::SeatHeight],
-        needed: &[Field::SeatHeight],
-        calculation: Calculation::Seat,
-        drawing: Drawing::FlangeSection,
-        cautions: &[],
-    },
-    StepSpec {
-        id: StepId::Deck,
-        name: "deck",
-        number: 25,
-        subject: Subject::Bank,
-        fields: &[Field::LowSpot, Field::DeckCut],
-        needed: &[Field::LowSpot],
-        calculation: Calculation::Deck,
-        drawing: Drawing::DeckCuts,
-        cautions: &[Caution::Cutting],
-    },
-];
+/// A mark set by hand.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Mark {
+    /// Done.
+    Done,
+    /// Skipped, and why.
+    Skipped(String),
+    /// This job does not have it; set for the whole job.
+    NotForThisJob,
+}
+
+/// What is kept of a step beside its readings.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepRecord {
+    /// A mark set by hand.
+    pub mark: Option<Mark>,
+    /// Free words.
+    pub note: String,
+    /// When a timer was started that still runs.
+    pub started: Option<Millis>,
+    /// When it was last changed.
+    pub at: Millis,
+    /// What a later version wrote and this one does not know.
+    pub unknown: serde_json::Map<String, serde_json::Value>,
+}
+
+impl StepRecord {
+    /// Whether there is nothing worth keeping.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.mark.is_none()
+            && self.note.is_empty()
+            && self.started.is_none()
+            && self.unknown.is_empty()
+    }
+}
 
 impl StepId {
     /// Its entry in the table.
@@ -234,15 +284,22 @@ mod tests {
 
     #[test]
     fn steps_are_in_shop_order_and_their_fields_belong_to_their_subject() {
-        assert!(STEPS.windows(2).all(|w| w[0].number < w[1].number));
+        assert!((1..=31).eq(STEPS.iter().map(|s| s.number)));
         for step in STEPS {
             assert_eq!(StepId::from_name(step.name), Some(step.id));
             let scope = match step.subject {
+                Subject::Block => Scope::Block,
                 Subject::Cylinder => Scope::Cylinder,
                 Subject::Bank => Scope::Bank,
             };
-            assert!(step.fields.iter().all(|f| f.spec().scope == scope));
+            // The block also asks for numbers of the engine.
+            let fits = |f: &Field| {
+                f.spec().scope == scope
+                    || (step.subject == Subject::Block && f.spec().scope == Scope::Engine)
+            };
+            assert!(step.fields.iter().all(fits), "{}", step.name);
             assert!(step.needed.iter().all(|f| step.fields.contains(f)));
+            assert!(step.timed.is_none_or(|f| step.fields.contains(&f)));
         }
     }
 }

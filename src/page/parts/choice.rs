@@ -17,6 +17,9 @@ pub fn Choice(
     value: Signal<String>,
     /// Called with a new value.
     change: Callback<String>,
+    /// Whether it may only be read.
+    #[prop(optional, into)]
+    locked: Signal<bool>,
 ) -> impl IntoView {
     let items: Vec<AnyView> = options
         .into_iter()
@@ -35,6 +38,7 @@ pub fn Choice(
             <label for=id>{label}</label>
             <select
                 id=id
+                disabled=move || locked.get()
                 on:change=move |event| change.run(event_target_value(&event))
             >
                 {items}
@@ -55,6 +59,9 @@ pub fn Line(
     value: Signal<String>,
     /// Called with a new text.
     change: Callback<String>,
+    /// Whether it may only be read.
+    #[prop(optional, into)]
+    locked: Signal<bool>,
 ) -> impl IntoView {
     view! {
         <div class="choice">
@@ -64,6 +71,7 @@ pub fn Line(
                 type="text"
                 autocomplete="off"
                 maxlength="200"
+                readonly=move || locked.get()
                 prop:value=words(move || value.get())
                 on:input=move |event| change.run(event_target_value(&event))
             />

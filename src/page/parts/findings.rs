@@ -1,12 +1,13 @@
 //! Findings, cautions and help: text that goes with numbers.
 
 use crate::texts as t;
+use coldseat_core::job::UnitSystem;
 use coldseat_core::job::step::{Caution, StepSpec};
 use coldseat_core::quantity::report::Finding;
 use leptos::prelude::*;
 
 /// What a calculation found beside its number.
-pub fn findings(list: &[Finding]) -> Option<AnyView> {
+pub fn findings(list: &[Finding], units: UnitSystem) -> Option<AnyView> {
     (!list.is_empty()).then(|| {
         let items: Vec<AnyView> = list
             .iter()
@@ -14,7 +15,7 @@ pub fn findings(list: &[Finding]) -> Option<AnyView> {
                 view! {
                     <li>
                         <strong>{finding.level.word()}</strong>
-                        {format!(" {}", finding.message)}
+                        {format!(" {}", t::finding(finding, units))}
                     </li>
                 }
                 .into_any()

@@ -1,11 +1,16 @@
 //! Parts that several screens use.
 
+pub mod answer;
 pub mod choice;
+pub mod drop_answer;
 pub mod findings;
 pub mod keys;
+pub mod marks;
 pub mod notice;
 pub mod pad;
+pub mod picture;
 pub mod reading;
 pub mod step;
 pub mod strip;
+pub mod timer;
 pub mod verdict;

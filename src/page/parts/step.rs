@@ -1,21 +1,18 @@
 //! One step of the job: number, verdict, readings, drawing, cautions. The
 //! only renderer of steps; what a step has is data in the core.
 
-use crate::drawings::clearance::clearance;
-use crate::drawings::fit_band::fit_band;
-use crate::drawings::section::{Section, section};
-use crate::drawings::staircase::{Stair, staircase};
 use crate::live::live;
-use crate::parts::findings::{cautions, findings, help};
+use crate::parts::answer::head;
+use crate::parts::drop_answer::{drop_head, drop_picture};
+use crate::parts::findings::{cautions, help};
+use crate::parts::marks::Marks;
+use crate::parts::picture::drawing;
 use crate::parts::reading::{Label, Reading};
-use crate::parts::verdict::{big, one_number, verdict};
-use crate::show::{bare, length, length_unit, seconds};
-use crate::state::{DropAnswer, DropView, State, Target};
+use crate::parts::timer::Timer;
+use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::drop::DropVerdict;
-use coldseat_core::job::field::{Places, UnitSystem};
-use coldseat_core::job::report::{Answer, Next, Signal, StepReport};
-use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
+use coldseat_core::job::field::Places;
+use coldseat_core::job::step::{Calculation, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
 use leptos::prelude::*;
 
@@ -146,29 +143,24 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     }
 }
 
-/// A step of a cylinder, open.
+/// A step, open.
 #[component]
-pub fn CylinderStep(
+pub fn StepView(
     /// The step.
     spec: &'static StepSpec,
-    /// The cylinder.
-    cylinder: u8,
+    /// Whose it is.
+    owner: Owner,
     /// Buttons that go on, below the readings.
     onward: AnyView,
 ) -> impl IntoView {
     let state = State::here();
-    let report = Memo::new(move |_| {
-        state.reports.with(|reports| {
-            reports
-                .iter()
-                .find(|r| r.cylinder == cylinder)
-                .and_then(|r| r.step(spec.id))
-                .cloned()
-        })
-    });
+    let report = Memo::new(move |_| state.step_report(owner, spec.id));
     let units = state.units(Target::Job);
-    let is_drop = spec.calculation == Calculation::ColdDrop;
-    let drop = Memo::new(move |_| is_drop.then(|| state.drop_of(cylinder)));
+    let dropped = match owner {
+        Owner::Cylinder(cylinder) if spec.calculation == Calculation::ColdDrop => Some(cylinder),
+        _ => None,
+    };
+    let drop = Memo::new(move |_| dropped.map(|cylinder| state.drop_of(cylinder)));
     let answer = move || {
         if let Some(drop) = drop.get() {
             return Some(drop_head(&drop, units));
@@ -180,278 +172,23 @@ pub fn CylinderStep(
         None => report.with(|report| {
             report
                 .as_ref()
-                .and_then(|r| drawing(state, spec, cylinder, r, units))
+                .and_then(|r| drawing(state, spec, owner, r, units))
         }),
     };
+    let timer = spec
+        .timed
+        .map(|field| view! { <Timer spec=spec owner=owner field=field /> });
     view! {
         <div class="step-body">
             <div class="step-answer">
                 {live(answer)} <div class="step-picture">{live(picture)}</div>
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Cylinder(cylinder))} <div class="row onward">{onward}</div>
+                {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />
+                <div class="row onward">{onward}</div>
             </div>
             <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
     .into_any()
-}
-
-fn head(report: &StepReport, units: UnitSystem) -> AnyView {
-    let number = report.number.as_ref().map(|n| one_number(n, units));
-    let fault = report
-        .fault
-        .as_ref()
-        .map(|fault| view! { <p class="fault">{fault.message.clone()}</p> });
-    let questioned = (!report.questioned.is_empty()).then(|| {
-        let names: Vec<String> = report
-            .questioned
-            .iter()
-            .map(|p| t::place_title(*p))
-            .collect();
-        view! { <p class="fault">{t::questioned(&names.join("; "))}</p> }
-    });
-    view! {
-        <div class="glance">{number}</div>
-        {verdict(report.signal, t::next(&report.next, units))}
-        {fault}
-        {questioned}
-        {findings(&report.findings)}
-        {table(report, units)}
-    }
-    .into_any()
-}
-
-/// The step's further numbers, as a small table.
-fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
-    let show = |m: f64| length(m, units);
-    let rows: Vec<(&str, String)> = match &report.answer {
-        Answer::None => return None,
-        Answer::SleeveForm(form) => vec![
-            (t::MEAN_DIAMETER, show(form.mean.as_m())),
-            (t::TAPER, show(form.taper.as_m())),
-            (t::ROUND_ANYWHERE, show(form.out_of_round.as_m())),
-        ],
-        Answer::Counterbore(c) => vec![
-            (t::DEPTH_WANTED, show(c.depth.as_m())),
-            (t::CHANCE_LOW, t::percent(c.p_low)),
-            (t::PROUD_FOR_RISK, show(c.target_for_risk.as_m())),
-        ],
-        Answer::Fit(fit, form) => vec![
-            (t::CHANCE_INSIDE, t::percent(fit.p_inside)),
-            (t::LOOSEST, show(fit.interference_min.as_m())),
-            (t::TIGHTEST, show(fit.interference_max.as_m())),
-            (t::BORE_ROUND, show(form.out_of_round.as_m())),
-            (t::BORE_TAPER, show(form.taper.as_m())),
-        ],
-        Answer::Heights(h) => {
-            let mut rows = vec![(t::PREDICTED_HEIGHT, show(mean(&h.predicted)))];
-            rows.extend(h.ceiling.map(|c| (t::CLIMB_CEILING, show(c.as_m()))));
-            rows
-        }
-        Answer::Pulls(seat) | Answer::Seat(seat) => {
-            let mut rows = vec![(t::PREDICTED_HEIGHT, show(mean(&seat.predicted)))];
-            if seat.gap.len() > 1 {
-                rows.push((t::TILT, show(seat.tilt.as_m())));
-            }
-            if let Some(last) = seat.settle.last() {
-                rows.push((t::LAST_DROP, show(last.as_m())));
-            }
-            if let Some(back) = seat.returned.iter().flatten().last() {
-                rows.push((t::LAST_RETURN, show(back.as_m())));
-            }
-            rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
-            rows
-        }
-    };
-    let items: Vec<AnyView> = rows
-        .into_iter()
-        .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())
-        .collect();
-    Some(view! { <dl class="more">{items}</dl> }.into_any())
-}
-
-fn mean(list: &[coldseat_core::quantity::Length]) -> f64 {
-    list.iter().map(|l| l.as_m()).sum::<f64>() / list.len().max(1) as f64
-}
-
-/// The drawing of a step, where its numbers are there.
-fn drawing(
-    state: State,
-    spec: &StepSpec,
-    cylinder: u8,
-    report: &StepReport,
-    units: UnitSystem,
-) -> Option<AnyView> {
-    let of_engine = |field| {
-        state
-            .open
-            .with(|o| o.as_ref().and_then(|o| o.job.engine_si(field)))
-    };
-    let values = |field| {
-        state.open.with(|o| {
-            o.as_ref().map_or(Vec::new(), |o| {
-                o.job.entries.values(Owner::Cylinder(cylinder), field)
-            })
-        })
-    };
-    let average = |field| {
-        let list: Vec<(u8, f64)> = values(field);
-        (!list.is_empty()).then(|| list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64)
-    };
-    match (spec.drawing, &report.answer) {
-        (Drawing::FitBand, Answer::Fit(fit, _)) => Some(fit_band(
-            fit,
-            of_engine(Field::FitLow)?,
-            of_engine(Field::FitHigh)?,
-            units,
-        )),
-        (Drawing::FlangeSection, answer) => {
-            let (predicted_m, measured_m) = match answer {
-                Answer::Heights(h) => (mean(&h.predicted), Some(mean(&h.height))),
-                Answer::Seat(seat) => {
-                    let predicted = mean(&seat.predicted);
-                    (predicted, Some(predicted + seat.gap_mean.as_m()))
-                }
-                _ => (
-                    average(Field::FlangeThickness)? + of_engine(Field::Shim)?
-                        - average(Field::CounterboreDepth)?,
-                    None,
-                ),
-            };
-            Some(section(
-                &Section {
-                    thickness_m: average(Field::FlangeThickness)?,
-                    predicted_m,
-                    measured_m,
-                },
-                units,
-            ))
-        }
-        (Drawing::Staircase, Answer::Pulls(seat)) => {
-            let loaded = values(Field::PullLoaded);
-            let stairs: Vec<Stair> = values(Field::PullReleased)
-                .into_iter()
-                .map(|(index, released_m)| Stair {
-                    loaded_m: loaded.iter().find(|(i, _)| *i == index).map(|(_, v)| *v),
-                    released_m,
-                })
-                .collect();
-            Some(staircase(
-                &stairs,
-                mean(&seat.predicted),
-                of_engine(Field::GapLimit)?,
-                units,
-            ))
-        }
-        _ => None,
-    }
-}
-
-/// The signal of a drop.
-#[must_use]
-pub const fn drop_signal(verdict: DropVerdict) -> Signal {
-    match verdict {
-        DropVerdict::Free => Signal::Go,
-        DropVerdict::Tight => Signal::Look,
-        DropVerdict::MayNotEnter | DropVerdict::DoesNotEnter => Signal::Stop,
-    }
-}
-
-/// Numbers and verdict of a drop.
-pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
-    match answer {
-        DropAnswer::Missing(fields) => verdict(Signal::Wait, t::drop_missing(fields)),
-        DropAnswer::Refused(fault) => verdict(Signal::Look, fault.message.clone()),
-        DropAnswer::Ready(view) => view! {
-            <div class="glance">{drop_numbers(view, units)}</div>
-            {verdict(drop_signal(view.verdict), t::drop_words(view.verdict).to_owned())}
-            {findings(&view.band.nominal.findings)}
-        }
-        .into_any(),
-    }
-}
-
-/// The curve of a drop.
-pub fn drop_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
-    match answer {
-        DropAnswer::Ready(view) if view.band.nominal.clearance_entry.as_m() > 0.0 => {
-            Some(clearance(&view.band, units))
-        }
-        _ => None,
-    }
-}
-
-fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
-    let band = &view.band;
-    let unit = length_unit(units).symbol();
-    let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
-    let entry = big(
-        t::ENTRY_CLEARANCE,
-        bare(band.nominal.clearance_entry.as_m(), units),
-        unit,
-        span(
-            band.early.clearance_entry.as_m(),
-            band.late.clearance_entry.as_m(),
-        ),
-    );
-    let bath = big(
-        t::BATH_CLEARANCE,
-        bare(band.nominal.clearance_bath.as_m(), units),
-        unit,
-        span(
-            band.early.clearance_bath.as_m(),
-            band.late.clearance_bath.as_m(),
-        ),
-    );
-    let after = |a: &coldseat_core::thermal::cold_drop::ColdDropAnswer| {
-        a.grip.as_ref().map(|g| seconds(g.after.as_s()))
-    };
-    let grip = match after(&band.nominal) {
-        Some(nominal) => big(
-            t::GRIPS_IN,
-            nominal,
-            "s",
-            t::between(
-                &after(&band.early).unwrap_or_else(|| t::OVER_AN_HOUR.to_owned()),
-                &after(&band.late).unwrap_or_else(|| t::OVER_AN_HOUR.to_owned()),
-            ),
-        ),
-        None => big(
-            t::GRIPS_IN,
-            "\u{2013}".to_owned(),
-            "",
-            t::NEVER_GRIPS.to_owned(),
-        ),
-    };
-    let ceiling = bare(band.nominal.climb_ceiling.as_m(), units);
-    let climb = big(
-        t::CLIMB,
-        band.nominal
-            .grip
-            .as_ref()
-            .map_or("\u{2013}".to_owned(), |g| bare(g.climb.as_m(), units)),
-        unit,
-        format!("{}, {} {ceiling}", t::EXPECTED, t::AT_MOST),
-    );
-    view! {
-        <div class="bigs">
-            {grip} {entry} {bath} {climb}
-        </div>
-    }
-    .into_any()
-}
-
-/// What a step says in one line, for the list of steps.
-#[must_use]
-pub fn summary(report: &StepReport, units: UnitSystem) -> String {
-    match (&report.number, report.begun) {
-        (Some(n), _) => format!(
-            "{} {}",
-            t::figure(n.figure, n.si),
-            length(n.si.abs(), units)
-        ),
-        (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.to_owned(),
-        _ => String::new(),
-    }
 }

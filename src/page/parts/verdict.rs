@@ -1,9 +1,10 @@
 //! The one number of a step and its verdict, by word and shape first.
 
-use crate::show::{bare, length_unit};
+use crate::show;
 use crate::texts as t;
 use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::{OneNumber, Signal};
+use coldseat_core::job::report::{Figure, OneNumber, Signal};
+use coldseat_core::quantity::format;
 use leptos::prelude::*;
 
 /// The shape of a signal: an arrow goes on, two bars wait, a notched ring
@@ -66,18 +67,23 @@ pub fn big(word: &str, value: String, unit: &str, below: String) -> AnyView {
 
 /// The one number of a step.
 pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
+    let unit = number.measure.unit(units);
+    let bare = |si: f64| format::number(si, unit);
     let band = number
         .u_si
         .map(|u| {
             // In the sense of the word before the number: "too deep by".
             let size = number.si.abs();
-            t::between(&bare(size - 2.0 * u, units), &bare(size + 2.0 * u, units))
+            t::between(&bare(size - 2.0 * u), &bare(size + 2.0 * u))
         })
         .unwrap_or_default();
-    big(
-        t::figure(number.figure, number.si),
-        bare(number.si.abs(), units),
-        length_unit(units).symbol(),
-        band,
-    )
+    let (shown, symbol) = match number.figure {
+        // A time to wait reads as on a clock.
+        Figure::Quiet => (show::clock(number.si), t::MINUTES),
+        figure => (
+            bare(number.si.abs()),
+            t::figure_unit(figure).unwrap_or(unit.symbol()),
+        ),
+    };
+    big(t::figure(number.figure, number.si), shown, symbol, band)
 }

@@ -49,7 +49,7 @@ pub fn DeckScreen(
             return None;
         }
         Some(match planned.get()? {
-            Err(fault) => verdict(Go::Wait, fault.message),
+            Err(fault) => verdict(Go::Wait, t::fault(&fault)),
             Ok(plan) => {
                 let clean_up_m = state
                     .open
@@ -216,7 +216,7 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
             format!("{} {}", t::CUT_LEAST, length(plan.removal_least.as_m(), units)),
         )}
         {verdict(signal, words.to_owned())}
-        {findings(&plan.findings)}
+        {findings(&plan.findings, units)}
         {without}
         {deck_cuts(bank, clean_up_m, units)}
         <table class="cuts">

@@ -2,10 +2,11 @@
 
 use crate::live::{live, words};
 use crate::parts::choice::{Choice, materials};
+use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::cautions;
 use crate::parts::reading::{Label, Reading};
-use crate::parts::step::{drop_head, drop_picture};
-use crate::state::{DropAnswer, State, Target, fresh_drop};
+use crate::answers::DropAnswer;
+use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
 use coldseat_core::job::check::Checked;
 use coldseat_core::job::drop::field_of;
@@ -70,7 +71,7 @@ pub fn DropScreen() -> impl IntoView {
         DropAnswer::Refused(fault) => Some(
             view! {
                 <p class="fault">
-                    {format!("{}: {}", t::field(field_of(&fault)), fault.message)}
+                    {format!("{}: {}", t::field(field_of(&fault)), t::fault(&fault))}
                 </p>
             }
             .into_any(),

@@ -19,6 +19,17 @@ const GEOMETRY: &[Field] = &[
     Field::BlockWall,
     Field::Shim,
     Field::RoomTemperature,
+    Field::Pitch,
+    Field::FlangeOd,
+    Field::FinalBore,
+    Field::StepBelow,
+    Field::Spindle,
+    Field::Gasket,
+    Field::HeadLeast,
+    Field::RingHeight,
+    Field::RingProud,
+    Field::RingGapLow,
+    Field::RingGapHigh,
 ];
 
 /// Limits and targets.
@@ -36,6 +47,21 @@ const LIMITS: &[Field] = &[
     Field::GapLimit,
     Field::TiltLimit,
     Field::Confidence,
+    Field::ApartMost,
+    Field::TestLoss,
+    Field::DatumTilt,
+    Field::WallCalm,
+    Field::WallLook,
+    Field::WebCalm,
+    Field::WebLook,
+    Field::BottomLeast,
+    Field::FinishLeast,
+    Field::ClearLow,
+    Field::ClearHigh,
+    Field::OffsetLook,
+    Field::HoneLeave,
+    Field::FilletSpare,
+    Field::GrooveNear,
 ];
 
 /// Gauges and the hand feed.
@@ -73,6 +99,7 @@ pub fn EngineScreen(
     id: String,
 ) -> impl IntoView {
     let state = State::here();
+    let locked = Signal::derive(move || state.is_read_only(Target::Job));
     let read = move |look: fn(&Job) -> String| {
         Signal::derive(move || {
             state
@@ -89,30 +116,35 @@ pub fn EngineScreen(
         <div class="form">
             <Line
                 id="job-name"
+                locked=locked
                 label=t::JOB_NAME
                 value=read(|j| j.name.clone())
                 change=write(|j, text| j.name = text)
             />
             <Line
                 id="job-customer"
+                locked=locked
                 label=t::CUSTOMER
                 value=read(|j| j.customer.clone())
                 change=write(|j, text| j.customer = text)
             />
             <Line
                 id="job-engine"
+                locked=locked
                 label=t::ENGINE_NAME
                 value=read(|j| j.engine.name.clone())
                 change=write(|j, text| j.engine.name = text)
             />
             <Line
                 id="job-note"
+                locked=locked
                 label=t::NOTE
                 value=read(|j| j.note.clone())
                 change=write(|j, text| j.note = text)
             />
             <Choice
                 id="job-sleeve-material"
+                locked=locked
                 label=t::SLEEVE_MATERIAL
                 options=materials()
                 value=read(|j| j.engine.sleeve_material.id().to_owned())
@@ -123,6 +155,7 @@ pub fn EngineScreen(
             />
             <Choice
                 id="job-block-material"
+                locked=locked
                 label=t::BLOCK_MATERIAL
                 options=materials()
                 value=read(|j| j.engine.block_material.id().to_owned())

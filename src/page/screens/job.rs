@@ -1,14 +1,15 @@
 //! A job: the strip of cylinders, the steps of one of them, one step open.
 
 use crate::browser;
-use crate::live::{live, maybe, words};
-use crate::parts::step::{CylinderStep, summary};
+use crate::live::{live, maybe};
+use crate::parts::step::StepView;
 use crate::parts::strip::Strip;
-use crate::parts::verdict::shape;
+use crate::parts::timer::RunningTimers;
 use crate::route::{Route, View};
-use crate::state::{State, Target};
+use crate::screens::steps::step_list;
+use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::report::Signal as Go;
+use coldseat_core::job::Owner;
 use coldseat_core::job::step::{StepId, StepSpec, Subject, steps_of};
 use leptos::prelude::*;
 
@@ -23,7 +24,9 @@ pub fn job_head(state: State, id: &str) -> AnyView {
         let current = move || {
             state.route.with(|now| match (now, &route) {
                 (Route::Job { view: a, .. }, Route::Job { view: b, .. }) => {
-                    (matches!((a, b), (View::Cylinder(..), View::Cylinder(..))) || a == b)
+                    (core::mem::discriminant(a) == core::mem::discriminant(b)
+                        && !matches!(a, View::Deck(_))
+                        || a == b)
                         .then_some("page")
                 }
                 _ => None,
@@ -60,8 +63,10 @@ pub fn job_head(state: State, id: &str) -> AnyView {
         <h1 id="screen-heading" class="job-title" tabindex="-1">
             {name}
         </h1>
+        <RunningTimers id=id.to_owned() />
         <nav class="job-nav" aria-label=t::WORKING>
             {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}
+            {link(View::Whole(None), t::WHOLE_JOB.to_owned())}
             {decks}
             {link(View::Record, t::RECORD.to_owned())}
             {link(View::Engine, t::ENGINE_AND_LIMITS.to_owned())}
@@ -147,10 +152,7 @@ pub fn JobScreen(
     let steps = move || {
         let cylinder = cylinder.get();
         let open = step.get();
-        let items: Vec<AnyView> = steps_of(Subject::Cylinder)
-            .map(|spec| step_line(state, &key.get_value(), cylinder, spec, spec.id == open))
-            .collect();
-        view! { <ol>{items}</ol> }.into_any()
+        step_list(state, &key.get_value(), Some(cylinder), open)
     };
     let leave_out = move || {
         let cylinder = cylinder.get();
@@ -233,54 +235,7 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
         <h2 id="step-heading" tabindex="-1">
             {title}
         </h2>
-        <CylinderStep spec=spec cylinder=cylinder onward=buttons.into_any() />
+        <StepView spec=spec owner=Owner::Cylinder(cylinder) onward=buttons.into_any() />
     }
     .into_any()
-}
-
-/// A step in the list.
-fn step_line(
-    state: State,
-    id: &str,
-    cylinder: u8,
-    spec: &'static StepSpec,
-    is_open: bool,
-) -> AnyView {
-    let units = untrack(|| state.units(Target::Job));
-    let report = Memo::new(move |_| {
-        state.reports.with(|reports| {
-            reports
-                .iter()
-                .find(|r| r.cylinder == cylinder)
-                .and_then(|r| r.step(spec.id))
-                .map_or((Go::None, String::new()), |r| (r.signal, summary(r, units)))
-        })
-    });
-    let address = Route::Job {
-        id: id.to_owned(),
-        view: View::Cylinder(Some(cylinder), Some(spec.id)),
-    }
-    .address();
-    view! {
-        <li>
-            <a class="step-line" href=address aria-current=is_open.then_some("step")>
-                <span class=words(move || mark_class(report.get().0))>
-                    {live(move || shape(report.get().0))}
-                    <span class="mark-word">{live(move || t::signal(report.get().0))}</span>
-                </span>
-                <span class="step-title">{t::step_title(spec.id)}</span>
-                <span class="step-summary">{live(move || report.get().1)}</span>
-            </a>
-        </li>
-    }
-    .into_any()
-}
-
-const fn mark_class(signal: Go) -> &'static str {
-    match signal {
-        Go::None | Go::Wait => "mark",
-        Go::Go => "mark mark-go",
-        Go::Look => "mark mark-look",
-        Go::Stop => "mark mark-stop",
-    }
 }

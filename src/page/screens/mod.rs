@@ -8,3 +8,5 @@ pub mod jobs;
 pub mod new;
 pub mod record;
 pub mod settings;
+pub mod steps;
+pub mod whole;

@@ -201,7 +201,7 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
         open @ (Lock::Open | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
                 Ok(plan) => format!("{} {}", t::CUT, length(plan.plan.removal.as_m(), units)),
-                Err(fault) => fault.message,
+                Err(fault) => t::fault(&fault),
             };
             match open {
                 Lock::ByHand(_, unlock) => {

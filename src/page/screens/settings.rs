@@ -30,6 +30,13 @@ pub fn SettingsScreen() -> impl IntoView {
             shop.unknown.insert("pad".to_owned(), on.into());
         });
     });
+    let set_feedback = Callback::new(move |word: String| {
+        let on = word == t::ON;
+        state.feedback.set(on);
+        state.edit_shop(|shop| {
+            shop.unknown.insert("feedback".to_owned(), on.into());
+        });
+    });
     let gauges = move || {
         units.get();
         fields(Target::Shop, t::GAUGES, GAUGES)
@@ -57,6 +64,16 @@ pub fn SettingsScreen() -> impl IntoView {
                 change=set_pad
             />
             <p class="quiet">{t::PAD_SETTING_WHAT}</p>
+            <Choice
+                id="shop-feedback"
+                label=t::FEEDBACK
+                options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
+                value=Signal::derive(move || {
+                    (if state.feedback.get() { t::ON } else { t::OFF }).to_owned()
+                })
+                change=set_feedback
+            />
+            <p class="quiet">{t::FEEDBACK_WHAT}</p>
         </div>
         {live(gauges)}
         <section class="cautions">

@@ -1,10 +1,8 @@
 //! English: labels, buttons, headings and short words.
 
-use coldseat_core::job::Field;
+use coldseat_core::job::UnitSystem;
 use coldseat_core::job::engine::Layout;
-use coldseat_core::job::field::{Places, UnitSystem};
-use coldseat_core::job::report::{Figure, Signal, State};
-use coldseat_core::job::step::StepId;
+use coldseat_core::job::report::{Signal, State};
 
 pub const JOBS: &str = "Jobs";
 pub const COLD_DROP: &str = "Cold drop";
@@ -14,6 +12,32 @@ pub const MAIN_MENU: &str = "Main";
 pub const WORKING: &str = "This job";
 
 pub const JOBS_ON_DEVICE: &str = "Jobs on this device";
+pub const MARK_IT: &str = "Nothing is measured here: mark it when it is done.";
+pub const MARKED: &str = "Marked done.";
+pub const PASSED_OVER: &str = "Passed over in this job.";
+pub const PASSED: &str = "passed over";
+pub const WHOLE_JOB: &str = "Whole job";
+pub const STEPS_OF_JOB: &str = "Steps of the job";
+pub const MARK: &str = "Mark this step";
+pub const MARK_DONE: &str = "Done";
+pub const MARK_SKIP: &str = "Skipped";
+pub const MARK_NOT: &str = "Not for this job";
+pub const MARK_NONE: &str = "Take the mark away";
+pub const MARKED_DONE: &str = "marked done";
+pub const SKIP_WHY: &str = "Why it is skipped, kept in the record";
+pub const SKIP_NEEDS_WHY: &str = "Type why first; the reason is printed in the record.";
+pub const STEP_NOTE: &str = "Note to this step";
+pub const FOR_THIS_STEP: &str = "Done, skipped, note";
+pub const TIMER_START: &str = "Start the timer";
+pub const TIMER_STOP: &str = "Stop, keep the time";
+pub const TIMER_DROP: &str = "Throw this time away";
+pub const TIMER_RUNS: &str = "running";
+pub const TIMERS: &str = "Timers running";
+pub const TIMER_EXPECTED: &str = "expected";
+pub const TIMER_OVER: &str = "time is up";
+pub const FEEDBACK: &str = "Beep and vibration when a time is up";
+pub const FEEDBACK_WHAT: &str =
+    "The screen stays on while a timer runs, where the browser allows it.";
 pub const NO_JOBS: &str = "No jobs yet. Look round in a demo job, or begin one of your own. Everything stays on this device.";
 pub const COLD_DROP_WHAT: &str = "Clearance, grip time and climb, without a job";
 pub const NEW_JOB_WHAT: &str = "From an engine you had, or from your own numbers";
@@ -172,20 +196,6 @@ pub const fn bank(bank: u8) -> &'static str {
 }
 
 #[must_use]
-pub const fn step_title(id: StepId) -> &'static str {
-    match id {
-        StepId::Sleeve => "Receive the sleeve",
-        StepId::Counterbore => "Counterbore depth",
-        StepId::Fit => "Hone and fit",
-        StepId::Drop => "Chill and drop",
-        StepId::WarmHeight => "Warm height",
-        StepId::Pull => "Pull",
-        StepId::Seat => "Seat check",
-        StepId::Deck => "Deck",
-    }
-}
-
-#[must_use]
 pub const fn signal(signal: Signal) -> &'static str {
     match signal {
         Signal::None => "to do",
@@ -205,96 +215,5 @@ pub const fn state(state: State) -> &'static str {
         State::Seated => "seated",
         State::Look => "look",
         State::Stop => "stop",
-    }
-}
-
-/// The word before the one number.
-#[must_use]
-pub fn figure(figure: Figure, si: f64) -> &'static str {
-    match figure {
-        Figure::OutOfRound => "out of round under the flange",
-        Figure::StillToCut if si < 0.0 => "past the depth by",
-        Figure::StillToCut => "still to cut",
-        Figure::Fit if si < 0.0 => "loose by",
-        Figure::Fit => "fit",
-        Figure::AbovePredicted if si < 0.0 => "below its ledge by",
-        Figure::AbovePredicted => "above its seat",
-        Figure::GapAfterPull | Figure::Gap if si < 0.0 => "below its ledge by",
-        Figure::GapAfterPull => "gap after the last pull",
-        Figure::Gap => "gap under the flange",
-    }
-}
-
-#[must_use]
-pub const fn field(field: Field) -> &'static str {
-    match field {
-        Field::NominalOd => "Sleeve OD, nominal (diameter)",
-        Field::SleeveId => "Sleeve ID, as delivered (diameter)",
-        Field::SleeveLength => "Length under the flange",
-        Field::NominalFlange => "Flange thickness, nominal",
-        Field::BlockWall => "Block wall round the bore",
-        Field::Shim => "Shim under the flange",
-        Field::FitLow => "Fit, least (on diameter)",
-        Field::FitHigh => "Fit, greatest (on diameter)",
-        Field::RoundLook => "Sleeve out of round: look above",
-        Field::RoundStop => "Sleeve out of round: stop above",
-        Field::BoreForm => "Bore out of round and taper, at most",
-        Field::EntryLeast => "Clearance at the bore, least",
-        Field::TargetProud => "Stand-proud to cut for",
-        Field::PlannedCut => "Deck cut planned",
-        Field::CleanUp => "Clean-up cut",
-        Field::Risk => "Accepted chance of a low flange",
-        Field::GapLimit => "Gap under the flange, at most",
-        Field::TiltLimit => "Tilt of the flange, at most",
-        Field::Confidence => "How sure \"seated\" must be",
-        Field::GaugeSleeve => "Sleeve OD",
-        Field::GaugeBore => "Bore diameter",
-        Field::GaugeHeight => "Height above the deck",
-        Field::GaugeThickness => "Flange thickness (gauge)",
-        Field::GaugeDepth => "Counterbore depth (gauge)",
-        Field::FeedSd => "Hand feed of the counterbore cutter",
-        Field::RoomTemperature | Field::DropRoom => "Temperature of shop and block",
-        Field::LowSpot => "Deck below its highest point",
-        Field::DeckCut => "Cut decided on",
-        Field::SleeveOd => "Sleeve OD (diameter)",
-        Field::SleeveTemperature => "Sleeve temperature",
-        Field::FlangeThickness => "Flange thickness",
-        Field::CounterboreDepth => "Counterbore depth",
-        Field::DeckHere => "Deck at this hole, below its highest point",
-        Field::BoreD => "Block bore (diameter)",
-        Field::BlockTemperature => "Block temperature",
-        Field::Carry | Field::DropCarry => "Carry time, bath to bore",
-        Field::WarmHeight => "Height above the deck, warm",
-        Field::PullGauge => "Gauge pressure",
-        Field::PullLoaded => "Height loaded",
-        Field::PullReleased => "Height released",
-        Field::SeatHeight => "Height above the deck, after the last pull",
-        Field::DropOd => "Sleeve OD (diameter)",
-        Field::DropWall => "Sleeve wall",
-        Field::DropLength => "Sleeve length",
-        Field::DropFit => "Fit (on diameter)",
-        Field::DropBlockWall => "Block wall",
-    }
-}
-
-/// The label of one of a field's places; empty where it has but one.
-#[must_use]
-pub fn place(field: Field, index: u8) -> String {
-    const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
-    match field.spec().places {
-        Places::One => String::new(),
-        Places::Clocks => format!("{} o'clock", [12, 3, 6, 9][usize::from(index) % 4]),
-        Places::Levels => {
-            let axis = if index.is_multiple_of(2) {
-                "across"
-            } else {
-                "along"
-            };
-            format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
-        }
-        Places::List(_) if field == Field::LowSpot => {
-            format!("{} {}", POINT.to_lowercase(), index + 1)
-        }
-        Places::List(_) => format!("{} {}", PULL.to_lowercase(), index + 1),
     }
 }

@@ -1,7 +1,8 @@
 //! English: sentences. What to do next, why a number is asked about, cautions,
 //! help, what drawings say to those who cannot see them.
 
-use super::en;
+use super::en_steps::{says, says_by};
+use super::{en, en_names};
 use crate::show::{length, number, range};
 use coldseat_core::document::{Repair, Unreadable};
 use coldseat_core::job::check::{Question, Refusal};
@@ -16,20 +17,25 @@ use coldseat_core::quantity::parse::ParseError;
 pub fn next(next: &Next, units: UnitSystem) -> String {
     let by = |l: &coldseat_core::quantity::Length| length(l.as_m(), units);
     match next {
-        Next::Measure(field, 1) => format!("Measure: {}.", en::field(*field)),
+        Next::Measure(field, 1) => format!("Measure: {}.", en_names::field(*field)),
         Next::Measure(field, missing) => {
-            format!("Measure: {} ({missing} readings to go).", en::field(*field))
+            format!("Measure: {} ({missing} readings to go).", en_names::field(*field))
         }
         Next::Mend(place) => format!(
             "A reading cannot be used: {}{}. Mend it below.",
-            en::field(place.field),
-            comma(&en::place(place.field, place.index)),
+            en_names::field(place.field),
+            comma(&en_names::place(place.field, place.index)),
         ),
         Next::MendEngine(field) => format!(
             "Needs a number of the engine: {}. Enter it under \"{}\".",
-            en::field(*field),
+            en_names::field(*field),
             en::ENGINE_AND_LIMITS
         ),
+        Next::MarkIt => en::MARK_IT.into(),
+        Next::Marked => en::MARKED.into(),
+        Next::PassedOver => en::PASSED_OVER.into(),
+        Next::Says(step, signal) => says(*step, *signal).into(),
+        Next::SaysBy(step, signal, by) => says_by(*step, *signal, *by, units),
         Next::Refused => "No answer from these numbers; see why below.".into(),
         Next::SleeveRound => "Round under the flange: number it to its hole.".into(),
         Next::SleeveLook => "Out of round under the flange: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
@@ -175,6 +181,8 @@ pub const fn unreadable(why: Unreadable) -> &'static str {
 #[must_use]
 pub const fn caution_title(caution: Caution) -> &'static str {
     match caution {
+        Caution::Lifting => "Lifting and wash",
+        Caution::PressureTest => "Pressure test",
         Caution::Cutting => "Cutting",
         Caution::Nitrogen => "Liquid nitrogen",
         Caution::ColdIron => "Cold iron",
@@ -186,6 +194,8 @@ pub const fn caution_title(caution: Caution) -> &'static str {
 #[must_use]
 pub const fn caution(caution: Caution) -> &'static str {
     match caution {
+        Caution::Lifting => "Rated slings, block secured; the wash is hot and caustic.",
+        Caution::PressureTest => "Low pressure, plates secured, stand aside.",
         Caution::Cutting => "No gloves near rotation; eye protection; sharp edges.",
         Caution::Nitrogen => {
             "Face shield, loose cryogenic gloves, cuffless trousers over boots. It asphyxiates without warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly. No bare skin."
@@ -199,41 +209,10 @@ pub const fn caution(caution: Caution) -> &'static str {
     }
 }
 
-/// How to take the readings of a step.
-#[must_use]
-pub const fn help(step: StepId) -> &'static str {
-    match step {
-        StepId::Sleeve => {
-            "Diameter across and along the engine, right under the flange, in the middle and near the bottom. Lower down a sleeve springs round; under the flange it must be round by itself. Flange thickness at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
-        }
-        StepId::Counterbore => {
-            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
-        }
-        StepId::Fit => {
-            "Diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit."
-        }
-        StepId::Drop => {
-            "Carry time from leaving the bath to entering the bore. Out when the bubbling stops; one straight motion; hold it down while it warms."
-        }
-        StepId::WarmHeight => {
-            "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
-        }
-        StepId::Pull => {
-            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure."
-        }
-        StepId::Seat => {
-            "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
-        }
-        StepId::Deck => {
-            "Survey the deck; its highest point is 0. The cut must clean up the lowest point and every flange."
-        }
-    }
-}
-
 /// A drop that a job cannot work out yet: what is missing.
 #[must_use]
 pub fn drop_missing(fields: &[Field]) -> String {
-    let mut names: Vec<&str> = fields.iter().map(|f| en::field(*f)).collect();
+    let mut names: Vec<&str> = fields.iter().map(|f| en_names::field(*f)).collect();
     names.dedup();
     format!(
         "For clearance and grip time still wanted: {}.",
@@ -244,11 +223,11 @@ pub fn drop_missing(fields: &[Field]) -> String {
 /// Title of a reading for the pad and for screen readers.
 #[must_use]
 pub fn place_title(place: Place) -> String {
-    let which = en::place(place.field, place.index);
+    let which = en_names::place(place.field, place.index);
     if which.is_empty() {
-        en::field(place.field).to_owned()
+        en_names::field(place.field).to_owned()
     } else {
-        format!("{}: {which}", en::field(place.field))
+        format!("{}: {which}", en_names::field(place.field))
     }
 }
 

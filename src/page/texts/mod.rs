@@ -3,5 +3,9 @@
 
 mod en;
 mod en_long;
+mod en_names;
+mod en_steps;
 pub use en::*;
 pub use en_long::*;
+pub use en_names::*;
+pub use en_steps::*;

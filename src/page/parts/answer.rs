@@ -1,0 +1,147 @@
+//! What a step says: its one number, its verdict, its further numbers.
+
+use crate::parts::findings::findings;
+use crate::parts::verdict::{one_number, verdict};
+use crate::show::{self, length};
+use crate::texts as t;
+use coldseat_core::job::Field;
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::report::{Answer, Detail, More, Next, StepReport};
+use leptos::prelude::*;
+
+/// Number, verdict and what goes with them.
+pub fn head(report: &StepReport, units: UnitSystem) -> AnyView {
+    let number = report.number.as_ref().map(|n| one_number(n, units));
+    let fault = report
+        .fault
+        .as_ref()
+        .map(|fault| view! { <p class="fault">{t::fault(fault)}</p> });
+    let questioned = (!report.questioned.is_empty()).then(|| {
+        let names: Vec<String> = report
+            .questioned
+            .iter()
+            .map(|p| t::place_title(*p))
+            .collect();
+        view! { <p class="fault">{t::questioned(&names.join("; "))}</p> }
+    });
+    view! {
+        <div class="glance">{number}</div>
+        {verdict(report.signal, t::next(&report.next, units))}
+        {fault}
+        {questioned}
+        {findings(&report.findings, units)}
+        {table(report, units)}
+    }
+    .into_any()
+}
+
+/// The step's further numbers, as a small table.
+fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+    let of = |m: f64| length(m, units);
+    let further = |list: &[More]| -> Vec<(&str, String)> {
+        list.iter()
+            .map(|m| {
+                (
+                    t::detail(m.detail),
+                    show::number(m.si, m.measure.unit(units)),
+                )
+            })
+            .collect()
+    };
+    let rows: Vec<(&str, String)> = match &report.answer {
+        Answer::None => return None,
+        Answer::More(list) | Answer::Form(_, list) => further(list),
+        Answer::Walls(walls) => {
+            let thinnest = walls
+                .iter()
+                .min_by(|a, b| a.1.as_m().total_cmp(&b.1.as_m()))?;
+            vec![(
+                t::detail(Detail::Thinnest),
+                t::place(Field::WallReading, thinnest.0),
+            )]
+        }
+        Answer::Chill(chill) => vec![
+            (
+                t::detail(Detail::QuietLow),
+                show::clock(chill.quiet_low.as_s()),
+            ),
+            (
+                t::detail(Detail::QuietHigh),
+                show::clock(chill.quiet_high.as_s()),
+            ),
+            (
+                t::detail(Detail::BathLitres),
+                t::span(
+                    &show::tenths(chill.nitrogen_practical_l),
+                    &show::tenths(chill.nitrogen_l),
+                ),
+            ),
+        ],
+        Answer::Oxygen(oxygen) => vec![
+            (t::detail(Detail::Sudden), t::percent(oxygen.sudden)),
+            (
+                t::detail(Detail::LitresAtLimit),
+                show::tenths(oxygen.litres_for_limit),
+            ),
+        ],
+        Answer::SleeveForm(form) => vec![
+            (t::MEAN_DIAMETER, of(form.mean.as_m())),
+            (t::TAPER, of(form.taper.as_m())),
+            (t::ROUND_ANYWHERE, of(form.out_of_round.as_m())),
+        ],
+        Answer::Counterbore(c) => vec![
+            (t::DEPTH_WANTED, of(c.depth.as_m())),
+            (t::CHANCE_LOW, t::percent(c.p_low)),
+            (t::PROUD_FOR_RISK, of(c.target_for_risk.as_m())),
+        ],
+        Answer::Fit(fit, form) => vec![
+            (t::CHANCE_INSIDE, t::percent(fit.p_inside)),
+            (t::LOOSEST, of(fit.interference_min.as_m())),
+            (t::TIGHTEST, of(fit.interference_max.as_m())),
+            (t::BORE_ROUND, of(form.out_of_round.as_m())),
+            (t::BORE_TAPER, of(form.taper.as_m())),
+        ],
+        Answer::Heights(h) => {
+            let mut rows = vec![(t::PREDICTED_HEIGHT, of(mean(&h.predicted)))];
+            rows.extend(h.ceiling.map(|c| (t::CLIMB_CEILING, of(c.as_m()))));
+            rows
+        }
+        Answer::Pulls(seat) | Answer::Seat(seat) => {
+            let mut rows = vec![(t::PREDICTED_HEIGHT, of(mean(&seat.predicted)))];
+            if seat.gap.len() > 1 {
+                rows.push((t::TILT, of(seat.tilt.as_m())));
+            }
+            if let Some(last) = seat.settle.last() {
+                rows.push((t::LAST_DROP, of(last.as_m())));
+            }
+            if let Some(back) = seat.returned.iter().flatten().last() {
+                rows.push((t::LAST_RETURN, of(back.as_m())));
+            }
+            rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
+            rows
+        }
+    };
+    let items: Vec<AnyView> = rows
+        .into_iter()
+        .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())
+        .collect();
+    Some(view! { <dl class="more">{items}</dl> }.into_any())
+}
+
+pub fn mean(list: &[coldseat_core::quantity::Length]) -> f64 {
+    list.iter().map(|l| l.as_m()).sum::<f64>() / list.len().max(1) as f64
+}
+
+/// What a step says in one line, for the list of steps.
+#[must_use]
+pub fn summary(report: &StepReport, units: UnitSystem) -> String {
+    match (&report.number, report.begun) {
+        (Some(n), _) => format!(
+            "{} {}",
+            t::figure(n.figure, n.si),
+            show::number(n.si.abs(), n.measure.unit(units))
+        ),
+        (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.to_owned(),
+        _ => String::new(),
+    }
+}

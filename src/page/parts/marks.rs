@@ -1,0 +1,164 @@
+//! Done, skipped and why, not for this job; and a note to the step.
+
+use crate::browser;
+use crate::live::{live, words};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::Owner;
+use coldseat_core::job::step::{Mark, StepSpec};
+use leptos::prelude::*;
+
+/// The marks of a step.
+#[component]
+pub fn Marks(
+    /// The step.
+    spec: &'static StepSpec,
+    /// Whose it is.
+    owner: Owner,
+) -> impl IntoView {
+    let state = State::here();
+    let mark = Memo::new(move |_| {
+        state
+            .open
+            .with(|o| o.as_ref().and_then(|o| o.job.mark(owner, spec.id).cloned()))
+    });
+    let note = move || {
+        state.open.with(|o| {
+            o.as_ref()
+                .and_then(|o| o.job.steps.get(&(owner, spec.id)))
+                .map(|r| r.note.clone())
+                .unwrap_or_default()
+        })
+    };
+    let set = move |mark: Option<Mark>| {
+        state.edit(|job| job.set_mark(owner, spec.id, mark, browser::now()));
+    };
+    let why = RwSignal::new(match mark.get_untracked() {
+        Some(Mark::Skipped(why)) => why,
+        _ => String::new(),
+    });
+    let complained = RwSignal::new(false);
+    let is = move |wanted: fn(&Mark) -> bool| mark.with(|m| m.as_ref().is_some_and(wanted));
+    let stem = match owner {
+        Owner::Block => format!("mark-{}", spec.name),
+        Owner::Bank(bank) => format!("mark-{}-b{bank}", spec.name),
+        Owner::Cylinder(cylinder) => format!("mark-{}-c{cylinder}", spec.name),
+    };
+    let (why_id, fault_id, note_id) = (
+        format!("{stem}-why"),
+        format!("{stem}-fault"),
+        format!("{stem}-note"),
+    );
+    let skip = move |_| {
+        let text = why.get_untracked().trim().to_owned();
+        if text.is_empty() {
+            complained.set(true);
+        } else {
+            set(Some(Mark::Skipped(text)));
+        }
+    };
+    let button = move |label: &'static str, wanted: fn(&Mark) -> bool, to: Mark| {
+        view! {
+            <button
+                type="button"
+                aria-pressed=words(move || is(wanted).to_string())
+                on:click=move |_| {
+                    // A second tap takes the mark away.
+                    set(if untrack(|| is(wanted)) { None } else { Some(to.clone()) });
+                }
+            >
+                {label}
+            </button>
+        }
+        .into_any()
+    };
+    let done = button(t::MARK_DONE, |m| *m == Mark::Done, Mark::Done);
+    let not = button(
+        t::MARK_NOT,
+        |m| *m == Mark::NotForThisJob,
+        Mark::NotForThisJob,
+    );
+    // Where nothing is measured the mark is all there is to do.
+    let (in_sight, folded) = if spec.fields.is_empty() {
+        (Some(done), None)
+    } else {
+        (None, Some(done))
+    };
+    let take_away = move || {
+        mark.with(Option::is_some).then(|| {
+            view! {
+                <button type="button" on:click=move |_| set(None)>
+                    {t::MARK_NONE}
+                </button>
+            }
+            .into_any()
+        })
+    };
+    let said = move || {
+        mark.with(|m| match m {
+            None => None,
+            Some(Mark::Done) => Some(t::MARKED_DONE.to_owned()),
+            Some(Mark::NotForThisJob) => Some(t::MARK_NOT.to_lowercase()),
+            Some(Mark::Skipped(why)) => Some(format!("{}: {why}", t::MARK_SKIP.to_lowercase())),
+        })
+        .map(|words| view! { <span class="mark-said">{words}</span> }.into_any())
+    };
+    let locked = move || state.is_read_only(Target::Job);
+    view! {
+        <div class="row">{in_sight}</div>
+        <details class="help marks">
+            <summary>{t::FOR_THIS_STEP} {live(said)}</summary>
+            <div class="row" role="group" aria-label=t::MARK>
+                {folded} {not} {live(take_away)}
+            </div>
+            <div class="choice">
+                <label for=why_id.clone()>{t::SKIP_WHY}</label>
+                <input
+                    id=why_id
+                    type="text"
+                    maxlength="300"
+                    autocomplete="off"
+                    aria-describedby=fault_id.clone()
+                    readonly=locked
+                    prop:value=words(move || why.get())
+                    on:input=move |event| {
+                        why.set(event_target_value(&event));
+                        complained.set(false);
+                    }
+                />
+                <p id=fault_id class="fault" aria-live="polite">
+                    {move || complained.get().then_some(t::SKIP_NEEDS_WHY)}
+                </p>
+            </div>
+            <button type="button" on:click=skip>
+                {t::MARK_SKIP}
+            </button>
+            <div class="choice">
+                <label for=note_id.clone()>{t::STEP_NOTE}</label>
+                <input
+                    id=note_id
+                    type="text"
+                    maxlength="2000"
+                    autocomplete="off"
+                    readonly=locked
+                    prop:value=words(note)
+                    on:input=move |event| {
+                        let text = event_target_value(&event);
+                        state
+                            .edit(|job| {
+                                job.keep_of_step(
+                                    owner,
+                                    spec.id,
+                                    |record| {
+                                        record.note = text;
+                                        record.at = browser::now();
+                                    },
+                                );
+                            });
+                    }
+                />
+            </div>
+        </details>
+    }
+    .into_any()
+}

@@ -1,0 +1,112 @@
+//! The steps of the whole job: enquiry, tests, choice of the sleeve, deck
+//! heights, room air, report.
+
+use crate::live::live;
+use crate::parts::step::StepView;
+use crate::parts::strip::Strip;
+use crate::route::{Route, View};
+use crate::screens::job::job_head;
+use crate::screens::steps::{place_of, step_list};
+use crate::state::State;
+use crate::texts as t;
+use coldseat_core::job::Owner;
+use coldseat_core::job::step::{STEPS, StepId, Subject};
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn WholeScreen(
+    /// Key of the job.
+    id: String,
+) -> impl IntoView {
+    let state = State::here();
+    let step = Memo::new(move |_| {
+        let asked = match state.route.get() {
+            Route::Job {
+                view: View::Whole(step),
+                ..
+            } => step.filter(|s| s.spec().subject != Subject::Cylinder && *s != StepId::Deck),
+            _ => None,
+        };
+        asked.unwrap_or_else(|| untrack(|| state.block_step()))
+    });
+    Effect::new(move |before: Option<StepId>| {
+        let now = step.get();
+        if before.is_some_and(|b| b != now) {
+            request_animation_frame(|| crate::browser::focus("step-heading"));
+        }
+        now
+    });
+    let key = StoredValue::new(id.clone());
+    let body = move || {
+        let spec = step.get().spec();
+        let owners: Vec<Owner> = if spec.subject == Subject::Bank {
+            let banks = state
+                .open
+                .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
+            (0..banks).map(Owner::Bank).collect()
+        } else {
+            vec![Owner::Block]
+        };
+        let next = STEPS.iter().find(|s| s.number > spec.number).map(|next| {
+            let (view, _) = place_of(state, None, next);
+            let address = Route::Job {
+                id: key.get_value(),
+                view,
+            }
+            .address();
+            view! {
+                <a class="button" data-onward="" href=address>
+                    {format!("{}: {}", t::NEXT_STEP, t::step_title(next.id))}
+                </a>
+            }
+        });
+        let several = owners.len() > 1;
+        let mut next = Some(next.into_any());
+        let last = owners.len() - 1;
+        let parts: Vec<AnyView> = owners
+            .into_iter()
+            .enumerate()
+            .map(|(index, owner)| {
+                let title = match owner {
+                    Owner::Bank(bank) if several => Some(view! {
+                        <h3>{format!("{} {}", t::DECK, t::bank(bank))}</h3>
+                    }),
+                    _ => None,
+                };
+                let onward = if index == last { next.take() } else { None };
+                view! {
+                    {title}
+                    <StepView
+                        spec=spec
+                        owner=owner
+                        onward=onward.unwrap_or_else(|| ().into_any())
+                    />
+                }
+                .into_any()
+            })
+            .collect();
+        view! {
+            <h2 id="step-heading" tabindex="-1">
+                {t::step_title(spec.id)}
+            </h2>
+            {parts}
+        }
+        .into_any()
+    };
+    let steps = move || step_list(state, &key.get_value(), None, step.get());
+    let shown = Signal::derive(|| None::<u8>);
+    let kept = Signal::derive(|| None::<StepId>);
+    view! {
+        {job_head(state, &id)}
+        <Strip id=id.clone() shown=shown step=kept />
+        <div class="work">
+            <section class="work-step" aria-labelledby="step-heading">
+                {live(body)}
+            </section>
+            <nav class="steps" aria-label=t::STEPS_OF_JOB>
+                {live(steps)}
+            </nav>
+        </div>
+    }
+}

@@ -1,0 +1,272 @@
+//! English: names of steps, numbers and their places.
+
+use coldseat_core::job::Field;
+use coldseat_core::job::field::Places;
+use coldseat_core::job::report::{Detail, Figure};
+use coldseat_core::job::step::StepId;
+
+#[must_use]
+pub const fn step_title(id: StepId) -> &'static str {
+    match id {
+        StepId::Enquiry => "Enquiry and price",
+        StepId::Intake => "Take the block in",
+        StepId::Rest => "Strip, wash, rest",
+        StepId::Pressure => "Crack and pressure test",
+        StepId::Datum => "Deck height and low spots",
+        StepId::OldBore => "Old bores",
+        StepId::Wall => "Wall by ultrasonic gauge",
+        StepId::Choose => "Choose the sleeve",
+        StepId::Sleeve => "Receive the sleeve",
+        StepId::Caps => "Main caps on and torqued",
+        StepId::Centre => "Centre the bar",
+        StepId::Bore => "Bore",
+        StepId::CounterboreD => "Counterbore diameter",
+        StepId::Counterbore => "Counterbore depth",
+        StepId::Chamfer => "Ledge chamfer",
+        StepId::Fit => "Hone and fit",
+        StepId::Clean => "Clean, ledge blued",
+        StepId::DryRun => "Dry run and room air",
+        StepId::Chill => "Chill",
+        StepId::Drop => "Drop",
+        StepId::Hold => "Hold down while warming",
+        StepId::WarmHeight => "Warm height",
+        StepId::Pull => "Pull",
+        StepId::Seat => "Seat check",
+        StepId::Deck => "Deck",
+        StepId::Protrusion => "Piston protrusion",
+        StepId::Groove => "Fire-ring groove",
+        StepId::Finish => "Finish bore",
+        StepId::RingGap => "Ring gaps",
+        StepId::WashAgain => "Wash, test again",
+        StepId::Report => "Report and hand over",
+    }
+}
+
+/// The word before the one number.
+#[must_use]
+pub fn figure(figure: Figure, si: f64) -> &'static str {
+    match figure {
+        Figure::Price => "price",
+        Figure::Apart => "block and sleeves apart",
+        Figure::PressureLost => "pressure lost",
+        Figure::DatumLean => "deck leans, end to end",
+        Figure::Wear => "old bore varies by",
+        Figure::WallLeft if si < 0.0 => "breaks through by",
+        Figure::WallLeft => "thinnest wall left",
+        Figure::WebLeft if si < 0.0 => "flanges overlap by",
+        Figure::WebLeft => "web left between counterbores",
+        Figure::Offset => "bar off the old centre",
+        Figure::HoneStock if si < 0.0 => "past the bore wanted by",
+        Figure::HoneStock => "left for the hone (diameter)",
+        Figure::FlangeRoom if si < 0.0 => "flange larger than its counterbore by",
+        Figure::FlangeRoom => "room round the flange (diameter)",
+        Figure::FilletRoom if si < 0.0 => "fillet over chamfer",
+        Figure::FilletRoom => "chamfer over fillet",
+        Figure::OxygenLeft => "least oxygen in the room",
+        Figure::Quiet => "quiet after about",
+        Figure::WarmApart => "sleeve and shop apart",
+        Figure::HeadRoom => "room between piston and head",
+        Figure::PistonProud if si < 0.0 => "piston low by",
+        Figure::PistonProud => "piston proud at most",
+        Figure::GrooveOff if si < 0.0 => "groove still to cut",
+        Figure::GrooveOff => "groove deeper than wanted by",
+        Figure::FinishStock if si < 0.0 => "past the size by",
+        Figure::FinishStock => "stock left (diameter)",
+        Figure::LeastGap => "least ring gap",
+        Figure::OutOfRound => "out of round under the flange",
+        Figure::StillToCut if si < 0.0 => "past the depth by",
+        Figure::StillToCut => "still to cut",
+        Figure::Fit if si < 0.0 => "loose by",
+        Figure::Fit => "fit",
+        Figure::AbovePredicted if si < 0.0 => "below its ledge by",
+        Figure::AbovePredicted => "above its seat",
+        Figure::GapAfterPull | Figure::Gap if si < 0.0 => "below its ledge by",
+        Figure::GapAfterPull => "gap after the last pull",
+        Figure::Gap => "gap under the flange",
+    }
+}
+
+/// What a further number of a step is.
+#[must_use]
+pub const fn detail(detail: Detail) -> &'static str {
+    match detail {
+        Detail::Hours => "hours of work",
+        Detail::Sleeves => "sleeves to buy",
+        Detail::Nitrogen => "nitrogen for the sleeves (litres, a quarter to spare)",
+        Detail::Thinnest => "thinnest at",
+        Detail::SleeveWall => "wall of the sleeve",
+        Detail::FlangeLand => "ledge under the flange",
+        Detail::BottomRoom => "room to the lower step",
+        Detail::FinishStock => "stock for the torque-plate hone",
+        Detail::FlatDepth => "flat on each flange",
+        Detail::CutterSetting => "micrometer over spindle and cutter",
+        Detail::BoreWanted => "bore to (diameter)",
+        Detail::OffsetUp => "toward 12 o'clock",
+        Detail::OffsetRight => "toward 3 o'clock",
+        Detail::Sudden => "all at once (%)",
+        Detail::LitresAtLimit => "litres that bring it to 19.5 % at once",
+        Detail::QuietLow => "at the earliest",
+        Detail::QuietHigh => "at the latest",
+        Detail::BathLitres => "boils off (litres)",
+        Detail::Largest => "largest",
+        Detail::Smallest => "smallest",
+        Detail::Round => "out of round, worst level",
+        Detail::Taper => "taper",
+        Detail::GrooveWanted => "depth wanted",
+        Detail::FloorLeft => "flange left under the groove",
+    }
+}
+
+#[must_use]
+pub const fn field(field: Field) -> &'static str {
+    match field {
+        Field::Pitch => "Pitch of the bores",
+        Field::FlangeOd => "Flange OD, nominal (diameter)",
+        Field::FinalBore => "Finished bore (diameter)",
+        Field::StepBelow => "Deck to the next lower step",
+        Field::Spindle => "Bar spindle (diameter)",
+        Field::Gasket => "Head gasket, compressed",
+        Field::HeadLeast => "Room between piston and head, least (sheet)",
+        Field::RingHeight => "Fire ring height (sheet)",
+        Field::RingProud => "Fire ring stand-proud (sheet)",
+        Field::RingGapLow => "Ring gap, least (sheet)",
+        Field::RingGapHigh => "Ring gap, greatest (sheet)",
+        Field::ApartMost => "Block and sleeves apart, at most (\u{b0}C)",
+        Field::TestLoss => "Pressure lost in the test, at most (share)",
+        Field::DatumTilt => "Deck leans end to end, at most",
+        Field::WallCalm => "Wall left: look below",
+        Field::WallLook => "Wall left: stop below",
+        Field::WebCalm => "Web left: look below",
+        Field::WebLook => "Web left: stop below",
+        Field::BottomLeast => "Room to a lower step, least",
+        Field::FinishLeast => "Stock for the torque-plate hone, least",
+        Field::ClearLow => "Room round the flange, least (diameter)",
+        Field::ClearHigh => "Room round the flange, greatest (diameter)",
+        Field::OffsetLook => "Bar off the old centre: look above",
+        Field::HoneLeave => "Left for the hone (diameter)",
+        Field::FilletSpare => "Chamfer over fillet, least",
+        Field::GrooveNear => "Groove off its depth, at most",
+        Field::HoursJob => "Hours once for the job",
+        Field::HoursHole => "Hours for each hole",
+        Field::HourPrice => "Price of an hour",
+        Field::SleevePrice => "Price of a sleeve",
+        Field::LitrePrice => "Price of a litre of nitrogen",
+        Field::OtherPrice => "Everything else",
+        Field::RestTime => "Time it rested",
+        Field::BlockNow => "Block temperature now",
+        Field::SleevesNow => "Sleeve temperature now",
+        Field::TestStart => "Test pressure",
+        Field::TestEnd => "Pressure at the end",
+        Field::TestTime => "Time held",
+        Field::RetestStart => "Second test: pressure",
+        Field::RetestEnd => "Second test: pressure at the end",
+        Field::RoomVolume => "Room volume (m\u{b3})",
+        Field::RoomLitres => "Nitrogen in the room (litres)",
+        Field::AirChanges => "Air changes an hour",
+        Field::Release => "Boils off over",
+        Field::DeckHeight => "Deck height above the main line",
+        Field::OldBore => "Old bore (diameter)",
+        Field::WallReading => "Wall now",
+        Field::FlangeOdHere => "Flange OD (diameter)",
+        Field::Fillet => "Fillet under the flange",
+        Field::Indicator => "Indicator round the clock",
+        Field::BoredD => "Bore off the bar (diameter)",
+        Field::CounterboreD => "Counterbore (diameter)",
+        Field::ChamferHere => "Ledge chamfer",
+        Field::ChillTime => "Time in the bath",
+        Field::HoldTime => "Time held down",
+        Field::SleeveWarm => "Sleeve temperature, fitted",
+        Field::PistonProud => "Piston above the deck",
+        Field::GrooveDepth => "Groove depth",
+        Field::FinishD => "Finished bore, measured (diameter)",
+        Field::RingGapNow => "Ring gap",
+        Field::NominalOd => "Sleeve OD, nominal (diameter)",
+        Field::SleeveId => "Sleeve ID, as delivered (diameter)",
+        Field::SleeveLength => "Length under the flange",
+        Field::NominalFlange => "Flange thickness, nominal",
+        Field::BlockWall => "Block wall round the bore",
+        Field::Shim => "Shim under the flange",
+        Field::FitLow => "Fit, least (on diameter)",
+        Field::FitHigh => "Fit, greatest (on diameter)",
+        Field::RoundLook => "Sleeve out of round: look above",
+        Field::RoundStop => "Sleeve out of round: stop above",
+        Field::BoreForm => "Bore out of round and taper, at most",
+        Field::EntryLeast => "Clearance at the bore, least",
+        Field::TargetProud => "Stand-proud to cut for",
+        Field::PlannedCut => "Deck cut planned",
+        Field::CleanUp => "Clean-up cut",
+        Field::Risk => "Accepted chance of a low flange",
+        Field::GapLimit => "Gap under the flange, at most",
+        Field::TiltLimit => "Tilt of the flange, at most",
+        Field::Confidence => "How sure \"seated\" must be",
+        Field::GaugeSleeve => "Sleeve OD",
+        Field::GaugeBore => "Bore diameter",
+        Field::GaugeHeight => "Height above the deck",
+        Field::GaugeThickness => "Flange thickness (gauge)",
+        Field::GaugeDepth => "Counterbore depth (gauge)",
+        Field::FeedSd => "Hand feed of the counterbore cutter",
+        Field::RoomTemperature | Field::DropRoom => "Temperature of shop and block",
+        Field::LowSpot => "Deck below its highest point",
+        Field::DeckCut => "Cut decided on",
+        Field::SleeveOd => "Sleeve OD (diameter)",
+        Field::SleeveTemperature => "Sleeve temperature",
+        Field::FlangeThickness => "Flange thickness",
+        Field::CounterboreDepth => "Counterbore depth",
+        Field::DeckHere => "Deck at this hole, below its highest point",
+        Field::BoreD => "Block bore (diameter)",
+        Field::BlockTemperature => "Block temperature",
+        Field::Carry | Field::DropCarry => "Carry time, bath to bore",
+        Field::WarmHeight => "Height above the deck, warm",
+        Field::PullGauge => "Gauge pressure",
+        Field::PullLoaded => "Height loaded",
+        Field::PullReleased => "Height released",
+        Field::SeatHeight => "Height above the deck, after the last pull",
+        Field::DropOd => "Sleeve OD (diameter)",
+        Field::DropWall => "Sleeve wall",
+        Field::DropLength => "Sleeve length",
+        Field::DropFit => "Fit (on diameter)",
+        Field::DropBlockWall => "Block wall",
+    }
+}
+
+/// The label of one of a field's places; empty where it has but one.
+#[must_use]
+pub fn place(field: Field, index: u8) -> String {
+    const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
+    const CLOCKS: [u8; 4] = [12, 3, 6, 9];
+    match field.spec().places {
+        Places::One => String::new(),
+        Places::Ends => ["front", "rear"][usize::from(index) % 2].to_owned(),
+        Places::Rounds => format!(
+            "{}, {} o'clock",
+            LEVELS[usize::from(index / 4) % 3],
+            CLOCKS[usize::from(index) % 4]
+        ),
+        Places::Clocks => format!("{} o'clock", CLOCKS[usize::from(index) % 4]),
+        Places::Levels => {
+            let axis = if index.is_multiple_of(2) {
+                "across"
+            } else {
+                "along"
+            };
+            format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
+        }
+        Places::List(_) if field == Field::LowSpot => {
+            format!("{} {}", super::en::POINT.to_lowercase(), index + 1)
+        }
+        Places::List(_) if field == Field::RingGapNow => format!("ring {}", index + 1),
+        Places::List(_) => format!("{} {}", super::en::PULL.to_lowercase(), index + 1),
+    }
+}
+
+pub const MINUTES: &str = "min:s";
+
+/// The unit of a one number that is no length.
+#[must_use]
+pub const fn figure_unit(figure: Figure) -> Option<&'static str> {
+    match figure {
+        Figure::Apart | Figure::WarmApart => Some("\u{b0}C"),
+        Figure::PressureLost | Figure::OxygenLeft => Some("%"),
+        _ => None,
+    }
+}

@@ -1,0 +1,315 @@
+//! English: what the steps say: help, what to do next, findings.
+
+use super::en;
+use crate::show::length;
+use coldseat_core::job::UnitSystem;
+use coldseat_core::job::report::Signal;
+use coldseat_core::job::step::StepId;
+use coldseat_core::quantity::Length;
+use coldseat_core::quantity::report::{Fault, Finding};
+
+/// How to take the readings of a step.
+#[must_use]
+pub const fn help(step: StepId) -> &'static str {
+    match step {
+        StepId::Enquiry => {
+            "Engine, what it suffers from, sleeves fitted and deck cuts made before. Ask for the pistons and the gasket data with the block. The price counts the hours, a sleeve a hole and the nitrogen the sleeves boil off; bath fill and losses belong under the rest."
+        }
+        StepId::Intake => {
+            "Note who brought what and in which state. Number the main caps, mark the end of cylinder 1 on the block: holes counted from the wrong end swap sleeves."
+        }
+        StepId::Rest => {
+            "Strip, wash, dry, then let block and sleeves rest side by side. Start the timer when it comes out of the wash. A warm block hides a whole fit."
+        }
+        StepId::Pressure => {
+            "Low pressure, plates secured, stand aside. Write down where it leaks. A sleeve cures the wall of a bore and nothing else."
+        }
+        StepId::Datum => {
+            "Height of the deck above the main line at both ends, and the low spots: the highest point is 0. If it leans, true it before anything is measured from it."
+        }
+        StepId::OldBore => {
+            "Across and along the engine at three heights. The bar is centred on the unworn zone, mostly near the bottom."
+        }
+        StepId::Wall => {
+            "Four clock points at three levels, 12 toward the front of the engine. The wall left takes off half of what the bar opens, and what the bar is off toward that wall."
+        }
+        StepId::Choose => {
+            "Before ordering: wall, web, room below, stock for the last hone, and the ledge under the flange must all hold. Where the flanges overlap the pitch they get flats."
+        }
+        StepId::Sleeve => {
+            "Diameter across and along the engine, right under the flange, in the middle and near the bottom. Lower down a sleeve springs round; under the flange it must be round by itself. Flange thickness at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
+        }
+        StepId::Caps => {
+            "Main caps on and torqued to the sheet before the bar goes in: boring a slack block bends the main line."
+        }
+        StepId::Centre => {
+            "Sweep an indicator from the bar round the unworn zone; a larger reading means that wall is nearer. Half the difference of opposite readings is how far the bar is off. An offset on purpose is fine: note why."
+        }
+        StepId::Bore => {
+            "Diameter after the last pass. The bar leaves a thou or so on diameter for the hone. Cutter setting: half of bore plus spindle."
+        }
+        StepId::CounterboreD => "Diameter of the counterbore. It must never grip the flange.",
+        StepId::Counterbore => {
+            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+        }
+        StepId::Chamfer => {
+            "The chamfer on the ledge's edge must clear the fillet under the flange, or the flange rides on it and drops later."
+        }
+        StepId::Fit => {
+            "Diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit."
+        }
+        StepId::Clean => {
+            "Wash bore and counterbore, blue the ledge, look at the corner with a light: no chip, no burr."
+        }
+        StepId::DryRun => {
+            "Walk the way with the sleeve: lifting gear, path, helper, oxygen meter, doors. Volume of the room, litres in the dewar."
+        }
+        StepId::Chill => {
+            "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band."
+        }
+        StepId::Drop => {
+            "Carry time from leaving the bath to entering the bore. Out when the bubbling stops; one straight motion; hold it down while it warms."
+        }
+        StepId::Hold => {
+            "Hold the sleeve down while it warms: a sleeve that grips cold grows lengthwise and lifts its flange. Do not measure before it has the temperature of the shop."
+        }
+        StepId::WarmHeight => {
+            "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
+        }
+        StepId::Pull => {
+            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure."
+        }
+        StepId::Seat => {
+            "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
+        }
+        StepId::Deck => {
+            "Survey the deck; its highest point is 0. The cut must clean up the lowest point and every flange."
+        }
+        StepId::Protrusion => {
+            "Each piston at top dead centre, front and rear over the pin, zero on the finished deck. Decides the gasket."
+        }
+        StepId::Groove => {
+            "Depth from the finished top at four clocks. Wanted: ring height less its stand-proud."
+        }
+        StepId::Finish => {
+            "Torque plate on. Across and along at three heights; stop at the finished bore. The fit closes the sleeve inside, more in some places than others: the drawing shows where the hone must take more."
+        }
+        StepId::RingGap => {
+            "Each ring square in its finished bore. Too small: file. Each thou on the bore is three on the gap."
+        }
+        StepId::WashAgain => {
+            "Wash until a white towel stays white, galleries with a brush. Then the pressure test again."
+        }
+        StepId::Report => {
+            "Read the record, sign it, tape it to the block. Gasket to buy and new deck height are on it, and what was not done."
+        }
+    }
+}
+
+/// What a step says at a signal, where it says one thing only.
+#[must_use]
+pub const fn says(step: StepId, signal: Signal) -> &'static str {
+    match (step, signal) {
+        (StepId::Enquiry, Signal::Go) => "Price with these rates. Take it, or say no now.",
+        (StepId::Rest, Signal::Go) => "At one temperature: measure.",
+        (StepId::Rest, Signal::Wait) => {
+            "Too far apart: let both rest side by side, then measure again."
+        }
+        (StepId::Pressure, Signal::Go) => "Holds, within the loss allowed.",
+        (StepId::Pressure, Signal::Stop) => {
+            "Loses pressure: find the leak. A sleeve cures the wall of a bore and nothing else."
+        }
+        (StepId::WashAgain, Signal::Go) => "Holds, within the loss allowed.",
+        (StepId::WashAgain, Signal::Stop) => {
+            "Loses pressure: find the leak before it leaves the shop."
+        }
+        (StepId::Datum, Signal::Go) => "The deck stands level enough, end to end.",
+        (StepId::Datum, Signal::Look) => {
+            "The deck leans: true it first, or measure both ends again."
+        }
+        (StepId::OldBore, Signal::Go) => "Centre the bar on the unworn zone.",
+        (StepId::Wall, Signal::Go) => "Wall enough, within the limits you entered.",
+        (StepId::Wall, Signal::Look) => {
+            "Thin: move the centre away from it, or take a smaller sleeve."
+        }
+        (StepId::Wall, Signal::Stop) => {
+            "Too thin to bore: move the centre, or take a smaller sleeve."
+        }
+        (StepId::Choose, Signal::Go) => {
+            "This sleeve goes into this block, within the limits you entered."
+        }
+        (StepId::Choose, Signal::Look) => {
+            "Web thin or flanges overlapping: look at the numbers below before ordering."
+        }
+        (StepId::Choose, Signal::Stop) => {
+            "Do not order: web, room below or finish stock is too small."
+        }
+        (StepId::Centre, Signal::Go) => "On centre.",
+        (StepId::Centre, Signal::Look) => "Off centre: move it, or note why the offset is meant.",
+        (StepId::Bore, Signal::Go) => "The hone has its stock.",
+        (StepId::Bore, Signal::Look) => {
+            "Little or nothing is left for the hone: measure again before honing."
+        }
+        (StepId::CounterboreD, Signal::Go) => "The flange drops in freely.",
+        (StepId::CounterboreD, Signal::Look) => {
+            "Wide: the flange is not guided. Mind where the sleeve stands."
+        }
+        (StepId::Chamfer, Signal::Go) => "The chamfer clears the fillet.",
+        (StepId::Chamfer, Signal::Wait) => "The fillet would ride on the ledge: chamfer more.",
+        (StepId::DryRun, Signal::Go) => {
+            "Mixed air stays above 19.5 % by the numbers entered; near the dewar and at the floor it is far worse."
+        }
+        (StepId::DryRun, Signal::Look) => {
+            "Boiled all at once it falls below 19.5 %: less nitrogen, open doors, oxygen alarm on."
+        }
+        (StepId::DryRun, Signal::Stop) => {
+            "Falls below 19.5 %: do not bring this much nitrogen into this room."
+        }
+        (StepId::Chill, Signal::Go) => "Longer than the slow end of the band: quiet by now.",
+        (StepId::Chill, Signal::Look) => "Inside the band: only out if the bubbling has stopped.",
+        (StepId::Chill, Signal::Wait) => "Too short: back into the bath until the bubbling stops.",
+        (StepId::Hold, Signal::Go) => {
+            "At the temperature of the shop: let go, and measure the height."
+        }
+        (StepId::Hold, Signal::Wait) => "Still cold: hold it down, do not measure yet.",
+        (StepId::Protrusion, Signal::None) => {
+            "With gasket and sheet entered under Engine, the room to the head is worked out."
+        }
+        (StepId::Protrusion, Signal::Go) => "Room enough to the head, by the sheet entered.",
+        (StepId::Protrusion, Signal::Stop) => {
+            "Too little room to the head: a thicker gasket, or stop."
+        }
+        (StepId::Groove, Signal::Go) => "At depth.",
+        (StepId::Finish, Signal::Go) => "At size, round and straight.",
+        (StepId::Finish, Signal::Look) => "At size, but out of round or tapered: hone it straight.",
+        (StepId::RingGap, Signal::Go) => "Gaps inside the sheet.",
+        (StepId::RingGap, Signal::Wait) => "A ring would butt: file it.",
+        (StepId::RingGap, Signal::Look) => "A gap is wide: another ring, or the bore is too large.",
+        _ => en::MARK_IT,
+    }
+}
+
+/// The same, by how much.
+#[must_use]
+pub fn says_by(step: StepId, signal: Signal, by: Length, units: UnitSystem) -> String {
+    let by = length(by.as_m(), units);
+    match (step, signal) {
+        (StepId::Bore, Signal::Wait) => {
+            format!("Take {by} more on diameter with the bar; the rest is for the hone.")
+        }
+        (StepId::CounterboreD, Signal::Wait) => {
+            format!("Opens too little: take {by} more on diameter, or it grips the flange.")
+        }
+        (StepId::Groove, Signal::Stop) => {
+            format!("Too deep by {by}: the ring would not seal. Stop.")
+        }
+        (StepId::Groove, Signal::Wait) => format!("Cut {by} deeper."),
+        (StepId::Finish, Signal::Wait) => format!("Hone {by} more on diameter."),
+        (StepId::Finish, Signal::Stop) => format!("Past the finished size by {by}: stop."),
+        _ => says(step, signal).to_owned(),
+    }
+}
+
+/// A finding in the person's words and units; what is not in this table says
+/// no number and stands as the calculation words it.
+#[must_use]
+pub fn finding(finding: &Finding, units: UnitSystem) -> String {
+    let apart = match units {
+        UnitSystem::Inch => "5 \u{b0}F",
+        UnitSystem::Metric => "3 \u{b0}C",
+    };
+    let uneven = match units {
+        UnitSystem::Inch => "0.001 in",
+        UnitSystem::Metric => "0.025 mm",
+    };
+    match finding.code {
+        "ledge_not_flat" => format!(
+            "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before the flange sits on it"
+        ),
+        "temperatures_apart" => format!(
+            "sleeve and block were measured more than {apart} apart: let both rest side by side and measure again"
+        ),
+        "below_ledge" => {
+            "the flange reads lower than its ledge: height, depth or thickness is read wrong; measure again".to_owned()
+        }
+        "does_not_enter" => {
+            "the chilled sleeve is no smaller than the bore: do not drop it; chill it fully, carry it faster, warm the block, or hone the bore to its fit".to_owned()
+        }
+        "flats_needed" => {
+            "the flanges overlap the pitch: each needs a flat of the depth shown, and the counterbores run into each other".to_owned()
+        }
+        "gauges_eat_the_band" => {
+            "with these gauges no reading can prove the fit inside its band: better gauges, or set the bore gauge from the micrometer that measured the sleeve".to_owned()
+        }
+        "height_moved" => {
+            "the height at the clocks is not the height after the last pull: measure again, zero on the deck".to_owned()
+        }
+        "never_grips" => {
+            "the sleeve does not grip within an hour: check the fit and the temperatures entered".to_owned()
+        }
+        "no_floor" => {
+            "the groove would cut through the flange: do not cut; another ring or a thicker flange".to_owned()
+        }
+        "no_wall" => {
+            "the bar would break through this wall: do not bore; move the centre or take a smaller sleeve".to_owned()
+        }
+        "odd_return" => {
+            "springs back otherwise than the job's other holes: look for a chip or a burr under the flange".to_owned()
+        }
+        "oxygen_low" => {
+            "boiled all at once, this much nitrogen takes the room below 19.5 % oxygen: less of it, a larger room or the open air".to_owned()
+        }
+        "too_deep" => {
+            "deeper than planned: do not cut; shim the flange, a thicker one, or a lower stand-proud with a deeper deck cut".to_owned()
+        }
+        "too_little" => {
+            "the planned cut leaves a low spot or a flange uncut: plan at least the least cut, or find out why it lies low".to_owned()
+        }
+        "unequal_pulls" => {
+            "the last two pulls were weaker than 95 % of the strongest: they cannot show that it has stopped; pull twice more at one pressure".to_owned()
+        }
+        "worse_at_the_floor" => {
+            "near the dewar, in pits and at floor level there is far less oxygen: oxygen alarm, doors open, two people".to_owned()
+        }
+        "loose" => {
+            "nothing is left of the press fit once the peaks are smoothed: it would be loose; hone less, or a larger sleeve".to_owned()
+        }
+        "no_stock" => {
+            "the fitted sleeve leaves less than the hone needs: a sleeve with a smaller inside".to_owned()
+        }
+        _ => finding.message.clone(),
+    }
+}
+
+/// Why a calculation refused, by the number it names; its own message is in
+/// metres and for the log.
+#[must_use]
+pub fn fault(fault: &Fault) -> String {
+    let has = |part: &str| fault.field.contains(part);
+    let which = if has("low") {
+        "the low spots of the deck: survey them, the highest point is 0"
+    } else if has("clean_up") {
+        "the clean-up cut"
+    } else if has("pulls") || has("gauge") {
+        "the pulls"
+    } else if has("depth") {
+        "the counterbore depth"
+    } else if has("thickness") || has("flange") {
+        "the flange thickness"
+    } else if has("height") || has("proud") {
+        "the heights"
+    } else if has("inner") || has("wall") {
+        "the inside of the sleeve or its wall: it must be smaller than the outside"
+    } else if has("temperature") || has("_k") {
+        "the temperatures"
+    } else if has("carry") {
+        "the carry time"
+    } else if has("bore") || has("outer") || has("_d_m") {
+        "the diameters: sleeve, bore and block do not go together"
+    } else if has("length") || has("pitch") {
+        "lengths of sleeve and block"
+    } else {
+        "a number of this step or of the engine is missing or outside what can be worked out"
+    };
+    format!("Cannot be worked out as it stands. Look at {which}.")
+}
