@@ -58,14 +58,15 @@ impl View<'_> {
     }
 
     pub(super) fn warmed(&self) -> Result<Outcome, Hindrance> {
-        let apart_k =
-            (self.single(Field::SleeveWarm)? - self.engine(Field::RoomTemperature)?).abs();
-        let signal = if apart_k <= self.engine(Field::ApartMost)? + 1e-6 {
+        let apart = self.degrees(
+            (self.single(Field::SleeveWarm)? - self.engine(Field::RoomTemperature)?).abs(),
+        );
+        let signal = if apart <= self.engine(Field::ApartMost)? + 1e-6 {
             Signal::Go
         } else {
             Signal::Wait
         };
-        let number = figure(Figure::WarmApart, apart_k, Measure::Plain);
+        let number = figure(Figure::WarmApart, apart, Measure::Plain);
         Ok(says(StepId::Hold, signal, number))
     }
 

@@ -5,7 +5,7 @@ use super::ask::{Hindrance, Outcome, TINY_M, View, length_figure};
 use super::field::Measure;
 use super::report::{Answer, Detail, Figure, More, Next, OneNumber, Signal};
 use super::step::StepId;
-use super::{Field, Owner, Place};
+use super::{Field, Owner, Place, UnitSystem};
 use crate::materials::Material;
 use crate::metrology::form::form;
 use crate::planning::estimate::{EstimateInput, estimate};
@@ -70,6 +70,14 @@ impl View<'_> {
         self.values(field).first().map(|(_, si)| *si)
     }
 
+    /// A difference of temperatures in the job's degrees.
+    pub(super) fn degrees(&self, difference_k: f64) -> f64 {
+        match self.job.engine.units {
+            UnitSystem::Inch => 1.8 * difference_k,
+            UnitSystem::Metric => difference_k,
+        }
+    }
+
     /// The chill of a sleeve of this engine, from the shop's temperature.
     pub(super) fn ask_chill(&self) -> Result<Chill, Hindrance> {
         Ok(chill(&ChillInput {
@@ -120,13 +128,14 @@ impl View<'_> {
     }
 
     pub(super) fn apart(&self) -> Result<Outcome, Hindrance> {
-        let apart_k = (self.single(Field::BlockNow)? - self.single(Field::SleevesNow)?).abs();
-        let signal = if apart_k <= self.engine(Field::ApartMost)? + 1e-6 {
+        let apart =
+            self.degrees((self.single(Field::BlockNow)? - self.single(Field::SleevesNow)?).abs());
+        let signal = if apart <= self.engine(Field::ApartMost)? + 1e-6 {
             Signal::Go
         } else {
             Signal::Wait
         };
-        let number = figure(Figure::Apart, apart_k, Measure::Plain);
+        let number = figure(Figure::Apart, apart, Measure::Plain);
         Ok(says(StepId::Rest, signal, number))
     }
 

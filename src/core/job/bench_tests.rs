@@ -58,7 +58,7 @@ const BLOCK: Owner = Owner::Block;
 #[test]
 fn the_block_before_it_is_bored() {
     let rest = [(BLOCK, Field::BlockNow, ["95"].as_slice())];
-    check(StepId::Rest, &rest, Signal::Wait, 27.0 / 1.8);
+    check(StepId::Rest, &rest, Signal::Wait, 27.0);
     let leak = [(BLOCK, Field::TestEnd, ["30"].as_slice())];
     check(StepId::Pressure, &leak, Signal::Stop, 25.0);
     check(StepId::Datum, &[], Signal::Go, 0.0006 * INCH);
@@ -145,7 +145,7 @@ fn room_bath_and_warming() {
     let short = [(ONE, Field::ChillTime, ["20"].as_slice())];
     assert_eq!(step(StepId::Chill, &short).signal, Signal::Wait);
     let cold = [(ONE, Field::SleeveWarm, ["40"].as_slice())];
-    check(StepId::Hold, &cold, Signal::Wait, 28.0 / 1.8);
+    check(StepId::Hold, &cold, Signal::Wait, 28.0);
 }
 
 #[test]

@@ -84,7 +84,7 @@ pub const PULLS_MOST: u8 = 12;
 /// Surveyed points of one deck at most.
 pub const SPOTS_MOST: u8 = 12;
 const PULLS: Places = Places::List(PULLS_MOST);
-/// Kelvins two parts may be apart.
+/// Degrees two parts may be apart.
 const APART: Bound = plain(0.0, 50.0);
 /// Hours and money.
 const MONEY: Bound = plain(0.0, 1e7);
@@ -205,8 +205,8 @@ fields! {
     RingGapLow "ring_gap_low" Engine Length ONE, bounds::RING_GAP, FREE, NONE;
     /// Greatest ring gap: the sheet.
     RingGapHigh "ring_gap_high" Engine Length ONE, bounds::RING_GAP, FREE, NONE;
-    /// Block and sleeves apart at most, kelvins. From memory.
-    ApartMost "apart_most" Engine Plain ONE, APART, FREE, preset("3", "3");
+    /// Block and sleeves apart at most, in the job's degrees. From memory.
+    ApartMost "apart_most" Engine Plain ONE, APART, FREE, preset("5", "3");
     /// Pressure lost in the test at most, as a share. From memory.
     TestLoss "test_loss" Engine Plain ONE, bounds::RISK, FREE, preset("0.05", "0.05");
     /// Deck heights at both ends apart at most. From memory.

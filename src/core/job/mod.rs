@@ -24,6 +24,7 @@ pub mod drop;
 pub mod engine;
 pub mod field;
 mod field_kind;
+pub mod origin;
 pub mod report;
 mod shop_order;
 pub mod step;

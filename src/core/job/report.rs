@@ -33,9 +33,9 @@ pub enum Signal {
 pub enum Figure {
     /// Price of the job.
     Price,
-    /// Block and sleeves apart, kelvins.
+    /// Block and sleeves apart, in the job's degrees.
     Apart,
-    /// Share of the pressure lost.
+    /// Share of the pressure lost, per cent.
     PressureLost,
     /// Deck heights apart.
     DatumLean,
@@ -53,11 +53,11 @@ pub enum Figure {
     FlangeRoom,
     /// Chamfer over fillet.
     FilletRoom,
-    /// Least share of oxygen in the room.
+    /// Least share of oxygen in the room, per cent.
     OxygenLeft,
     /// Time to quiet, s.
     Quiet,
-    /// Sleeve and shop apart, kelvins.
+    /// Sleeve and shop apart, in the job's degrees.
     WarmApart,
     /// Room between piston and head.
     HeadRoom,

@@ -6,7 +6,7 @@ use crate::show::{self, length};
 use crate::texts as t;
 use coldseat_core::job::Field;
 use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::{Answer, Detail, More, Next, StepReport};
+use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
 use leptos::prelude::*;
 
 /// Number, verdict and what goes with them.
@@ -139,7 +139,11 @@ pub fn summary(report: &StepReport, units: UnitSystem) -> String {
         (Some(n), _) => format!(
             "{} {}",
             t::figure(n.figure, n.si),
-            show::number(n.si.abs(), n.measure.unit(units))
+            match (n.figure, t::figure_unit(n.figure, units)) {
+                (Figure::Quiet, _) => show::clock(n.si),
+                (_, Some(unit)) => format!("{} {unit}", show::tenths(n.si)),
+                (_, None) => show::number(n.si.abs(), n.measure.unit(units)),
+            }
         ),
         (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.to_owned(),
         _ => String::new(),

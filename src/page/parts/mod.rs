@@ -7,6 +7,7 @@ pub mod findings;
 pub mod keys;
 pub mod marks;
 pub mod notice;
+pub mod origin;
 pub mod pad;
 pub mod picture;
 pub mod reading;

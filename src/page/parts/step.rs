@@ -6,12 +6,14 @@ use crate::parts::answer::head;
 use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::{cautions, help};
 use crate::parts::marks::Marks;
+use crate::parts::origin::where_from;
 use crate::parts::picture::drawing;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::timer::Timer;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::field::Places;
+use coldseat_core::job::origin::origin;
 use coldseat_core::job::step::{Calculation, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
 use leptos::prelude::*;
@@ -175,13 +177,20 @@ pub fn StepView(
                 .and_then(|r| drawing(state, spec, owner, r, units))
         }),
     };
+    let from = (spec.calculation != Calculation::None).then(|| {
+        where_from(t::step_title(spec.id).to_lowercase(), units, move || {
+            state
+                .open
+                .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)))
+        })
+    });
     let timer = spec
         .timed
         .map(|field| view! { <Timer spec=spec owner=owner field=field /> });
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {live(answer)} <div class="step-picture">{live(picture)}</div>
+                {live(answer)} <div class="step-picture">{live(picture)}</div> {from}
             </div>
             <div class="step-entry">
                 {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />

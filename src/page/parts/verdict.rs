@@ -82,7 +82,7 @@ pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
         Figure::Quiet => (show::clock(number.si), t::MINUTES),
         figure => (
             bare(number.si.abs()),
-            t::figure_unit(figure).unwrap_or(unit.symbol()),
+            t::figure_unit(figure, units).unwrap_or(unit.symbol()),
         ),
     };
     big(t::figure(number.figure, number.si), shown, symbol, band)

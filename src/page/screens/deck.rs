@@ -3,6 +3,8 @@
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::live::{live, words};
 use crate::parts::findings::{cautions, findings, help};
+use crate::parts::marks::Marks;
+use crate::parts::origin::where_from;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
 use crate::parts::verdict::{big, shape, verdict};
@@ -11,6 +13,7 @@ use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::deck::{BankPlan, Lock, lock, plan};
+use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Field, Owner};
@@ -59,6 +62,16 @@ pub fn DeckScreen(
             }
         })
     };
+    let from = where_from(t::CUT.to_owned(), units, move || {
+        // Locked: no number to cut to is shown at all.
+        if !state_of_lock.with(Lock::is_open) {
+            return None;
+        }
+        state.open.with(|o| {
+            o.as_ref()
+                .and_then(|o| origin(&o.job, Owner::Bank(bank), StepId::Deck))
+        })
+    });
     let heading = state.open.with_untracked(|open| {
         if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
             format!("{} {}", t::DECK, t::bank(bank))
@@ -74,10 +87,11 @@ pub fn DeckScreen(
         </div>
         <div class="step-body">
             <div class="step-answer">
-                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)}
+                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)} {from}
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Bank(bank))}</div>
+                {readings(spec, Owner::Bank(bank))} <Marks spec=spec owner=Owner::Bank(bank) />
+            </div>
             <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }

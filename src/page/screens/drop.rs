@@ -1,16 +1,18 @@
 //! Cold drop without a job: a handful of numbers, the answer under the finger.
 
+use crate::answers::DropAnswer;
 use crate::live::{live, words};
 use crate::parts::choice::{Choice, materials};
 use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::cautions;
+use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
-use crate::answers::DropAnswer;
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
 use coldseat_core::job::check::Checked;
 use coldseat_core::job::drop::field_of;
 use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::origin::origin_of_drop;
 use coldseat_core::job::step::Caution;
 use coldseat_core::job::{Field, Place};
 use coldseat_core::materials::MaterialId;
@@ -112,6 +114,9 @@ pub fn DropScreen() -> impl IntoView {
                 <div class="step-answer">
                     {live(move || drop_head(&answer.get(), units.get()))} {live(fault)}
                     <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
+                    {live(move || where_from(t::GRIPS_IN.to_owned(), units.get(), move || {
+                        state.drop_sheet.with(origin_of_drop)
+                    }))}
                 </div>
                 <div class="step-entry">
                     <fieldset class="group">

@@ -1,7 +1,7 @@
 //! English: names of steps, numbers and their places.
 
 use coldseat_core::job::Field;
-use coldseat_core::job::field::Places;
+use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::report::{Detail, Figure};
 use coldseat_core::job::step::StepId;
 
@@ -131,7 +131,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::RingProud => "Fire ring stand-proud (sheet)",
         Field::RingGapLow => "Ring gap, least (sheet)",
         Field::RingGapHigh => "Ring gap, greatest (sheet)",
-        Field::ApartMost => "Block and sleeves apart, at most (\u{b0}C)",
+        Field::ApartMost => "Block and sleeves apart, at most (degrees)",
         Field::TestLoss => "Pressure lost in the test, at most (share)",
         Field::DatumTilt => "Deck leans end to end, at most",
         Field::WallCalm => "Wall left: look below",
@@ -263,9 +263,12 @@ pub const MINUTES: &str = "min:s";
 
 /// The unit of a one number that is no length.
 #[must_use]
-pub const fn figure_unit(figure: Figure) -> Option<&'static str> {
+pub const fn figure_unit(figure: Figure, units: UnitSystem) -> Option<&'static str> {
     match figure {
-        Figure::Apart | Figure::WarmApart => Some("\u{b0}C"),
+        Figure::Apart | Figure::WarmApart => Some(match units {
+            UnitSystem::Inch => "\u{b0}F",
+            UnitSystem::Metric => "\u{b0}C",
+        }),
         Figure::PressureLost | Figure::OxygenLeft => Some("%"),
         _ => None,
     }

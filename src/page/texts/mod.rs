@@ -4,8 +4,10 @@
 mod en;
 mod en_long;
 mod en_names;
+mod en_origin;
 mod en_steps;
 pub use en::*;
 pub use en_long::*;
 pub use en_names::*;
+pub use en_origin::*;
 pub use en_steps::*;

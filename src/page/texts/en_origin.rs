@@ -1,0 +1,207 @@
+//! English: where a number comes from, in words, in symbols, and by whom.
+
+use crate::show;
+use coldseat_core::job::UnitSystem;
+use coldseat_core::job::field::Measure;
+use coldseat_core::job::origin::{Input, Trust};
+use coldseat_core::job::step::Calculation;
+use coldseat_core::materials::MaterialId;
+use coldseat_core::quantity::format;
+
+pub const WHERE_FROM: &str = "Where from";
+pub const IN_WORDS: &str = "In words";
+pub const IN_SYMBOLS: &str = "In symbols";
+pub const SOURCE: &str = "Source";
+pub const WENT_IN: &str = "What went in, what matters most first";
+pub const INPUT: &str = "Number";
+pub const VALUE: &str = "Value";
+pub const IF_OFF_BY: &str = "If it is off by";
+pub const THEN_MOVES: &str = "the answer moves by";
+pub const MATERIALS: &str = "Materials";
+pub const NO_NUMBER_YET: &str = "No number yet: readings are missing.";
+pub const NOT_ANY_MORE: &str = "no answer any more";
+
+/// A calculation: words, symbols, source.
+#[must_use]
+pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
+    match calculation {
+        Calculation::None => ["", "", ""],
+        Calculation::Estimate => [
+            "Hours times the price of an hour, a sleeve for each hole, the nitrogen the sleeves boil off and a quarter more, and everything else.",
+            "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 n V_N2 p_litre + other",
+            "The shop's own rates; nitrogen by the chill of this sleeve.",
+        ],
+        Calculation::Apart => [
+            "Temperature of the block less that of the sleeves.",
+            "|t_block - t_sleeve|",
+            "Direct reading. Limit: from memory, no source; yours to change.",
+        ],
+        Calculation::PressureDrop => [
+            "What the pressure lost, as a share of what it was.",
+            "(p_start - p_end) / p_start",
+            "Direct reading. Limit: from memory, no source; yours to change.",
+        ],
+        Calculation::DatumTilt => [
+            "Deck height at the front less that at the rear.",
+            "|H_front - H_rear|",
+            "Direct reading. Limit: from memory, no source; yours to change.",
+        ],
+        Calculation::Wear => [
+            "Largest less smallest diameter of the old bore. Out of round: largest less smallest at one level. Taper: mean under the deck less mean at the bottom.",
+            "max D - min D",
+            "Readings; the terms are those of form as in ISO 1101.",
+        ],
+        Calculation::WallLeft => [
+            "Wall by gauge, less half of what the bar opens on diameter, less what the bar is off toward that wall; the thinnest point counts.",
+            "w_left = w - (D_new - D_old) / 2 - e",
+            "Geometry. Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Choose => [
+            "Pitch less counterbore diameter. Room below: deck to lower step, less counterbore depth, less length. Finish stock: finished bore less the inside as the fit closes it.",
+            "web = pitch - D_cb;  below = step - (T - P) - L;  stock = D_fin - (ID - fit)",
+            "Geometry. Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Offset => [
+            "Half of the difference of opposite indicator readings, both axes together.",
+            "e = sqrt(((r12 - r6)/2)^2 + ((r3 - r9)/2)^2)",
+            "Geometry.",
+        ],
+        Calculation::HoneStock => [
+            "Bore wanted, the sleeve less the middle of the fit, less the bore as the bar left it. Cutter: half of bore and spindle together.",
+            "stock = Ds - fit - Db;  cutter = (D + spindle) / 2",
+            "Geometry. Stock for the hone: common practice, no source.",
+        ],
+        Calculation::CounterboreClearance => [
+            "Counterbore diameter less flange OD.",
+            "D_cb - D_flange",
+            "Geometry. Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Chamfer => [
+            "Chamfer of the ledge less fillet under the flange.",
+            "chamfer - fillet",
+            "Geometry. Limit: from memory, no source; yours to change.",
+        ],
+        Calculation::Oxygen => [
+            "Nitrogen boils to about 690 times its volume of gas and takes the air's place, mixed through the room and let out by the ventilation.",
+            "c = 0.2095 (1 - (R/Q)(1 - exp(-Q t/V))), without ventilation 0.2095 exp(-Vg/V); at once 0.2095 (V - Vg)/V",
+            "Mass balance of a mixed room. Density of nitrogen: CoolProp 8.0.0. Limit 19.5 %: OSHA interpretation letter of 2 April 2007.",
+        ],
+        Calculation::Chill => [
+            "The wall of the sleeve loses heat by film boiling, then by nucleate boiling, until it is within 2 K of the bath.",
+            "t = integral of m cp(T) / (A q(T - T_bath)) dT",
+            "Boiling curve of liquid nitrogen and its band: published pool-boiling data, fitted; latent heat and densities: CoolProp 8.0.0. The band is wide because surfaces differ.",
+        ],
+        Calculation::Warmed => [
+            "Temperature of the fitted sleeve less that of the shop.",
+            "|t_sleeve - t_room|",
+            "Direct reading. Limit: from memory, no source; yours to change.",
+        ],
+        Calculation::Protrusion => [
+            "Compressed gasket less the largest protrusion.",
+            "room = gasket - max protrusion",
+            "Geometry; the least room is the engine maker's.",
+        ],
+        Calculation::Groove => [
+            "Groove depth less what is wanted: ring height less its stand-proud. Flange left: thickness less deck cut less groove.",
+            "depth_wanted = h_ring - P_ring",
+            "Geometry; ring and stand-proud are the engine maker's.",
+        ],
+        Calculation::Finish => [
+            "Finished bore less the mean of the readings.",
+            "stock = D_final - mean D",
+            "Geometry. Profile in the drawing: axisymmetric linear elasticity by finite elements, checked against an independent program; the line beside it is Lame's rings.",
+        ],
+        Calculation::RingGap => [
+            "The least gap of the rings in this bore. A thou on the bore opens a gap by 3.14 thou.",
+            "gap + pi dD",
+            "Geometry; limits are the sheet's.",
+        ],
+        Calculation::SleeveForm => [
+            "Largest less smallest diameter right under the flange; mean and taper over all levels.",
+            "max D - min D at the first level",
+            "Readings; the terms are those of form as in ISO 1101. Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Counterbore => [
+            "Depth wanted, the least flange thickness less the stand-proud, less the depth now. Chance of a low flange: the feed's scatter and the depth gauge together, normal law.",
+            "C = T - P;  to go = C - depth;  p_low = Phi((clean_up - cut - deck - P) / sqrt(feed^2 + gauge^2))",
+            "Geometry and normal law. Stand-proud: common practice, no source.",
+        ],
+        Calculation::Fit => [
+            "Sleeve and bore, each brought to 20 C with its own iron, subtracted. The chance is by both gauges together, normal law.",
+            "fit = Ds / (1 + e(ts)) - Db / (1 + e(tb));  u = sqrt(us^2 + ub^2)",
+            "Reference temperature: ISO 1:2016. Expansion: see the material below. Uncertainty: JCGM 100 and 106. Band: common practice, no source.",
+        ],
+        Calculation::ColdDrop => [
+            "Heat flows into the cold sleeve from air while it is carried and across the shrinking gap in the bore; it grips where the clearance is gone. The band moves contraction, fit and heat flow.",
+            "h = k_air / (gap + 0.18 um); grip: Db(T) - Ds(T) = 0; climb = L (e(room) - e(at grip))",
+            "Own solution, checked against independent ones. Air: US Standard Atmosphere 1976; free convection: Churchill and Chu 1975; contraction: see the material below.",
+        ],
+        Calculation::Height => [
+            "Height as measured less the predicted one, flange thickness and shim less counterbore depth, clock by clock. The ceiling: what a sleeve that grips at bath temperature grows.",
+            "H - (T + shim - C);  ceiling = L (e(room) - e(bath))",
+            "Geometry; contraction: see the material below.",
+        ],
+        Calculation::Pulls => [
+            "Height after the last pull less the predicted one. It has stopped when two drops are within the gauge's noise and the return is steady.",
+            "gap = H - (T + shim - C);  u = sqrt(uH^2 + uT^2 + uC^2);  p = Phi((limit - gap) / u)",
+            "Geometry and normal law (JCGM 106). Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Seat => [
+            "Height at the clocks less the predicted one; tilt is the largest less the smallest gap. The three gauges together say how sure.",
+            "gap = H - (T + shim - C);  u = sqrt(uH^2 + uT^2 + uC^2);  p = Phi((limit - gap) / u)",
+            "Geometry and normal law (JCGM 106). Limits: from memory, no source; yours to change.",
+        ],
+        Calculation::Deck => [
+            "The deepest low spot, or what the lowest flange needs, and the clean-up; or the cut planned. Each flange loses the cut and what it stood proud of its deck.",
+            "r >= low + clean_up;  flange cut = deck + height + r;  flange left = T - flange cut",
+            "Geometry. Usual cut: common practice, no source.",
+        ],
+    }
+}
+
+/// What an input was moved by, and what that step is.
+#[must_use]
+pub fn step_by(input: &Input, units: UnitSystem) -> String {
+    let by = moved(input.by, input.field.spec().measure, units);
+    let by = match input.trust {
+        Trust::Gauge => format!("{by} (its gauge, k = 1)"),
+        Trust::Trial => by,
+    };
+    if input.alone {
+        format!("{by}, one reading alone")
+    } else {
+        by
+    }
+}
+
+/// A difference in the person's unit, with one digit more than a reading.
+#[must_use]
+pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
+    let unit = measure.unit(units);
+    match measure {
+        Measure::Temperature => format!("{} K", format::fixed(si, 1)),
+        Measure::Plain => format::fixed(si, 3),
+        Measure::Time => format!("{} s", format::fixed(si, 1)),
+        Measure::Pressure => show::number(si, unit),
+        Measure::Length => format!(
+            "{} {}",
+            format::fixed(unit.from_si(si), format::decimals(unit) + 1),
+            unit.symbol()
+        ),
+    }
+}
+
+/// A material: how far its contraction is known, and by whom.
+#[must_use]
+pub fn material(id: MaterialId) -> String {
+    let entry = id.entry();
+    let c = &entry.chill_contraction;
+    let percent = 100.0 * (c.band / c.value).abs();
+    format!(
+        "{}: contraction \u{b1}{} % (95 %), {}. {}",
+        entry.name,
+        format::fixed(percent, 0),
+        c.flag.word(),
+        c.source
+    )
+}
