@@ -20,6 +20,13 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::HeadLeast, "0.0300"),
             (Field::RingGapLow, "0.0160"),
             (Field::RingGapHigh, "0.0240"),
+            (Field::RamBore, "4.0000"),
+            (Field::RamHole, "2.1250"),
+            (Field::RamRated, "10000"),
+            (Field::RodD, "1.0000"),
+            (Field::RodPitch, "0.1250"),
+            (Field::RodYield, "130000"),
+            (Field::LedgeMost, "40000"),
         ],
         Demo::MetricEight => &[
             (Field::Pitch, "160.000"),
@@ -31,6 +38,13 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::HeadLeast, "0.800"),
             (Field::RingGapLow, "0.400"),
             (Field::RingGapHigh, "0.600"),
+            (Field::RamBore, "100.000"),
+            (Field::RamHole, "54.000"),
+            (Field::RamRated, "700"),
+            (Field::RodD, "27.000"),
+            (Field::RodPitch, "2.000"),
+            (Field::RodYield, "9000"),
+            (Field::LedgeMost, "3000"),
         ],
     }
 }

@@ -235,6 +235,20 @@ fields! {
     FilletSpare "fillet_spare" Engine Length ONE, bounds::SMALL, FREE, preset("0.0050", "0.130");
     /// Groove depth off the wanted one at most. From memory.
     GrooveNear "groove_near" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
+    /// Bore of the ram.
+    RamBore "ram_bore" Engine Length ONE, bounds::DIAMETER, FREE, NONE;
+    /// Hole or rod through the ram's piston.
+    RamHole "ram_hole" Engine Length ONE, bounds::DIAMETER, FREE, NONE;
+    /// Rated pressure of the ram.
+    RamRated "ram_rated" Engine Pressure ONE, bounds::PRESSURE, FREE, NONE;
+    /// Major diameter of the pulling rod's thread.
+    RodD "rod_d" Engine Length ONE, bounds::DIAMETER, FREE, NONE;
+    /// Pitch of its thread.
+    RodPitch "rod_pitch" Engine Length ONE, bounds::LENGTH, FREE, NONE;
+    /// Yield strength of the rod.
+    RodYield "rod_yield" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
+    /// Pressure the ledge may bear.
+    LedgeMost "ledge_most" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
     /// Hours once for the job.
     HoursJob "hours_job" Block Plain ONE, MONEY, FREE, NONE;
     /// Hours for each hole.

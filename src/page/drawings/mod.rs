@@ -1,11 +1,16 @@
 //! Drawings, scribed: true numbers on exaggerated shapes. A drawing is a list
 //! of marks; there is one renderer. Each says in words what it shows.
 
+pub mod bars;
 pub mod clearance;
 pub mod deck_cuts;
 pub mod fit_band;
+pub mod plan;
+pub mod profile;
+pub mod round;
 pub mod section;
 pub mod staircase;
+pub mod wall_clock;
 
 use leptos::prelude::*;
 

@@ -1,13 +1,22 @@
 //! Which drawing shows a step, and with what.
 
+use crate::drawings::bars::{chill_bar, deck_map, load_bars, oxygen_bar};
 use crate::drawings::fit_band::fit_band;
+use crate::drawings::plan::{Block, Hole, plan};
+use crate::drawings::profile::bore_profile;
+use crate::drawings::round::round;
 use crate::drawings::section::{Section, section};
 use crate::drawings::staircase::{Stair, staircase};
+use crate::drawings::wall_clock::wall_clock;
+use crate::live::live;
 use crate::parts::answer::mean;
+use crate::parts::timer::seconds_since;
 use crate::state::State;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::{Answer, StepReport};
-use coldseat_core::job::step::{Drawing, StepSpec};
+use coldseat_core::job::field::{Places, UnitSystem};
+use coldseat_core::job::loads::loads;
+use coldseat_core::job::profile::{needs, profile};
+use coldseat_core::job::report::{Answer, Detail, More, StepReport};
+use coldseat_core::job::step::{Drawing, StepId, StepSpec};
 use coldseat_core::job::{Field, Owner};
 use leptos::prelude::*;
 
@@ -34,7 +43,33 @@ pub fn drawing(
         let list: Vec<(u8, f64)> = values(field);
         (!list.is_empty()).then(|| list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64)
     };
+    let first_levels = || {
+        let field = *spec
+            .fields
+            .iter()
+            .find(|f| f.spec().places == Places::Levels)?;
+        round(&values(field), units)
+    };
     match (spec.drawing, &report.answer) {
+        (Drawing::Round, _) => first_levels(),
+        (Drawing::WallClock, Answer::Walls(walls)) => {
+            wall_clock(walls, of_engine(Field::WallLook)?, units)
+        }
+        (Drawing::Plan, _) => block_plan(state, report, units),
+        (Drawing::Oxygen, Answer::Oxygen(oxygen)) => Some(oxygen_bar(oxygen)),
+        (Drawing::ChillClock, Answer::Chill(chill)) => {
+            let kept = values(Field::ChillTime).first().map(|(_, s)| *s);
+            let running = state
+                .open
+                .with(|o| o.as_ref()?.job.steps.get(&(owner, spec.id))?.started);
+            let elapsed = running.map(|since| seconds_since(state.now.get(), since));
+            Some(chill_bar(chill, elapsed.or(kept)))
+        }
+        (Drawing::DeckMap, _) => {
+            let plane = of_engine(Field::PlannedCut);
+            deck_map(&values(Field::LowSpot), plane, units)
+        }
+        (Drawing::Profile, _) => first_levels(),
         (Drawing::FitBand, Answer::Fit(fit, _)) => Some(fit_band(
             fit,
             of_engine(Field::FitLow)?,
@@ -72,13 +107,83 @@ pub fn drawing(
                     released_m,
                 })
                 .collect();
-            Some(staircase(
+            let stairs = staircase(
                 &stairs,
                 mean(&seat.predicted),
                 of_engine(Field::GapLimit)?,
                 units,
-            ))
+            );
+            let loads = state.open.with(|o| match (o, owner) {
+                (Some(o), Owner::Cylinder(cylinder)) => loads(&o.job, cylinder),
+                _ => Vec::new(),
+            });
+            Some(view! { {stairs} {load_bars(&loads, units)} }.into_any())
         }
         _ => None,
     }
+}
+
+/// The block from above, as far as its numbers are there.
+fn block_plan(state: State, report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+    let web_m = report.number.as_ref()?.si;
+    let further = |cylinder: u8, step: StepId| {
+        state
+            .step_report(Owner::Cylinder(cylinder), step)
+            .map(|s| s.answer)
+    };
+    state.open.with(|open| {
+        let job = &open.as_ref()?.job;
+        let pitch_m = job.engine_si(Field::Pitch)?;
+        let hole = |cylinder: u8| Hole {
+            cylinder,
+            off: match further(cylinder, StepId::Centre) {
+                Some(Answer::More(list)) => {
+                    let of = |detail: Detail| {
+                        list.iter()
+                            .find(|m: &&More| m.detail == detail)
+                            .map(|m| m.si)
+                    };
+                    of(Detail::OffsetUp).zip(of(Detail::OffsetRight))
+                }
+                _ => None,
+            },
+            wall_m: match further(cylinder, StepId::Wall) {
+                Some(Answer::Walls(walls)) => walls.iter().map(|(_, w)| w.as_m()).reduce(f64::min),
+                _ => None,
+            },
+        };
+        let banks = (0..job.engine.banks())
+            .map(|bank| {
+                (1..=job.engine.cylinders)
+                    .filter(|c| job.engine.bank_of(*c) == bank)
+                    .map(hole)
+                    .collect()
+            })
+            .collect();
+        plan(
+            &Block {
+                pitch_m,
+                counterbore_m: pitch_m - web_m,
+                bore_m: job.engine_si(Field::NominalOd)?,
+                web_m,
+                banks,
+            },
+            units,
+        )
+    })
+}
+
+/// The profile of a cylinder's fitted bore: worked out again only when fit,
+/// wall or flange change.
+pub fn fitted_profile(cylinder: u8, units: UnitSystem) -> AnyView {
+    let state = State::here();
+    let asked = Memo::new(move |_| {
+        state.reports.with(|reports| {
+            let report = reports.iter().find(|r| r.cylinder == cylinder)?;
+            state
+                .open
+                .with(|o| o.as_ref().and_then(|o| needs(&o.job, report).ok()))
+        })
+    });
+    live(move || asked.with(|needs| bore_profile(&profile(needs.as_ref()?).ok()?, units)))
 }

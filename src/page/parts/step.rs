@@ -7,14 +7,14 @@ use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::{cautions, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
-use crate::parts::picture::drawing;
+use crate::parts::picture::{drawing, fitted_profile};
 use crate::parts::reading::{Label, Reading};
 use crate::parts::timer::Timer;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::field::Places;
 use coldseat_core::job::origin::origin;
-use coldseat_core::job::step::{Calculation, StepSpec};
+use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
 use leptos::prelude::*;
 
@@ -184,13 +184,19 @@ pub fn StepView(
                 .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)))
         })
     });
+    let fitted = match owner {
+        Owner::Cylinder(cylinder) if spec.drawing == Drawing::Profile => {
+            Some(fitted_profile(cylinder, units))
+        }
+        _ => None,
+    };
     let timer = spec
         .timed
         .map(|field| view! { <Timer spec=spec owner=owner field=field /> });
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {live(answer)} <div class="step-picture">{live(picture)}</div> {from}
+                {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div> {from}
             </div>
             <div class="step-entry">
                 {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />

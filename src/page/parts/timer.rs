@@ -58,7 +58,7 @@ pub fn tick(state: State) {
         for timer in runs {
             let (owner, step, since) = timer;
             let up = untrack(|| expected(state, owner, step))
-                .is_some_and(|(_, latest)| seconds(now, since) >= latest);
+                .is_some_and(|(_, latest)| seconds_since(now, since) >= latest);
             if up && !told.with_value(|t| t.contains(&timer)) {
                 told.update_value(|t| t.push(timer));
                 if state.feedback.get_untracked() {
@@ -72,7 +72,9 @@ pub fn tick(state: State) {
     let _ = set_interval_with_handle(look, TICK);
 }
 
-fn seconds(now: u64, since: u64) -> f64 {
+/// Seconds from a start to now.
+#[must_use]
+pub fn seconds_since(now: u64, since: u64) -> f64 {
     now.saturating_sub(since) as f64 / 1000.0
 }
 
@@ -110,7 +112,7 @@ pub fn Timer(
                 field,
                 index: 0,
             };
-            let kept = show::whole_seconds(seconds(browser::now(), since));
+            let kept = show::whole_seconds(seconds_since(browser::now(), since));
             state.type_text(Target::Job, place, &kept);
             record(None);
         }
@@ -124,7 +126,7 @@ pub fn Timer(
             }
             .into_any();
         };
-        let elapsed = move || show::clock(seconds(state.now.get(), since));
+        let elapsed = move || show::clock(seconds_since(state.now.get(), since));
         view! {
             <p class="timer-face" role="timer" aria-label=t::field(field)>
                 {live(elapsed)}
@@ -176,13 +178,13 @@ pub fn RunningTimers(
                 .address();
                 let over = move || {
                     let latest = untrack(|| expected(state, owner, step)).map(|(_, high)| high);
-                    latest.is_some_and(|high| seconds(state.now.get(), since) >= high)
+                    latest.is_some_and(|high| seconds_since(state.now.get(), since) >= high)
                 };
                 let class = move || if over() { "running running-over" } else { "running" };
                 view! {
                     <a class=words(class) href=address>
                         {format!("{whose}{} ", t::step_title(step))}
-                        <strong>{live(move || show::clock(seconds(state.now.get(), since)))}</strong>
+                        <strong>{live(move || show::clock(seconds_since(state.now.get(), since)))}</strong>
                         {live(move || if over() { t::TIMER_OVER } else { t::TIMER_RUNS })}
                     </a>
                 }

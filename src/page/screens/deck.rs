@@ -1,5 +1,6 @@
 //! The deck of a bank: locked until every flange is home, then the cut.
 
+use crate::drawings::bars::deck_map;
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::live::{live, words};
 use crate::parts::findings::{cautions, findings, help};
@@ -58,7 +59,13 @@ pub fn DeckScreen(
                     .open
                     .with(|o| o.as_ref().and_then(|o| o.job.engine_si(Field::CleanUp)))
                     .unwrap_or(0.0);
-                cut(&plan, clean_up_m, units)
+                let spots = state.open.with(|o| {
+                    o.as_ref().map_or(Vec::new(), |o| {
+                        o.job.entries.values(Owner::Bank(bank), Field::LowSpot)
+                    })
+                });
+                let map = deck_map(&spots, Some(plan.plan.removal.as_m()), units);
+                view! { {cut(&plan, clean_up_m, units)} {map} }.into_any()
             }
         })
     };

@@ -30,6 +30,13 @@ const GEOMETRY: &[Field] = &[
     Field::RingProud,
     Field::RingGapLow,
     Field::RingGapHigh,
+    Field::RamBore,
+    Field::RamHole,
+    Field::RamRated,
+    Field::RodD,
+    Field::RodPitch,
+    Field::RodYield,
+    Field::LedgeMost,
 ];
 
 /// Limits and targets.

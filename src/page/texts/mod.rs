@@ -2,11 +2,13 @@
 //! second file with the same names.
 
 mod en;
+mod en_drawings;
 mod en_long;
 mod en_names;
 mod en_origin;
 mod en_steps;
 pub use en::*;
+pub use en_drawings::*;
 pub use en_long::*;
 pub use en_names::*;
 pub use en_origin::*;

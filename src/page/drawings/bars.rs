@@ -1,0 +1,167 @@
+//! Bars against a limit: loads of a pull, the chill against its quiet time,
+//! the oxygen of the room, the low spots of a deck.
+
+use super::Picture;
+use crate::show::{bare, clock, length, number};
+use crate::texts as t;
+use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::loads::Load;
+use coldseat_core::thermal::chill::Chill;
+use coldseat_core::thermal::oxygen::{FRESH, LIMIT, Oxygen};
+use leptos::prelude::AnyView;
+
+fn picture(label: String, height: f64, caption: String) -> Picture {
+    Picture {
+        label,
+        width: 360.0,
+        height,
+        marks: Vec::new(),
+        caption,
+    }
+}
+
+fn bar(picture: &mut Picture, class: &'static str, from: (f64, f64), to: (f64, f64)) {
+    picture.area(class, &[from, (to.0, from.1), to, (from.0, to.1)]);
+}
+
+/// Loads on ram, rod and ledge, each against what it may bear.
+pub fn load_bars(loads: &[Load], units: UnitSystem) -> Option<AnyView> {
+    if loads.is_empty() {
+        return None;
+    }
+    let unit = Measure::Pressure.unit(units);
+    let show = |si: f64| number(si, unit);
+    let words: Vec<String> = loads
+        .iter()
+        .map(|l| t::load_words(l.bearer, &show(l.now.as_pa()), &show(l.most.as_pa())))
+        .collect();
+    let mut picture = picture(
+        t::load_label(&words.join("; ")),
+        44.0 * loads.len() as f64 + 8.0,
+        t::LOAD_CAPTION.to_owned(),
+    );
+    for (index, load) in loads.iter().enumerate() {
+        let y = 44.0 * index as f64 + 22.0;
+        let share = load.now.as_pa() / load.most.as_pa();
+        let x = 8.0 + 250.0 * share.clamp(0.0, 1.35);
+        picture.text(
+            "tiny-end",
+            (8.0, y - 6.0),
+            t::load_words(
+                load.bearer,
+                &show(load.now.as_pa()),
+                &show(load.most.as_pa()),
+            ),
+        );
+        let class = if share > 1.0 { "bar-bad" } else { "bar" };
+        bar(&mut picture, class, (8.0, y), (x, y + 14.0));
+        picture.line("scribe-strong", (258.0, y - 3.0), (258.0, y + 17.0));
+    }
+    Some(picture.view())
+}
+
+/// The chill: its quiet time with the band, and the time in the bath.
+pub fn chill_bar(chill: &Chill, elapsed_s: Option<f64>) -> AnyView {
+    let end_s = (1.25 * chill.quiet_high.as_s()).max(1.02 * elapsed_s.unwrap_or(0.0));
+    let x = |s: f64| 8.0 + 344.0 * s / end_s;
+    let mut picture = picture(
+        t::chill_label(
+            &clock(chill.quiet.as_s()),
+            &clock(chill.quiet_low.as_s()),
+            &clock(chill.quiet_high.as_s()),
+            elapsed_s.map(clock).as_deref(),
+        ),
+        104.0,
+        t::CHILL_CAPTION.to_owned(),
+    );
+    let (low, high) = (x(chill.quiet_low.as_s()), x(chill.quiet_high.as_s()));
+    bar(&mut picture, "band", (low, 30.0), (high, 74.0));
+    picture.line("scribe", (8.0, 74.0), (352.0, 74.0));
+    picture.line(
+        "scribe-strong",
+        (x(chill.quiet.as_s()), 26.0),
+        (x(chill.quiet.as_s()), 74.0),
+    );
+    picture.text("tiny-middle", (low, 92.0), clock(chill.quiet_low.as_s()));
+    picture.text("tiny-middle", (high, 92.0), clock(chill.quiet_high.as_s()));
+    picture.text(
+        "small-middle",
+        (x(chill.quiet.as_s()), 20.0),
+        clock(chill.quiet.as_s()),
+    );
+    if let Some(s) = elapsed_s {
+        bar(&mut picture, "bar", (8.0, 44.0), (x(s), 60.0));
+    }
+    picture.view()
+}
+
+/// Oxygen in this room, between 15 and 21 %.
+pub fn oxygen_bar(oxygen: &Oxygen) -> AnyView {
+    let x = |share: f64| 8.0 + 344.0 * ((share - 0.15) / (FRESH - 0.15)).clamp(0.0, 1.0);
+    let mut picture = picture(
+        t::oxygen_label(&t::percent(oxygen.sudden), &t::percent(oxygen.least)),
+        128.0,
+        t::OXYGEN_CAPTION.to_owned(),
+    );
+    let rows = [
+        (t::AT_ONCE, oxygen.sudden, 22.0),
+        (t::WITH_AIR, oxygen.least, 66.0),
+    ];
+    for (word, share, y) in rows {
+        let class = if share < LIMIT { "bar-bad" } else { "bar" };
+        picture.text(
+            "tiny-end",
+            (8.0, y - 6.0),
+            format!("{word}: {}", t::percent(share)),
+        );
+        bar(&mut picture, class, (8.0, y), (x(share), y + 16.0));
+    }
+    picture.line("scribe-strong", (x(LIMIT), 10.0), (x(LIMIT), 96.0));
+    picture.text("tiny-middle", (x(LIMIT), 114.0), t::percent(LIMIT));
+    picture.view()
+}
+
+/// Low spots of a deck below its highest point, and the planned plane.
+pub fn deck_map(spots: &[(u8, f64)], plane_m: Option<f64>, units: UnitSystem) -> Option<AnyView> {
+    let deepest = spots.iter().map(|(_, v)| *v).reduce(f64::max)?;
+    let most = deepest.max(plane_m.unwrap_or(0.0)).max(1e-6);
+    let y = |m: f64| 30.0 + 96.0 * m / most;
+    let words: Vec<String> = spots
+        .iter()
+        .map(|(index, v)| t::spot_words(*index, &length(*v, units)))
+        .collect();
+    let mut picture = picture(
+        t::deck_map_label(
+            &words.join("; "),
+            plane_m.map(|p| length(p, units)).as_deref(),
+        ),
+        160.0,
+        t::DECK_MAP_CAPTION.to_owned(),
+    );
+    let step = 340.0 / spots.len() as f64;
+    picture.line("scribe", (8.0, y(0.0)), (352.0, y(0.0)));
+    for (place, (index, below_m)) in spots.iter().enumerate() {
+        let x = 10.0 + step * (place as f64 + 0.5);
+        let class = if plane_m.is_some_and(|p| *below_m > p) {
+            "bar-bad"
+        } else {
+            "bar"
+        };
+        bar(
+            &mut picture,
+            class,
+            (x - 9.0, y(0.0)),
+            (x + 9.0, y(*below_m)),
+        );
+        picture.text("tiny-middle", (x, 18.0), (index + 1).to_string());
+        picture.text(
+            "tiny-middle",
+            (x, y(*below_m) + 15.0),
+            bare(*below_m, units),
+        );
+    }
+    if let Some(plane_m) = plane_m {
+        picture.line("scribe-dashed", (8.0, y(plane_m)), (352.0, y(plane_m)));
+    }
+    Some(picture.view())
+}

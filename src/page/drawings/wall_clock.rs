@@ -1,0 +1,100 @@
+//! The wall left round the clock, by ultrasonic readings, against the wall
+//! that stops.
+
+use super::{Picture, polyline};
+use crate::show::{bare, length};
+use crate::texts as t;
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::quantity::Length;
+use core::f64::consts::TAU;
+use leptos::prelude::AnyView;
+
+const X: f64 = 180.0;
+const Y: f64 = 130.0;
+const BORE: f64 = 48.0;
+
+/// The drawing: walls by place of their reading, and the limit.
+pub fn wall_clock(walls: &[(u8, Length)], stop_m: f64, units: UnitSystem) -> Option<AnyView> {
+    let most = walls.iter().map(|(_, w)| w.as_m()).fold(stop_m, f64::max);
+    if walls.is_empty() || most <= 0.0 {
+        return None;
+    }
+    let scale = 52.0 / most;
+    let point = |clock: u8, wall_m: f64| {
+        let angle = TAU * (f64::from(clock % 4) - 1.0) / 4.0;
+        let r = BORE + (scale * wall_m).max(0.0);
+        (X + r * angle.cos(), Y + r * angle.sin())
+    };
+    let ring = |r: f64| -> String {
+        let points: Vec<(f64, f64)> = (0..=60)
+            .map(|i| {
+                let a = TAU * f64::from(i) / 60.0;
+                (X + r * a.cos(), Y + r * a.sin())
+            })
+            .collect();
+        polyline(&points)
+    };
+    let least_at = |clock: u8| {
+        walls
+            .iter()
+            .filter(|(index, _)| index % 4 == clock)
+            .map(|(_, w)| w.as_m())
+            .reduce(f64::min)
+    };
+    let words: Vec<String> = walls
+        .iter()
+        .map(|(index, w)| {
+            format!(
+                "{} {}",
+                t::place(coldseat_core::job::Field::WallReading, *index),
+                length(w.as_m(), units)
+            )
+        })
+        .collect();
+    let mut picture = Picture {
+        label: t::wall_label(&words.join("; ")),
+        width: 360.0,
+        height: 264.0,
+        marks: Vec::new(),
+        caption: t::wall_caption(&length(stop_m, units)),
+    };
+    for level in 0..3_u8 {
+        let mut points: Vec<(f64, f64)> = walls
+            .iter()
+            .filter(|(index, _)| index / 4 == level)
+            .map(|(index, w)| point(index % 4, w.as_m()))
+            .collect();
+        if points.len() == 4 {
+            points.push(points[0]);
+            picture.path(
+                if level == 0 {
+                    "scribe-strong"
+                } else {
+                    "scribe"
+                },
+                polyline(&points),
+            );
+        }
+    }
+    picture.path("metal", ring(BORE));
+    picture.path("scribe-dashed", ring(BORE + scale * stop_m));
+    for clock in 0..4 {
+        let Some(wall_m) = least_at(clock) else {
+            continue;
+        };
+        let class = if wall_m < stop_m {
+            "gap-text"
+        } else {
+            "small-middle"
+        };
+        let (x, y) = match clock {
+            0 => (X, 18.0),
+            1 => (X + 136.0, Y + 5.0),
+            2 => (X, 258.0),
+            _ => (X - 136.0, Y + 5.0),
+        };
+        picture.line("scribe-thin", point(clock, 0.0), point(clock, wall_m));
+        picture.text(class, (x, y), bare(wall_m, units));
+    }
+    Some(picture.view())
+}

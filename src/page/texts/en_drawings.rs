@@ -1,0 +1,131 @@
+//! English: what drawings say to those who cannot see them, and the lines
+//! below them.
+
+use coldseat_core::job::loads::Bearer;
+use coldseat_core::quantity::format::fixed;
+
+pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, the ledge pressure entered.";
+pub const CHILL_CAPTION: &str =
+    "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
+pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
+pub const DECK_MAP_CAPTION: &str =
+    "Low spots below the highest point, by their number. Dashed: the planned plane.";
+pub const PROFILE_CAPTION: &str = "What the fit closes of the bore, exaggerated, from the deck down; to the right it closes. Dashed: one number by Lam\u{e9}'s rings. Right: what the hone must take there, on diameter.";
+pub const AT_ONCE: &str = "all at once";
+pub const WITH_AIR: &str = "with the air entered";
+pub const LEDGE: &str = "ledge";
+pub const LAME: &str = "Lam\u{e9}";
+pub const HONE_TAKES: &str = "hone takes";
+
+/// A level of readings.
+#[must_use]
+pub const fn level_name(level: usize) -> &'static str {
+    match level {
+        0 => "top",
+        1 => "middle",
+        _ => "bottom",
+    }
+}
+
+#[must_use]
+pub fn round_level(level: usize, across: &str, along: &str) -> String {
+    format!("{}: across {across}, along {along}", level_name(level))
+}
+
+#[must_use]
+pub fn round_label(levels: &str) -> String {
+    format!("Shape at each level and down the length. {levels}.")
+}
+
+#[must_use]
+pub fn round_caption(times: f64) -> String {
+    format!(
+        "Out of round drawn \u{d7}{} against the diameter. Below: full line across, dashed along; wider is to the right.",
+        fixed(times, 0)
+    )
+}
+
+#[must_use]
+pub fn wall_label(walls: &str) -> String {
+    format!("Wall left after boring: {walls}.")
+}
+
+#[must_use]
+pub fn wall_caption(stop: &str) -> String {
+    format!(
+        "Wall left round the bore; the number is the thinnest of the levels. Dashed: {stop}, where it stops."
+    )
+}
+
+#[must_use]
+pub fn plan_wall(cylinder: u8, wall: &str) -> String {
+    format!("cylinder {cylinder} thinnest wall {wall}")
+}
+
+#[must_use]
+pub fn plan_label(pitch: &str, web: &str, walls: &str) -> String {
+    format!("Plan of the block. Pitch {pitch}, web between counterbores {web}. {walls}")
+}
+
+#[must_use]
+pub fn plan_caption(web: &str, times: f64) -> String {
+    format!(
+        "From above, front to the left. Web {web}. Cross: where the bar stands, drawn \u{d7}{}. Below: thinnest wall left.",
+        fixed(times, 0)
+    )
+}
+
+#[must_use]
+pub fn load_words(bearer: Bearer, now: &str, most: &str) -> String {
+    let what = match bearer {
+        Bearer::Ram => "ram",
+        Bearer::Rod => "rod",
+        Bearer::Ledge => "ledge",
+    };
+    format!("{what} {now}, at most {most}")
+}
+
+#[must_use]
+pub fn load_label(loads: &str) -> String {
+    format!("Loads of the strongest pull: {loads}.")
+}
+
+#[must_use]
+pub fn chill_label(quiet: &str, low: &str, high: &str, elapsed: Option<&str>) -> String {
+    match elapsed {
+        Some(elapsed) => {
+            format!("In the bath {elapsed}. Quiet after about {quiet}, between {low} and {high}.")
+        }
+        None => format!("Quiet after about {quiet}, between {low} and {high}."),
+    }
+}
+
+#[must_use]
+pub fn oxygen_label(sudden: &str, least: &str) -> String {
+    format!("Oxygen in the room: all at once {sudden}, with the air entered {least}; limit 19.5 %.")
+}
+
+#[must_use]
+pub fn spot_words(index: u8, below: &str) -> String {
+    format!("point {} {below}", index + 1)
+}
+
+#[must_use]
+pub fn deck_map_label(spots: &str, plane: Option<&str>) -> String {
+    match plane {
+        Some(plane) => format!("Deck below its highest point: {spots}. Planned cut {plane}."),
+        None => format!("Deck below its highest point: {spots}."),
+    }
+}
+
+#[must_use]
+pub fn profile_label(most: &str, lame: &str, stock: Option<(String, String)>) -> String {
+    let closes =
+        format!("The fit closes the bore by up to {most}; one number by Lam\u{e9}'s rings {lame}.");
+    match stock {
+        Some((least, greatest)) => {
+            format!("{closes} The hone takes {least} to {greatest} down the length.")
+        }
+        None => closes,
+    }
+}
