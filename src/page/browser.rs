@@ -132,6 +132,41 @@ pub fn focus_after(id: &str) {
     }
 }
 
+/// Types texts into the place with this id and those after it, as if by hand.
+pub fn fill_from(id: &str, texts: &[&str]) {
+    let mut place = id.to_owned();
+    for text in texts {
+        let Some(input) = document()
+            .get_element_by_id(&place)
+            .and_then(|e| e.dyn_into::<web_sys::HtmlInputElement>().ok())
+        else {
+            return;
+        };
+        input.set_value(text);
+        let options = web_sys::EventInit::new();
+        options.set_bubbles(true);
+        if let Ok(event) = web_sys::Event::new_with_event_init_dict("input", &options) {
+            let _ = input.dispatch_event(&event);
+        }
+        // Looked up anew each time: a list grows while it is filled.
+        let Some(next) = place_after(&place) else {
+            return;
+        };
+        place = next;
+    }
+}
+
+/// The id of the place after one.
+fn place_after(id: &str) -> Option<String> {
+    let places = document().query_selector_all("[data-place]").ok()?;
+    let ids: Vec<String> = (0..places.length())
+        .filter_map(|index| places.item(index)?.dyn_into::<web_sys::Element>().ok())
+        .map(|element| element.id())
+        .collect();
+    let at = ids.iter().position(|other| other == id)?;
+    ids.get(at + 1).cloned()
+}
+
 /// Hands a text to the person as a file.
 pub fn save_file(name: &str, text: &str) {
     let parts = js_sys::Array::of1(&JsValue::from_str(text));

@@ -49,6 +49,21 @@ pub const fn decimals(unit: Unit) -> usize {
     }
 }
 
+/// What one step of the last digit shown is worth, in the unit itself.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::last_digit;
+/// use coldseat_core::quantity::parse::Unit;
+/// assert_eq!(last_digit(Unit::Inch), 0.0001);
+/// assert_eq!(last_digit(Unit::Psi), 1.0);
+/// ```
+#[must_use]
+pub fn last_digit(unit: Unit) -> f64 {
+    // Divided, not multiplied up: 1 / 10000 is the double nearest to 0.0001.
+    1.0 / 10_f64.powi(decimals(unit) as i32)
+}
+
 /// An SI number in `unit`, without the unit's symbol.
 #[must_use]
 pub fn number(si: f64, unit: Unit) -> String {

@@ -4,7 +4,7 @@
 //! hand says them: 4, 3 gives 0.0043. A decimal point turns what was typed
 //! into ordinary digits: 4, point, 2 gives 4.2.
 
-use coldseat_core::quantity::format::{decimals, fixed};
+use coldseat_core::quantity::format::{decimals, fixed, last_digit};
 use coldseat_core::quantity::parse::{Unit, parse};
 
 /// A key.
@@ -122,7 +122,7 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
             typing.begun = true;
             typing.digits = None;
             let digits = decimals(unit);
-            let step = 10_f64.powi(-(digits as i32));
+            let step = last_digit(unit);
             let sign = if key == Key::Up { 1.0 } else { -1.0 };
             fixed(unit.from_si(typed.si) + sign * step, digits)
         }

@@ -9,7 +9,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::Place;
 use coldseat_core::job::field::Measure;
-use coldseat_core::quantity::format::{decimals, fixed, signed};
+use coldseat_core::quantity::format::{decimals, fixed, last_digit, signed};
 use coldseat_core::quantity::parse::parse;
 use leptos::prelude::*;
 
@@ -59,7 +59,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         .into_any()
     };
     let digit = move |d: u8| key(Key::Digit(d), "key", d.to_string(), d.to_string());
-    let step = fixed(10_f64.powi(-(decimals(unit) as i32)), decimals(unit));
+    let step = fixed(last_digit(unit), decimals(unit));
     let was = state.was.get_untracked();
     let before = was.clone().and_then(|text| parse(&text, unit).ok());
     let change = move || {

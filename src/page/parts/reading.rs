@@ -123,6 +123,23 @@ pub fn Reading(
             )
         }
     };
+    let id_paste = id.clone();
+    // A column out of a spreadsheet fills this place and those after it.
+    let on_paste = move |event: web_sys::ClipboardEvent| {
+        let text = event
+            .clipboard_data()
+            .and_then(|data| data.get_data("text").ok())
+            .unwrap_or_default();
+        let cells: Vec<&str> = text
+            .split(['\n', '\r', '\t'])
+            .map(str::trim)
+            .filter(|cell| !cell.is_empty())
+            .collect();
+        if cells.len() > 1 && !untrack(|| state.is_read_only(target)) {
+            event.prevent_default();
+            browser::fill_from(&id_paste, &cells);
+        }
+    };
     let for_id = id.clone();
     let described = note_id.clone();
     view! {
@@ -155,6 +172,7 @@ pub fn Reading(
                         browser::show_above_pad(&id_focus);
                     }
                     on:keydown=on_key
+                    on:paste=on_paste
                 />
                 <span class="reading-echo">{live(echo)}</span>
             </div>

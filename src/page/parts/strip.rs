@@ -36,8 +36,9 @@ pub fn bore(condition: Condition) -> AnyView {
 /// A circle of radius 15 filled from below to `done` of `all`.
 fn filled(done: u8, all: u8) -> String {
     let part = (f64::from(done) + 0.5) / (f64::from(all.max(1)) + 0.5);
-    let level = 35.0 - 30.0 * part.clamp(0.08, 1.0);
-    let half = (225.0 - (level - 20.0) * (level - 20.0)).max(0.0).sqrt();
+    // The chord by its angle at the centre, from the lowest point up.
+    let angle = core::f64::consts::PI * part.clamp(0.15, 0.97);
+    let (half, level) = (15.0 * angle.sin(), 20.0 + 15.0 * angle.cos());
     let large = u8::from(part > 0.5);
     format!(
         "M{:.1} {level:.1}A15 15 0 {large} 0 {:.1} {level:.1}z",

@@ -6,11 +6,11 @@ use crate::parts::step::StepView;
 use crate::parts::strip::Strip;
 use crate::parts::timer::RunningTimers;
 use crate::route::{Route, View};
-use crate::screens::steps::step_list;
+use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::Owner;
-use coldseat_core::job::step::{StepId, StepSpec, Subject, steps_of};
+use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
 use leptos::prelude::*;
 
 /// Head of every screen of a job: its name and its other screens.
@@ -205,9 +205,25 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
         }
         .address()
     };
-    let next_step = steps_of(Subject::Cylinder)
-        .find(|s| s.number > spec.number)
-        .map(|s| (here(cylinder, s.id), t::NEXT_STEP));
+    // The next of this cylinder, unless the whole job or the deck is to be
+    // done first.
+    let next_step = STEPS
+        .iter()
+        .filter(|s| s.number > spec.number)
+        .find(|s| {
+            let (_, owner) = place_of(state, Some(cylinder), s);
+            s.subject == Subject::Cylinder
+                || untrack(|| state.step_report(owner, s.id)).is_none_or(|r| !r.is_settled())
+        })
+        .map(|s| {
+            let (view, _) = place_of(state, Some(cylinder), s);
+            let address = Route::Job {
+                id: id.to_owned(),
+                view,
+            }
+            .address();
+            (address, t::NEXT_STEP)
+        });
     let next_cylinder = state.open.with_untracked(|open| {
         let job = &open.as_ref()?.job;
         job.cylinders()
