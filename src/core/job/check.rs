@@ -74,24 +74,24 @@ pub fn check(sheet: &Sheet<'_>, place: Place) -> Checked {
     let Some(entry) = sheet.entries.get(place) else {
         return Checked::Empty;
     };
-    let typed = match parse(&entry.text, entry.unit) {
-        Ok(typed) => typed,
-        Err(ParseError::Empty) => return Checked::Empty,
-        Err(error) => return Checked::Refused(Refusal::NotRead(error)),
+    let Some(si) = sheet.entries.si(place) else {
+        return match parse(&entry.text, entry.unit) {
+            Ok(_) => Checked::Refused(Refusal::OutOfRange(&place.field.spec().bound)),
+            Err(ParseError::Empty) => Checked::Empty,
+            Err(error) => Checked::Refused(Refusal::NotRead(error)),
+        };
     };
-    let spec = place.field.spec();
-    if !spec.bound.contains(typed.si) {
-        return Checked::Refused(Refusal::OutOfRange(&spec.bound));
-    }
-    if let Some(refusal) = contradiction(sheet, place, typed.si) {
+    if let Some(refusal) = contradiction(sheet, place, si) {
         return Checked::Refused(refusal);
     }
+    // The unit behind the number matters to a slip only.
+    let unit = || parse(&entry.text, entry.unit).map_or(entry.unit, |typed| typed.unit);
     if !entry.kept
-        && let Some(question) = question(sheet, place, typed.si, typed.unit)
+        && let Some(question) = question(sheet, place, si, unit)
     {
-        return Checked::Questioned(typed.si, question);
+        return Checked::Questioned(si, question);
     }
-    Checked::Good(typed.si)
+    Checked::Good(si)
 }
 
 /// A clash with another number: the inner, the lower one is named.
@@ -114,7 +114,7 @@ fn contradiction(sheet: &Sheet<'_>, place: Place, si: f64) -> Option<Refusal> {
     }
 }
 
-fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: Unit) -> Option<Question> {
+fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -> Option<Question> {
     if place.field == Field::BoreD
         && let Some(sleeve) = mean(&sheet.entries.values(place.owner, Field::SleeveOd))
         && si > sleeve
@@ -132,7 +132,7 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: Unit) -> Option<Ques
             if (si - about).abs() <= far {
                 return None;
             }
-            slip(si, unit, about, |v| (v - about).abs() <= far).or(Some(Question::FarFrom(about)))
+            slip(si, unit(), about, |v| (v - about).abs() <= far).or(Some(Question::FarFrom(about)))
         }
         Plausible::Size { lo, hi, far } => match reference {
             Some(about) => {
@@ -140,7 +140,7 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: Unit) -> Option<Ques
                     return None;
                 }
                 let near = |v: f64| (v - about).abs() <= (0.02 * about.abs()).max(far);
-                slip(si, unit, about, near)
+                slip(si, unit(), about, near)
                     .or_else(|| {
                         [2.0 * si, si / 2.0]
                             .into_iter()
@@ -153,7 +153,7 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: Unit) -> Option<Ques
                 if lo <= si && si <= hi {
                     return None;
                 }
-                slip(si, unit, 0.5 * (lo + hi), |v| lo <= v && v <= hi)
+                slip(si, unit(), 0.5 * (lo + hi), |v| lo <= v && v <= hi)
                     .or(Some(Question::Unusual(lo, hi)))
             }
         },

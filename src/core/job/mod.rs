@@ -126,74 +126,79 @@ impl Entry {
 
 /// Entries by place. An entry with empty text is not kept.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Entries(BTreeMap<Place, Entry>);
+pub struct Entries {
+    typed: BTreeMap<Place, Entry>,
+    /// What reads as a number in its range, in SI: a job is assessed whole at
+    /// every key, its texts are read once.
+    usable: BTreeMap<Place, f64>,
+}
 
 impl Entries {
     /// The entry at a place.
     #[must_use]
     pub fn get(&self, place: Place) -> Option<&Entry> {
-        self.0.get(&place)
+        self.typed.get(&place)
     }
 
     /// Puts an entry; one with blank text clears the place. Returns what was
     /// there.
     pub fn put(&mut self, place: Place, entry: Entry) -> Option<Entry> {
+        self.usable.remove(&place);
         if entry.text.trim().is_empty() {
-            self.0.remove(&place)
-        } else {
-            self.0.insert(place, entry)
+            return self.typed.remove(&place);
         }
+        if let Ok(number) = parse(&entry.text, entry.unit) {
+            if place.field.spec().bound.contains(number.si) {
+                self.usable.insert(place, number.si);
+            }
+        }
+        self.typed.insert(place, entry)
     }
 
     /// Marks a questioned value as meant.
     pub fn keep(&mut self, place: Place) {
-        if let Some(entry) = self.0.get_mut(&place) {
+        if let Some(entry) = self.typed.get_mut(&place) {
             entry.kept = true;
         }
     }
 
     /// All, in order.
     pub fn iter(&self) -> impl Iterator<Item = (&Place, &Entry)> {
-        self.0.iter()
+        self.typed.iter()
     }
 
     /// How many.
     #[must_use]
     pub fn len(&self) -> usize {
-        self.0.len()
+        self.typed.len()
     }
 
     /// Whether there is none.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.typed.is_empty()
     }
 
     /// The SI value at a place, where it reads and lies in its range.
     #[must_use]
     pub fn si(&self, place: Place) -> Option<f64> {
-        let entry = self.0.get(&place)?;
-        let typed = parse(&entry.text, entry.unit).ok()?;
-        place
-            .field
-            .spec()
-            .bound
-            .contains(typed.si)
-            .then_some(typed.si)
+        self.usable.get(&place).copied()
     }
 
     /// The usable values of a field, with their places' indices.
     #[must_use]
     pub fn values(&self, owner: Owner, field: Field) -> Vec<(u8, f64)> {
-        (0..field.spec().places.count())
-            .filter_map(|index| {
-                let place = Place {
-                    owner,
-                    field,
-                    index,
-                };
-                self.si(place).map(|si| (index, si))
-            })
+        let at = |index| Place {
+            owner,
+            field,
+            index,
+        };
+        let count = field.spec().places.count();
+        // Places are ordered by owner, field and index.
+        self.usable
+            .range(at(0)..=at(u8::MAX))
+            .filter(|(place, _)| place.index < count)
+            .map(|(place, si)| (place.index, *si))
             .collect()
     }
 
@@ -208,7 +213,7 @@ impl Entries {
     /// Whether anything is typed for an owner.
     #[must_use]
     pub fn any_of(&self, owner: Owner) -> bool {
-        self.0.keys().any(|p| p.owner == owner)
+        self.typed.keys().any(|p| p.owner == owner)
     }
 }
 
