@@ -147,10 +147,10 @@ impl Entries {
         if entry.text.trim().is_empty() {
             return self.typed.remove(&place);
         }
-        if let Ok(number) = parse(&entry.text, entry.unit) {
-            if place.field.spec().bound.contains(number.si) {
-                self.usable.insert(place, number.si);
-            }
+        if let Ok(number) = parse(&entry.text, entry.unit)
+            && place.field.spec().bound.contains(number.si)
+        {
+            self.usable.insert(place, number.si);
         }
         self.typed.insert(place, entry)
     }
