@@ -94,9 +94,12 @@ impl State {
     }
 }
 
+/// Reports of the block and of every deck, by whose they are.
+pub type Whole = Vec<(Owner, Vec<StepReport>)>;
+
 /// Reports of the block and of every deck.
 #[must_use]
-pub fn whole_of(job: &Job) -> Vec<(Owner, Vec<StepReport>)> {
+pub fn whole_of(job: &Job) -> Whole {
     core::iter::once(Owner::Block)
         .chain((0..job.engine.banks()).map(Owner::Bank))
         .map(|owner| (owner, assess_owner(job, owner)))

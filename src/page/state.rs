@@ -1,7 +1,7 @@
 //! What the page knows, as signals, and the one place that calls the core and
 //! the store. Screens read derived signals and call the methods here.
 
-use crate::answers::whole_of;
+use crate::answers::{Whole, whole_of};
 use crate::browser;
 use crate::library::{self, Kept, Listed, OpenJob};
 use crate::route::{Route, View};
@@ -14,8 +14,8 @@ use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::{Engine, presets, profile_of};
 use coldseat_core::job::field::Scope;
-use coldseat_core::job::report::{CylinderReport, StepReport};
-use coldseat_core::job::{Entries, Entry, Job, Owner, Place, UnitSystem, Unlock};
+use coldseat_core::job::report::CylinderReport;
+use coldseat_core::job::{Entries, Entry, Job, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -75,7 +75,7 @@ pub struct State {
     /// Reports of the open job's cylinders.
     pub reports: Memo<Arc<Vec<CylinderReport>>>,
     /// Reports of the open job's block and decks.
-    pub whole: Memo<Arc<Vec<(Owner, Vec<StepReport>)>>>,
+    pub whole: Memo<Arc<Whole>>,
     /// Beep and vibrate when a time is up.
     pub feedback: RwSignal<bool>,
     /// The clock, for timers: it ticks while one runs.

@@ -45,7 +45,7 @@ pub fn load_bars(loads: &[Load], units: UnitSystem) -> Option<AnyView> {
         let share = load.now.as_pa() / load.most.as_pa();
         let x = 8.0 + 250.0 * share.clamp(0.0, 1.35);
         picture.text(
-            "tiny-end",
+            "tiny",
             (8.0, y - 6.0),
             t::load_words(
                 load.bearer,
@@ -110,7 +110,7 @@ pub fn oxygen_bar(oxygen: &Oxygen) -> AnyView {
     for (word, share, y) in rows {
         let class = if share < LIMIT { "bar-bad" } else { "bar" };
         picture.text(
-            "tiny-end",
+            "tiny",
             (8.0, y - 6.0),
             format!("{word}: {}", t::percent(share)),
         );

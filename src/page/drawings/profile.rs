@@ -45,7 +45,7 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
     picture.line("scribe", (x(0.0), TOP), (x(0.0), TOP + DOWN));
     let ledge = y(profile.ledge.as_m());
     picture.line("scribe-thin", (60.0, ledge), (350.0, ledge));
-    picture.text("tiny", (84.0, ledge - 4.0), t::LEDGE);
+    picture.text("tiny-end", (84.0, ledge - 4.0), t::LEDGE);
     let lame = x(profile.lame.as_m());
     picture.line("scribe-dashed", (lame, TOP), (lame, TOP + DOWN));
     picture.text(
@@ -59,9 +59,9 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
         .map(|l| (x(l.change.as_m()), y(l.z.as_m())))
         .collect();
     picture.path("scribe-strong", polyline(&points));
-    picture.text("tiny", (350.0, 20.0), t::HONE_TAKES);
+    picture.text("tiny-end", (350.0, 20.0), t::HONE_TAKES);
     for (z_m, stock_m) in stocks.iter().step_by(4) {
-        picture.text("tiny", (350.0, y(*z_m) + 4.0), bare(*stock_m, units));
+        picture.text("tiny-end", (350.0, y(*z_m) + 4.0), bare(*stock_m, units));
     }
     Some(picture.view())
 }

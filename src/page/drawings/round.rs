@@ -73,11 +73,11 @@ pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
     for (level, _, _) in &levels {
         let y = 148.0 + 38.0 * *level as f64;
         picture.line("scribe-thin", (86.0, y), (316.0, y));
-        picture.text("tiny", (80.0, y + 4.0), t::level_name(*level));
+        picture.text("tiny-end", (80.0, y + 4.0), t::level_name(*level));
     }
     picture.path("scribe-strong", polyline(&axis(|l| l.1)));
     picture.path("scribe-dashed", polyline(&axis(|l| l.2)));
-    picture.text("tiny-end", (90.0, 250.0), bare(least, units));
-    picture.text("tiny", (310.0, 250.0), bare(most, units));
+    picture.text("tiny", (90.0, 250.0), bare(least, units));
+    picture.text("tiny-end", (310.0, 250.0), bare(most, units));
     Some(picture.view())
 }

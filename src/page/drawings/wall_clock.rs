@@ -76,7 +76,7 @@ pub fn wall_clock(walls: &[(u8, Length)], stop_m: f64, units: UnitSystem) -> Opt
             );
         }
     }
-    picture.path("metal", ring(BORE));
+    picture.path("scribe", ring(BORE));
     picture.path("scribe-dashed", ring(BORE + scale * stop_m));
     for clock in 0..4 {
         let Some(wall_m) = least_at(clock) else {

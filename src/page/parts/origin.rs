@@ -5,7 +5,7 @@ use crate::live::live;
 use crate::show;
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
-use coldseat_core::job::origin::Origin;
+use coldseat_core::job::origin::{Input, Origin};
 use leptos::prelude::*;
 
 /// The sheet, behind a button with words.
@@ -35,25 +35,37 @@ pub fn where_from(
 
 fn body(origin: &Origin, units: UnitSystem) -> AnyView {
     let [words, symbols, source] = t::formula(origin.calculation);
+    // What does not move the number at all (a limit, an uncertainty) is named
+    // behind, in one line.
+    let still = |input: &Input| input.effect.is_some_and(|e| e.abs() < 1e-12);
     let rows: Vec<AnyView> = origin
         .inputs
         .iter()
+        .filter(|input| !still(input))
         .map(|input| {
-            let unit = input.field.unit(units);
-            let effect = input.effect.map_or(t::NOT_ANY_MORE.to_owned(), |e| {
-                t::moved(e, origin.measure, units)
-            });
+            let effect = input.effect.map(|e| t::moved(e, origin.measure, units));
             view! {
-                <tr>
-                    <th scope="row">{t::field(input.field)}</th>
-                    <td>{show::number(input.si, unit)}</td>
-                    <td>{t::step_by(input, units)}</td>
-                    <td>{effect}</td>
-                </tr>
+                <li>
+                    <strong>{t::field(input.field)}</strong>
+                    {format!(" {}", show::number(input.si, input.field.unit(units)))}
+                    <br />
+                    {t::moves(&t::step_by(input, units), effect.as_deref())}
+                </li>
             }
             .into_any()
         })
         .collect();
+    let others: Vec<String> = origin
+        .inputs
+        .iter()
+        .filter(|input| still(input))
+        .map(|input| {
+            let value = show::number(input.si, input.field.unit(units));
+            format!("{} {value}", t::field(input.field))
+        })
+        .collect();
+    let others = (!others.is_empty())
+        .then(|| view! { <p>{format!("{} {}.", t::ALSO_IN, others.join("; "))}</p> });
     let materials: Vec<AnyView> = origin
         .materials
         .iter()
@@ -74,20 +86,9 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
             <dt>{t::SOURCE}</dt>
             <dd>{source}</dd>
         </dl>
-        <div class="origin-table" role="region" aria-label=t::WENT_IN tabindex="0">
-            <table>
-                <caption>{t::WENT_IN}</caption>
-                <thead>
-                    <tr>
-                        <th scope="col">{t::INPUT}</th>
-                        <th scope="col">{t::VALUE}</th>
-                        <th scope="col">{t::IF_OFF_BY}</th>
-                        <th scope="col">{t::THEN_MOVES}</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
+        <h4>{t::WENT_IN}</h4>
+        <ol class="origin-inputs">{rows}</ol>
+        {others}
         {materials}
     }
     .into_any()

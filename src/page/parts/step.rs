@@ -196,13 +196,13 @@ pub fn StepView(
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div> {from}
+                {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
                 {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />
                 <div class="row onward">{onward}</div>
             </div>
-            <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
+            <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
     .into_any()

@@ -94,12 +94,12 @@ pub fn DeckScreen(
         </div>
         <div class="step-body">
             <div class="step-answer">
-                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)} {from}
+                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)}
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Bank(bank))} <Marks spec=spec owner=Owner::Bank(bank) />
             </div>
-            <div class="step-aside">{help(spec)} {cautions(spec.cautions)}</div>
+            <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
 }

@@ -5,13 +5,13 @@ use crate::live::live;
 use crate::parts::notice::export_button;
 use crate::parts::strip::bore;
 use crate::screens::job::job_head;
-use crate::show::{bare, length, length_unit};
+use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::deck::{Lock, lock, plan};
 use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::{Field, Job, Owner, UnitSystem};
+use coldseat_core::job::step::{Mark, StepId};
+use coldseat_core::job::{Field, Job, Owner, Place, UnitSystem};
 use leptos::prelude::*;
 
 /// The screen.
@@ -120,6 +120,7 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
         <p>{limits}</p>
         {decks}
         {open}
+        {remarks(job)}
         {(!job.note.is_empty()).then(|| view! { <p>{format!("{}: {}", t::NOTE, job.note)}</p> })}
         <p class="record-words">{t::STANDING_WORDS}</p>
         <div class="record-sign">
@@ -187,6 +188,58 @@ fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
         </tr>
     }
     .into_any()
+}
+
+/// Marks and notes of the steps, and the times kept.
+fn remarks(job: &Job) -> Option<AnyView> {
+    let whose = |owner: &Owner| match owner {
+        Owner::Block => String::new(),
+        Owner::Bank(bank) => format!("{} {}, ", t::DECK, t::bank(*bank)),
+        Owner::Cylinder(cylinder) => format!("{} {cylinder}, ", t::CYLINDER),
+    };
+    let mut lines: Vec<String> = Vec::new();
+    for ((owner, step), record) in &job.steps {
+        let mark = match &record.mark {
+            Some(Mark::Skipped(why)) => format!("{}: {why}", t::MARK_SKIP.to_lowercase()),
+            Some(Mark::NotForThisJob) => t::MARK_NOT.to_lowercase(),
+            Some(Mark::Done) | None => String::new(),
+        };
+        let said: Vec<&str> = [mark.as_str(), record.note.as_str()]
+            .into_iter()
+            .filter(|words| !words.is_empty())
+            .collect();
+        if !said.is_empty() {
+            lines.push(format!(
+                "{}{}: {}",
+                whose(owner),
+                t::step_title(*step),
+                said.join("; ")
+            ));
+        }
+    }
+    for cylinder in job.cylinders() {
+        let times: Vec<String> = [Field::ChillTime, Field::Carry, Field::HoldTime]
+            .into_iter()
+            .filter_map(|field| {
+                let s = job.entries.si(Place::of_cylinder(cylinder, field, 0))?;
+                Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
+            })
+            .collect();
+        if !times.is_empty() {
+            lines.push(format!("{} {cylinder}: {}", t::CYLINDER, times.join(", ")));
+        }
+    }
+    (!lines.is_empty()).then(|| {
+        let items: Vec<AnyView> = lines
+            .into_iter()
+            .map(|words| view! { <li>{words}</li> }.into_any())
+            .collect();
+        view! {
+            <p>{t::REMARKS}</p>
+            <ul>{items}</ul>
+        }
+        .into_any()
+    })
 }
 
 fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem) -> AnyView {

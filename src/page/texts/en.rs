@@ -142,6 +142,7 @@ pub const FLANGE: &str = "Flange";
 pub const DEPTH: &str = "Depth";
 pub const HEIGHT: &str = "Height";
 pub const NOT_DONE: &str = "Not done, not shown:";
+pub const REMARKS: &str = "Marks, notes and times (min:s):";
 pub const NOTHING_OPEN: &str = "Nothing open.";
 pub const SIGNED: &str = "Signed";
 pub const DATE: &str = "Date";

@@ -13,13 +13,9 @@ pub const IN_WORDS: &str = "In words";
 pub const IN_SYMBOLS: &str = "In symbols";
 pub const SOURCE: &str = "Source";
 pub const WENT_IN: &str = "What went in, what matters most first";
-pub const INPUT: &str = "Number";
-pub const VALUE: &str = "Value";
-pub const IF_OFF_BY: &str = "If it is off by";
-pub const THEN_MOVES: &str = "the answer moves by";
+pub const ALSO_IN: &str = "Also in it, without moving the number:";
 pub const MATERIALS: &str = "Materials";
 pub const NO_NUMBER_YET: &str = "No number yet: readings are missing.";
-pub const NOT_ANY_MORE: &str = "no answer any more";
 
 /// A calculation: words, symbols, source.
 #[must_use]
@@ -171,6 +167,15 @@ pub fn step_by(input: &Input, units: UnitSystem) -> String {
         format!("{by}, one reading alone")
     } else {
         by
+    }
+}
+
+/// What an input does to the answer.
+#[must_use]
+pub fn moves(by: &str, effect: Option<&str>) -> String {
+    match effect {
+        Some(effect) => format!("off by {by}, it moves the answer by {effect}"),
+        None => format!("off by {by}, there is no answer any more"),
     }
 }
 
