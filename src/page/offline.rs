@@ -28,7 +28,10 @@ pub fn register(state: State) {
         let Ok(value) = wasm_bindgen_futures::JsFuture::from(promise).await else {
             return;
         };
-        let registration: ServiceWorkerRegistration = value.unchecked_into();
+        // A browser that blocks workers may answer with nothing.
+        let Ok(registration) = value.dyn_into::<ServiceWorkerRegistration>() else {
+            return;
+        };
         watch(state, registration);
     });
 }

@@ -66,18 +66,7 @@ struct Stream {
 }
 
 fn stream() -> Outcome<Stream> {
-    run::run(
-        check::here(cargo()).args([
-            "build",
-            "--release",
-            "-p",
-            "coldseat-core",
-            "--bin",
-            "evaluate",
-        ]),
-        "see the message above",
-    )?;
-    let program = layout::target_folder().join("release").join("evaluate");
+    let program = check::evaluator()?;
     let broken = |error: std::io::Error| Trouble::with_file(&program, &error);
     let begun = Instant::now();
     let mut child = Command::new(&program)

@@ -230,8 +230,8 @@ fn examples(_: &Bench) -> Outcome<u64> {
     )
 }
 
-fn crosscheck(_: &Bench) -> Outcome<u64> {
-    let interpreter = python()?;
+/// The evaluator, built as a person would use it.
+pub(crate) fn evaluator() -> Outcome<PathBuf> {
     run::run(
         here(cargo()).args([
             "build",
@@ -243,7 +243,12 @@ fn crosscheck(_: &Bench) -> Outcome<u64> {
         ]),
         "see the message above",
     )?;
-    let program = layout::target_folder().join("release").join("evaluate");
+    Ok(layout::target_folder().join("release").join("evaluate"))
+}
+
+fn crosscheck(_: &Bench) -> Outcome<u64> {
+    let interpreter = python()?;
+    let program = evaluator()?;
     let script = layout::checkout().join("tests/crosscheck/crosscheck.py");
     let output = run::run_and_keep(
         here(Command::new(interpreter))
