@@ -70,7 +70,7 @@ pub fn fetch_crates() -> Outcome<()> {
     }
     run::run(
         &mut fetch,
-        "check that crates.io can be reached; if Cargo.lock is out of date, commit the new one",
+        "check that the crate registry can be reached; if Cargo.lock is out of date, commit the new one",
     )
 }
 

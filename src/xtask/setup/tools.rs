@@ -168,7 +168,7 @@ impl Tool<'_> {
                 .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", opt_level)
                 .env("CARGO_PROFILE_RELEASE_DEBUG", "false"),
             &format!(
-                "check that crates.io can be reached and a C compiler is installed, \
+                "check that the crate registry can be reached and a C compiler is installed, \
                  or run `cargo install {package} --version {version}` yourself"
             ),
         )?;

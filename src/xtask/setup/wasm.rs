@@ -259,7 +259,7 @@ fn build_library(root: &Path) -> Outcome<()> {
             .env("CARGO_TARGET_DIR", nest.join("target"))
             // The page is linked as one piece (fat LTO), library included.
             .env("RUSTFLAGS", "-Cembed-bitcode=yes"),
-        "check that crates.io can be reached; the library's few crates come from there",
+        "check that the crate registry can be reached; the library's few crates come from there",
     )?;
     let built = nest.join("target").join(TARGET).join("release/deps");
     let library = root.join("lib/rustlib").join(TARGET).join("lib");
