@@ -106,19 +106,61 @@ pub enum AirSide {
         /// K.
         room: f64,
     },
-    /// Flux tabulated over the surface temperature.
+    /// Coefficient tabulated over the root of the temperature difference.
     Tabulated {
-        /// First temperature, K.
-        first: f64,
-        /// Nodes per kelvin.
-        per_k: f64,
-        /// W/m2 into the face.
-        flux: [f64; AIR_NODES],
+        /// K.
+        room: f64,
+        /// A face colder than the room, and one warmer.
+        sides: [FaceTable; 2],
     },
 }
 
-/// Nodes of [`AirSide::Tabulated`].
-pub const AIR_NODES: usize = 28;
+/// Nodes of a [`FaceTable`].
+const FACE_NODES: usize = 24;
+
+/// The coefficient of a face on one side of the room's temperature, at even
+/// steps of the root of the difference: dense where the difference is small,
+/// where a late grip is decided.
+#[derive(Clone, Debug)]
+pub struct FaceTable {
+    /// Nodes per root kelvin.
+    per_root: f64,
+    /// W/m2/K.
+    coefficient: [f64; FACE_NODES],
+}
+
+impl FaceTable {
+    /// Between the room and `farthest`; with no span, the value at the room.
+    fn new(room: Temperature, farthest: Temperature, height: Length) -> Self {
+        let span = farthest.as_k() - room.as_k();
+        let per_root = (FACE_NODES - 1) as f64 / span.abs().max(1e-6).sqrt();
+        if span == 0.0 {
+            // No side at all: one value is enough.
+            let at_room = face_coefficient(room, room, height).as_w_m2k();
+            return Self {
+                per_root,
+                coefficient: [at_room; FACE_NODES],
+            };
+        }
+        let coefficient = core::array::from_fn(|i| {
+            let root = i as f64 / per_root;
+            let surface = room.as_k() + root * root * span.signum();
+            face_coefficient(Temperature::from_k(surface), room, height).as_w_m2k()
+        });
+        Self {
+            per_root,
+            coefficient,
+        }
+    }
+
+    #[inline]
+    fn at(&self, difference_k: f64) -> f64 {
+        let x = (difference_k.sqrt() * self.per_root).min((FACE_NODES - 1) as f64);
+        let i = (x as usize).min(FACE_NODES - 2);
+        let h = &self.coefficient;
+        h[i] + (h[i + 1] - h[i]) * (x - i as f64)
+    }
+}
 
 impl AirSide {
     /// Still air against a face of `height`, between `coldest` and `hottest`.
@@ -129,39 +171,26 @@ impl AirSide {
         coldest: Temperature,
         hottest: Temperature,
     ) -> Self {
-        let first = coldest.as_k();
-        let span = (hottest.as_k() - first).max(1.0);
-        let per_k = (AIR_NODES - 1) as f64 / span;
-        let mut flux = [0.0; AIR_NODES];
-        for (i, f) in flux.iter_mut().enumerate() {
-            let surface = first + i as f64 / per_k;
-            let h = face_coefficient(Temperature::from_k(surface), room, height);
-            *f = h.as_w_m2k() * (room.as_k() - surface);
+        Self::Tabulated {
+            room: room.as_k(),
+            sides: [coldest, hottest].map(|end| FaceTable::new(room, end, height)),
         }
-        Self::Tabulated { first, per_k, flux }
     }
 
-    /// Flux into the face, W/m2, and its slope over the temperature of the
-    /// cell behind it, through `resistance_m2k_w` between the two.
+    /// Flux into the face, W/m2, and about its slope over the temperature of
+    /// the cell behind it, through `resistance_m2k_w` between the two.
     #[inline]
     #[must_use]
     pub fn flux(&self, cell_k: f64, resistance_m2k_w: f64) -> (f64, f64) {
-        match self {
-            Self::Fixed { coefficient, room } => {
-                let u = coefficient / (1.0 + coefficient * resistance_m2k_w);
-                (u * (room - cell_k), -u)
+        let (room, coefficient) = match self {
+            Self::Fixed { coefficient, room } => (*room, *coefficient),
+            Self::Tabulated { room, sides } => {
+                let difference = room - cell_k;
+                let side = &sides[usize::from(difference < 0.0)];
+                (*room, side.at(difference.abs()))
             }
-            Self::Tabulated { first, per_k, flux } => {
-                let at = |t_k: f64| {
-                    let x = ((t_k - first) * per_k).clamp(0.0, (AIR_NODES - 1) as f64);
-                    let i = (x as usize).min(AIR_NODES - 2);
-                    let slope = flux[i + 1] - flux[i];
-                    (flux[i] + slope * (x - i as f64), slope * per_k)
-                };
-                let (straight, slope) = at(cell_k);
-                let (through, _) = at(cell_k + straight * resistance_m2k_w);
-                (through, slope)
-            }
-        }
+        };
+        let u = coefficient / (1.0 + coefficient * resistance_m2k_w);
+        (u * (room - cell_k), -u)
     }
 }

@@ -59,7 +59,7 @@ pub enum End {
 }
 
 /// From this time on the steps' tolerance falls as time goes on, s.
-const LATE_S: f64 = 40.0;
+const LATE_S: f64 = 30.0;
 /// Most steps of one phase; a usual drop takes about forty.
 const MOST_STEPS: usize = 20_000;
 
@@ -152,7 +152,7 @@ impl Run {
             let mut trial = h.min(aim);
             // A grip that comes late comes slowly: what is left of the clearance
             // then closes by a few kelvin, and a step's error weighs more.
-            let tolerance_k = self.tolerance_k * (LATE_S / before.t[0].max(LATE_S)).max(0.05);
+            let tolerance_k = self.tolerance_k * (LATE_S / before.t[0].max(LATE_S)).max(0.005);
             self.stepper.prepare(&self.model, &self.y);
             let step = self.stepper.step(&self.model, &self.y, &rates, trial);
             if step.error > tolerance_k {
