@@ -60,7 +60,8 @@ fn usual_drop() -> impl Strategy<Value = (f64, f64, f64, f64, f64)> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 64, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 64, failure_persistence: None,
+        rng_seed: proptest::test_runner::RngSeed::Fixed(20250), ..ProptestConfig::default() })]
 
     #[test]
     fn heat_is_conserved_and_time_runs_on((od, wall, fit, block, carry) in usual_drop()) {

@@ -180,7 +180,9 @@ impl Run {
                     after.s = s + trial;
                 }
                 // Short of it: this was an ordinary step, the next comes closer.
-                met = reached(&after) <= 1e-5 * reached(&before).abs();
+                // A step too short to matter has arrived whatever is left.
+                met = reached(&after) <= 1e-5 * reached(&before).abs()
+                    || trial <= 1e-7 * after.s.max(1e-3);
             }
             self.steps[0] += 1;
             s = after.s;
