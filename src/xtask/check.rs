@@ -3,7 +3,7 @@
 //! The same for a person and for CI. The first check that fails ends the run:
 //! what comes after it would mostly fail for the same reason.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::Instant;
 
@@ -309,6 +309,7 @@ fn build(bench: &Bench) -> Outcome<u64> {
 
 fn browser(bench: &Bench) -> Outcome<u64> {
     let browser = bench.browser()?;
+    let axe = bench.tools()?.axe.as_deref().unwrap_or(Path::new(""));
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests", "--tests"])
@@ -323,6 +324,7 @@ fn browser(bench: &Bench) -> Outcome<u64> {
                 layout::target_folder().join("pictures"),
             )
             .env("COLDSEAT_BROWSER", &browser.browser)
+            .env("COLDSEAT_AXE", axe)
             .env("CHROMEDRIVER", &browser.driver),
     )
 }

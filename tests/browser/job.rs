@@ -44,7 +44,7 @@ async fn the_demo_cylinder_that_stopped_is_not_home() -> Result<()> {
     ] {
         page.find(
             Role::Link,
-            containing(&format!("Cylinder {cylinder}: {word}")),
+            containing(&format!("Cylinder {cylinder} {word}")),
         )
         .await?;
     }

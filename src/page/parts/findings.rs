@@ -42,7 +42,7 @@ pub fn cautions(list: &[Caution]) -> Option<AnyView> {
             .collect();
         view! {
             <aside class="cautions" aria-label=t::CAUTIONS>
-                <h4>{t::CAUTIONS}</h4>
+                <h2>{t::CAUTIONS}</h2>
                 <ul>{items}</ul>
                 <p>{t::STANDING_WORDS}</p>
             </aside>

@@ -73,7 +73,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
         .collect();
     let materials = (!materials.is_empty()).then(|| {
         view! {
-            <h4>{t::MATERIALS}</h4>
+            <h3>{t::MATERIALS}</h3>
             <ul>{materials}</ul>
         }
     });
@@ -86,7 +86,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
             <dt>{t::SOURCE}</dt>
             <dd>{source}</dd>
         </dl>
-        <h4>{t::WENT_IN}</h4>
+        <h3>{t::WENT_IN}</h3>
         <ol class="origin-inputs">{rows}</ol>
         {others}
         {materials}

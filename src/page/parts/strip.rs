@@ -125,11 +125,10 @@ fn ring(
                 class=words(class)
                 href=words(address)
                 aria-current=maybe(current)
-                aria-label=move || {
-                    format!("{} {cylinder}: {}", t::CYLINDER, t::state(condition.get()))
-                }
             >
+                <span class="spoken">{t::CYLINDER}" "</span>
                 <span class="ring-number">{cylinder}</span>
+                <span class="spoken">" "</span>
                 {live(move || bore(condition.get()))}
                 <span class="ring-word">{live(move || t::state(condition.get()))}</span>
             </a>

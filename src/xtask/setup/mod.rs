@@ -45,6 +45,8 @@ pub struct Toolbox {
     pub wasm_opt: Option<PathBuf>,
     /// Browser and driver, when they were asked for.
     pub browser: Option<Browser>,
+    /// The accessibility rules, when tests were asked for.
+    pub axe: Option<PathBuf>,
 }
 
 impl Toolbox {
@@ -76,9 +78,9 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
     let trunk = tools::trunk()?;
     let wasm_bindgen_folder = tools::wasm_bindgen_folder()?;
     let wasm_opt = tools::wasm_opt()?;
-    let browser = match purpose {
-        Purpose::Page => None,
-        Purpose::Tests => Some(browser::browser()?),
+    let (browser, axe) = match purpose {
+        Purpose::Page => (None, None),
+        Purpose::Tests => (Some(browser::browser()?), Some(tools::axe()?)),
     };
     say(&format!(
         "ready after {:.0} s",
@@ -90,6 +92,7 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         wasm_bindgen_folder,
         wasm_opt,
         browser,
+        axe,
     })
 }
 

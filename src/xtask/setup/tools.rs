@@ -15,6 +15,9 @@ const TRUNK: &str = "0.21.14";
 /// for what today's compiler puts into a wasm file (Debian's own is not).
 const BINARYEN: &str = "132";
 
+/// The accessibility rules, as packaged for npm.
+const AXE: &str = "4.14.1";
+
 /// Trunk of our version, installed if need be.
 pub(super) fn trunk() -> Outcome<PathBuf> {
     let wanted = Tool {
@@ -68,36 +71,10 @@ pub(super) fn wasm_opt() -> Outcome<Option<PathBuf>> {
         say("wasm-opt: there");
         return Ok(Some(ours));
     }
-    let npm = match on_path("npm") {
-        None if debian::is_debian() => {
-            say("npm: installing Debian's nodejs and npm for wasm-opt, about a minute");
-            debian::install(&["nodejs", "npm"]).ok();
-            on_path("npm")
-        }
-        found => found,
-    };
-    let Some(npm) = npm else {
+    if !npm_package(&home, "binaryen", &format!("{BINARYEN}.0.0"))? {
         say("wasm-opt: no npm here, so the page is built without it (works the same, is larger)");
         return Ok(None);
-    };
-    say(&format!(
-        "wasm-opt: fetching the npm package binaryen {BINARYEN}, some seconds"
-    ));
-    fs::create_dir_all(&home).map_err(|error| Trouble::with_file(&home, &error))?;
-    run::run(
-        Command::new(npm)
-            .current_dir(&home)
-            .args([
-                "install",
-                "--no-save",
-                "--no-audit",
-                "--no-fund",
-                "--prefix",
-            ])
-            .arg(&home)
-            .arg(format!("binaryen@{BINARYEN}.0.0")),
-        "check that the npm registry can be reached, or put wasm-opt 132 on your PATH",
-    )?;
+    }
     if is_our_binaryen(&ours) {
         Ok(Some(ours))
     } else {
@@ -106,6 +83,57 @@ pub(super) fn wasm_opt() -> Outcome<Option<PathBuf>> {
             "check that Node 18 or newer is installed",
         ))
     }
+}
+
+/// The accessibility rules that the browser tests hold every screen against.
+pub(super) fn axe() -> Outcome<PathBuf> {
+    let home = layout::tools_folder().join(format!("axe-core-{AXE}"));
+    let rules = home.join("node_modules/axe-core/axe.min.js");
+    if rules.is_file() {
+        say("axe-core: there");
+        return Ok(rules);
+    }
+    if npm_package(&home, "axe-core", AXE)? && rules.is_file() {
+        return Ok(rules);
+    }
+    Err(Trouble::new(
+        format!("the accessibility rules of axe-core {AXE} cannot be had"),
+        "install npm (Debian: nodejs and npm) and run this again",
+    ))
+}
+
+/// Fetches a package of npm into a folder of its own; whether there is an npm.
+fn npm_package(home: &Path, package: &str, version: &str) -> Outcome<bool> {
+    let npm = match on_path("npm") {
+        None if debian::is_debian() => {
+            say("npm: installing Debian's nodejs and npm, about a minute");
+            debian::install(&["nodejs", "npm"]).ok();
+            on_path("npm")
+        }
+        found => found,
+    };
+    let Some(npm) = npm else {
+        return Ok(false);
+    };
+    say(&format!(
+        "{package}: fetching version {version} with npm, some seconds"
+    ));
+    fs::create_dir_all(home).map_err(|error| Trouble::with_file(home, &error))?;
+    run::run(
+        Command::new(npm)
+            .current_dir(home)
+            .args([
+                "install",
+                "--no-save",
+                "--no-audit",
+                "--no-fund",
+                "--prefix",
+            ])
+            .arg(home)
+            .arg(format!("{package}@{version}")),
+        "check that the npm registry can be reached",
+    )?;
+    Ok(true)
 }
 
 fn is_our_binaryen(path: &Path) -> bool {

@@ -1,0 +1,117 @@
+//! Every screen for everyone: the accessibility rules of axe-core 4.14.1
+//! (general-purpose, npm), targets that a thumb in a glove hits, and no
+//! scrolling sideways from 320 to 1600 px, in both themes.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test says enough by failing"
+)]
+
+use std::fs;
+
+use anyhow::{Context, Result, bail, ensure};
+use coldseat_browser_tests::{Bench, Page, Role, Setting, Size, Theme, containing};
+use coldseat_core::job::step::{STEPS, StepId, Subject};
+
+/// WCAG 2.2 A, AA, and AAA where it says more of contrast, and good practice.
+const RULES: &str = "
+    const found = await axe.run(document, { runOnly: [
+        'wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa',
+        'best-practice'] });
+    return { passed: found.passes.length, broken: found.violations.map((rule) =>
+        `${rule.id}: ${rule.nodes.length} x, first ${rule.nodes[0].html.slice(0, 160)}`) };
+";
+
+/// What a hand is meant to hit and is under 44 px in either direction; links
+/// in running text are read, not hit (WCAG 2.2, 2.5.8, inline).
+const SMALL_TARGETS: &str = "
+    return [...document.querySelectorAll(
+        'a, button, input, select, textarea, summary, [role=button]')]
+        .filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest('p'))
+        .map((e) => [e, (e.closest('label') ?? e).getBoundingClientRect()])
+        .filter(([e, r]) => r.width > 0 && (r.width < 43.5 || r.height < 43.5))
+        .map(([e, r]) => `${Math.round(r.width)} x ${Math.round(r.height)}: ${e.outerHTML.slice(0, 120)}`);
+";
+
+/// Pixels that the page is wider than the screen.
+const TOO_WIDE: &str = "return document.documentElement.scrollWidth - window.innerWidth;";
+
+/// Every screen of the page, with the demo job that is open.
+async fn places(page: &Page, cylinder: u8) -> Result<Vec<String>> {
+    let address = page.script("return location.hash", vec![]).await?;
+    let address = address.as_str().context("an address")?;
+    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let steps = STEPS.iter().map(|step| match step.subject {
+        Subject::Cylinder => format!("{job}/cylinder/{cylinder}/{}", step.name),
+        Subject::Bank if step.id == StepId::Deck => format!("{job}/deck/1"),
+        Subject::Bank | Subject::Block => format!("{job}/block/{}", step.name),
+    });
+    let others = ["record", "engine"].map(|name| format!("{job}/{name}"));
+    let front = ["#/", "#/drop", "#/new", "#/settings"].map(str::to_owned);
+    Ok(front.into_iter().chain(steps).chain(others).collect())
+}
+
+async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<()> {
+    let rules = std::env::var("COLDSEAT_AXE").context("run by `cargo xtask test`")?;
+    let rules = fs::read_to_string(&rules).with_context(|| rules.clone())?;
+    let setting = Setting {
+        theme,
+        ..Setting::default()
+    };
+    let bench = Bench::open(setting).await?;
+    let page = bench.page();
+    page.tap(Role::Button, containing(demo)).await?;
+    page.find(Role::Link, containing("Cylinder 1")).await?;
+    let mut broken = Vec::new();
+    for place in places(page, cylinder).await? {
+        page.go(&place).await?;
+        page.script(&rules, vec![]).await?;
+        let found = page.script_awaiting(RULES).await?;
+        ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
+        let small = page.script(SMALL_TARGETS, vec![]).await?;
+        for trouble in [&found["broken"], &small] {
+            let list = trouble.as_array().context("a list")?;
+            broken.extend(list.iter().map(|t| format!("{place}: {t}")));
+        }
+    }
+    if !broken.is_empty() {
+        broken.dedup();
+        bail!("{} broken rules:\n{}", broken.len(), broken.join("\n"));
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn every_screen_keeps_the_rules_in_the_light() -> Result<()> {
+    every_screen_passes(Theme::Light, "Demo 1", 3).await
+}
+
+#[tokio::test]
+async fn every_screen_keeps_the_rules_in_the_dark() -> Result<()> {
+    every_screen_passes(Theme::Dark, "Demo 2", 6).await
+}
+
+#[tokio::test]
+async fn nothing_scrolls_sideways_from_320_to_1600() -> Result<()> {
+    for width in [320, 360, 820, 1280, 1600] {
+        let setting = Setting {
+            size: Size::Other(width, 640),
+            ..Setting::default()
+        };
+        let bench = Bench::open(setting).await?;
+        let page = bench.page();
+        page.tap(Role::Button, containing("Demo 2")).await?;
+        page.find(Role::Link, containing("Cylinder 8")).await?;
+        for place in places(page, 6).await? {
+            page.go(&place).await?;
+            let over = page.script(TOO_WIDE, vec![]).await?;
+            ensure!(
+                over.as_i64() <= Some(0),
+                "{place} at {width} px: {over} too wide"
+            );
+        }
+    }
+    Ok(())
+}
