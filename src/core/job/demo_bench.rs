@@ -27,6 +27,9 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::RodPitch, "0.1250"),
             (Field::RodYield, "130000"),
             (Field::LedgeMost, "40000"),
+            (Field::FlangeMost, "20000"),
+            (Field::RingHeight, "0.0600"),
+            (Field::RingProud, "0.0060"),
         ],
         Demo::MetricEight => &[
             (Field::Pitch, "160.000"),
@@ -45,6 +48,9 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::RodPitch, "2.000"),
             (Field::RodYield, "9000"),
             (Field::LedgeMost, "3000"),
+            (Field::FlangeMost, "1400"),
+            (Field::RingHeight, "1.500"),
+            (Field::RingProud, "0.150"),
         ],
     }
 }

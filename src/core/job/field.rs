@@ -249,6 +249,8 @@ fields! {
     RodYield "rod_yield" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
     /// Pressure the ledge may bear.
     LedgeMost "ledge_most" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
+    /// Shear stress the flange may bear at its root.
+    FlangeMost "flange_most" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
     /// Hours once for the job.
     HoursJob "hours_job" Block Plain ONE, MONEY, FREE, NONE;
     /// Hours for each hole.

@@ -1,6 +1,6 @@
-//! What a pull puts on ram, rod and ledge, against what each may bear: 80 % of
-//! the ram's rated pressure, half the rod's yield (both from memory, no
-//! source), the ledge pressure typed with the engine.
+//! What a pull puts on ram, rod, ledge and flange, against what each may bear:
+//! 80 % of the ram's rated pressure, half the rod's yield (both from memory, no
+//! source), ledge pressure and flange shear as typed with the engine.
 
 use super::{Field, Job, Owner, UnitSystem};
 use crate::mechanics::pull::{PullInput, Ram, Thread, pull};
@@ -22,6 +22,8 @@ pub enum Bearer {
     Rod,
     /// The ledge, pressed.
     Ledge,
+    /// The flange, in shear round its root.
+    Flange,
 }
 
 /// A load.
@@ -96,6 +98,13 @@ pub fn loads(job: &Job, cylinder: u8) -> Vec<Load> {
                 most: Pressure::from_pa(most_pa),
             });
         }
+        if let Some(most_pa) = engine(Field::FlangeMost) {
+            list.push(Load {
+                bearer: Bearer::Flange,
+                now: answer.flange_shear,
+                most: Pressure::from_pa(most_pa),
+            });
+        }
     }
     list
 }
@@ -107,7 +116,7 @@ mod tests {
     use core::f64::consts::PI;
 
     #[test]
-    fn ram_rod_and_ledge_of_the_demo_worked_by_hand() {
+    fn ram_rod_ledge_and_flange_of_the_demo_worked_by_hand() {
         let list = loads(&Demo::InchFive.job(0), 1);
         let now = |bearer| {
             list.iter()
@@ -123,6 +132,8 @@ mod tests {
             now(Bearer::Ledge),
             force / (PI / 4.0 * (4.64 * 4.64 - 4.44 * 4.44)),
         );
+        // Shear round the root of a 0.219 in flange on a 4.44 in sleeve.
+        close(now(Bearer::Flange), force / (PI * 4.44 * 0.219));
         assert_eq!(
             loads(
                 &Job::new(Demo::InchFive.profile(0).0, Demo::InchFive.profile(0).1),

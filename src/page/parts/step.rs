@@ -48,10 +48,12 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
             singles.extend(items);
             continue;
         }
-        let class = if places == Places::Clocks {
-            "readings readings-four"
-        } else {
-            "readings readings-two"
+        // Round the clock stands round a bore seen from above, levels between
+        // the two walls of a bore seen from the side.
+        let class = match places {
+            Places::Clocks => "readings readings-clock",
+            Places::Levels => "readings readings-bore",
+            _ => "readings readings-two",
         };
         groups.push(
             view! {

@@ -37,6 +37,7 @@ const GEOMETRY: &[Field] = &[
     Field::RodPitch,
     Field::RodYield,
     Field::LedgeMost,
+    Field::FlangeMost,
 ];
 
 /// Limits and targets.

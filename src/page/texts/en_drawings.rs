@@ -81,6 +81,7 @@ pub fn load_words(bearer: Bearer, now: &str, most: &str) -> String {
         Bearer::Ram => "ram",
         Bearer::Rod => "rod",
         Bearer::Ledge => "ledge",
+        Bearer::Flange => "flange, shear",
     };
     format!("{what} {now}, at most {most}")
 }

@@ -153,6 +153,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::RodPitch => "Pulling rod thread, pitch",
         Field::RodYield => "Pulling rod, yield strength",
         Field::LedgeMost => "Ledge pressure, at most",
+        Field::FlangeMost => "Flange shear at its root, at most",
         Field::HoursJob => "Hours once for the job",
         Field::HoursHole => "Hours for each hole",
         Field::HourPrice => "Price of an hour",
