@@ -225,9 +225,18 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
             (address, t::NEXT_STEP)
         });
     let next_cylinder = state.open.with_untracked(|open| {
+        // On from here and round again to the first that still wants this step:
+        // whoever begins at the rear is led as well.
         let job = &open.as_ref()?.job;
-        job.cylinders()
-            .find(|c| *c > cylinder)
+        let wants = |c: &u8| {
+            untrack(|| state.step_report(Owner::Cylinder(*c), spec.id))
+                .is_none_or(|r| !r.is_settled())
+        };
+        let after = || job.cylinders().filter(|c| *c > cylinder);
+        after()
+            .chain(job.cylinders().filter(|c| *c < cylinder))
+            .find(wants)
+            .or_else(|| after().next())
             .map(|c| (here(c, spec.id), t::NEXT_CYLINDER))
     });
     let buttons: Vec<AnyView> = [next_cylinder, next_step]
