@@ -9,6 +9,7 @@
 
 #[cfg(test)]
 mod golden;
+pub mod pack;
 mod read;
 pub mod restore;
 mod write;
