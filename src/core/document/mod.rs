@@ -9,7 +9,6 @@
 
 #[cfg(test)]
 mod golden;
-pub mod pack;
 mod read;
 pub mod restore;
 mod write;
