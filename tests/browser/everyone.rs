@@ -1,6 +1,6 @@
 //! Every screen for everyone: the accessibility rules of axe-core 4.14.1
-//! (general-purpose, npm), targets that a thumb in a glove hits, and no
-//! scrolling sideways from 320 to 1600 px, in both themes.
+//! (general-purpose, npm), targets of 44 px and more, no word of a
+//! drawing cut off, in both themes; and no scrolling sideways from 320 to 1600 px.
 
 #![allow(
     clippy::unwrap_used,
@@ -33,6 +33,18 @@ const SMALL_TARGETS: &str = "
         .map((e) => [e, (e.closest('label') ?? e).getBoundingClientRect()])
         .filter(([e, r]) => r.width > 0 && (r.width < 43.5 || r.height < 43.5))
         .map(([e, r]) => `${Math.round(r.width)} x ${Math.round(r.height)}: ${e.outerHTML.slice(0, 120)}`);
+";
+
+/// Words of a drawing that its edge cuts off: a number without its last digit
+/// is another number.
+const CUT_WORDS: &str = "
+    return [...document.querySelectorAll('svg text')].flatMap((words) => {
+        const edge = words.ownerSVGElement.getBoundingClientRect();
+        const box = words.getBoundingClientRect();
+        const is_cut = box.left < edge.left - 1 || box.right > edge.right + 1
+            || box.top < edge.top - 1 || box.bottom > edge.bottom + 1;
+        return is_cut ? [`cut off in a drawing: ${words.textContent}`] : [];
+    });
 ";
 
 /// Pixels that the page is wider than the screen.
@@ -71,7 +83,8 @@ async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<(
         let found = page.script_awaiting(RULES).await?;
         ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
         let small = page.script(SMALL_TARGETS, vec![]).await?;
-        for trouble in [&found["broken"], &small] {
+        let cut = page.script(CUT_WORDS, vec![]).await?;
+        for trouble in [&found["broken"], &small, &cut] {
             let list = trouble.as_array().context("a list")?;
             broken.extend(list.iter().map(|t| format!("{place}: {t}")));
         }

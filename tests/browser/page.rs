@@ -185,7 +185,13 @@ impl Page {
         .await?;
         let address = format!("{}{place}", self.address);
         self.client.goto(&address).await.context("opening")?;
-        self.stands().await
+        self.stands().await?;
+        // Another place in the same page loads nothing: it stands when the
+        // change of address was heard and drawn, two frames on.
+        let frames = "await new Promise((drawn) =>
+            requestAnimationFrame(() => requestAnimationFrame(drawn)));";
+        self.script_awaiting(frames).await?;
+        Ok(())
     }
 
     /// Reloads and waits until the page stands.

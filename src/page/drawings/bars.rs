@@ -55,7 +55,7 @@ pub fn load_bars(loads: &[Load], units: UnitSystem) -> Option<AnyView> {
         );
         let class = if share > 1.0 { "bar-bad" } else { "bar" };
         bar(&mut picture, class, (8.0, y), (x, y + 14.0));
-        picture.line("scribe-strong", (258.0, y - 3.0), (258.0, y + 17.0));
+        picture.line("scribe-strong", (258.0, y - 1.0), (258.0, y + 17.0));
     }
     Some(picture.view())
 }

@@ -101,9 +101,9 @@ pub fn section(section: &Section, units: UnitSystem) -> AnyView {
     if let Some(measured_m) = section.measured_m {
         picture.line("scribe", (196.0, top), (350.0, top));
         picture.text(
-            "strong",
+            "strong-end",
             (
-                204.0,
+                358.0,
                 if predicted_above {
                     top + 16.0
                 } else {

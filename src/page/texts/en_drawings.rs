@@ -4,7 +4,7 @@
 use coldseat_core::job::loads::Bearer;
 use coldseat_core::quantity::format::fixed;
 
-pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, the ledge pressure entered.";
+pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, ledge pressure and flange shear as entered.";
 pub const CHILL_CAPTION: &str =
     "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
 pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
@@ -81,7 +81,7 @@ pub fn load_words(bearer: Bearer, now: &str, most: &str) -> String {
         Bearer::Ram => "ram",
         Bearer::Rod => "rod",
         Bearer::Ledge => "ledge",
-        Bearer::Flange => "flange, shear",
+        Bearer::Flange => "flange shear",
     };
     format!("{what} {now}, at most {most}")
 }
