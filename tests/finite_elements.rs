@@ -94,6 +94,9 @@ impl Case {
             interference: DiametralInterference::from_inch(self.interference),
             joint: v.joint,
             clamp: Force::from_lbf(v.clamp_lbf),
+            gas: Pressure::from_pa(0.0),
+            gas_depth: None,
+            heat: None,
             depths: depths.iter().map(|z| Length::from_inch(*z)).collect(),
         }
     }

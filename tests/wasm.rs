@@ -76,6 +76,10 @@ fn rings_and_finite_elements_agree() {
     profile["sleeve"]["flange_thickness_m"] = Value::Null;
     profile["block"]["below_m"] = json!(0);
     profile["z_m"] = json!([0.075]);
+    let cold = profile.as_object_mut().expect("an object");
+    for running in ["gas_pa", "gas_depth_m", "temperatures"] {
+        cold.remove(running);
+    }
     let profile = ask("bore_profile", &profile);
     let ring = fit["outputs"]["sleeve_inner_d_change_m"]
         .as_f64()

@@ -128,6 +128,9 @@ fn profile() {
         interference: DiametralInterference::from_m(3.2e-5),
         joint: Joint::Frictionless,
         clamp: Force::from_n(0.0),
+        gas: Pressure::from_pa(0.0),
+        gas_depth: None,
+        heat: None,
         depths: (0..40)
             .map(|i| Length::from_m(0.0039 * f64::from(i)))
             .collect(),

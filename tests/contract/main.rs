@@ -64,6 +64,9 @@ fn every_field_is_demanded_and_checked() {
         "slope",
         "block_k",
         "air_w_m2k",
+        "gas_pa",
+        "gas_depth_m",
+        "temperatures",
     ];
     for name in names() {
         let whole = good(name);
@@ -228,6 +231,16 @@ fn contradictions_name_the_inner_one() {
         "bore_profile",
         &with("bore_profile", "/sleeve/flange_outer_d_m", json!(null)),
         "sleeve.flange_outer_d_m",
+    );
+    refused(
+        "bore_profile",
+        &with("bore_profile", "/gas_depth_m", json!(0.156)),
+        "gas_depth_m",
+    );
+    refused(
+        "bore_profile",
+        &with("bore_profile", "/temperatures/block_outer_k", json!(501)),
+        "temperatures.block_outer_k",
     );
     let mut clamped = with("bore_profile", "/clamp_n", json!(1000));
     clamped["sleeve"]["flange_outer_d_m"] = json!(null);

@@ -61,7 +61,12 @@ pub fn good(calc: &str) -> Value {
                 "flange_thickness_m": 0.005, "youngs_pa": 1.68e11, "poisson": 0.275
             },
             "block": {"outer_d_m": 0.1524, "youngs_pa": 1.1e11, "poisson": 0.26, "below_m": 0.02, "jacket": null},
-            "interference_m": 3e-5, "joint": "frictionless", "clamp_n": 0, "z_m": [0, 0.05, 0.155]
+            "interference_m": 3e-5, "joint": "frictionless", "clamp_n": 0, "z_m": [0, 0.05, 0.155],
+            "gas_pa": 1e6, "gas_depth_m": 0.08,
+            "temperatures": {
+                "sleeve_material": "ductile_iron_ferritic", "block_properties": {"expansion_per_k": 1.1e-5},
+                "sleeve_inner_k": 420, "sleeve_outer_k": 400, "block_inner_k": 390, "block_outer_k": 360
+            }
         }),
         "counterbore" => json!({
             "thickness_m": [0.008, 0.00801], "target_proud_m": 0.0002, "depth_now_m": [0.0077, 0.0077],

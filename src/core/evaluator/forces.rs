@@ -3,11 +3,13 @@
 use super::fields::Fields;
 use super::output::Output;
 use crate::mechanics;
-use crate::mechanics::bore_profile::{BoreProfileInput, Flange, Jacket, Joint};
+use crate::mechanics::bore_profile::{BoreProfileInput, Flange, Heat, Jacket, Joint};
 use crate::mechanics::pull::{PullInput, Ram, Thread};
 use crate::mechanics::rings::{Elastic, PressFit};
 use crate::quantity::report::Fault;
-use crate::quantity::{Area, Diameter, DiametralInterference, Force, Length, Pressure};
+use crate::quantity::{
+    Area, Diameter, DiametralInterference, Force, Length, Pressure, Temperature,
+};
 
 pub(super) fn elastic(f: &Fields) -> Result<Elastic, Fault> {
     Ok(Elastic {
@@ -110,6 +112,23 @@ pub fn pull(f: &Fields) -> Result<Output, Fault> {
     Ok(out)
 }
 
+/// Running temperatures, where they are given.
+fn heat(f: &Fields) -> Result<Option<Heat>, Fault> {
+    if !f.has("temperatures") {
+        return Ok(None);
+    }
+    let t = f.object("temperatures")?;
+    let at = |name: &str| t.number(name).map(Temperature::from_k);
+    let heat = Heat {
+        sleeve_material: t.material("sleeve_", &["expansion_per_k"])?,
+        block_material: t.material("block_", &["expansion_per_k"])?,
+        sleeve: [at("sleeve_inner_k")?, at("sleeve_outer_k")?],
+        block: [at("block_inner_k")?, at("block_outer_k")?],
+    };
+    t.finish()?;
+    Ok(Some(heat))
+}
+
 pub fn bore_profile(f: &Fields) -> Result<Output, Fault> {
     let sleeve = f.object("sleeve")?;
     let block = f.object("block")?;
@@ -165,6 +184,9 @@ pub fn bore_profile(f: &Fields) -> Result<Output, Fault> {
             ],
         )?,
         clamp: Force::from_n(f.number("clamp_n")?),
+        gas: Pressure::from_pa(f.number_or("gas_pa", 0.0)?),
+        gas_depth: f.optional("gas_depth_m")?.map(Length::from_m),
+        heat: heat(f)?,
         depths: f.numbers("z_m")?.into_iter().map(Length::from_m).collect(),
     };
     sleeve.finish()?;

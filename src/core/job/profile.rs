@@ -108,6 +108,9 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Vec<Fie
             interference: fit,
             joint: Joint::Frictionless,
             clamp: Force::from_n(0.0),
+            gas: Pressure::from_pa(0.0),
+            gas_depth: None,
+            heat: None,
             depths: (0..LEVELS)
                 .map(|i| Length::from_m(top_m * i as f64 / (LEVELS - 1) as f64))
                 .collect(),

@@ -12,7 +12,7 @@ impl Assembly<'_> {
             .joint_rows()
             .map(|j| self.pressing(forces, j).abs())
             .fold(0.0, f64::max);
-        let scale = largest.max(self.input.clamp.as_n()).max(1e-9);
+        let scale = largest.max(self.largest_load()).max(1e-9);
         for j in self.joint_rows() {
             let (s, b) = (
                 self.grid.at(Body::Sleeve, joint, j),
@@ -50,15 +50,16 @@ impl Assembly<'_> {
         changed
     }
 
-    /// Largest force at a node that nothing touches, over the largest contact.
+    /// Largest force at the inside and across the joint that nothing
+    /// balances, over the largest force.
     pub(super) fn residual(&self, forces: &[[f64; 2]]) -> f64 {
         let joint = 2 * self.mesh.joint;
         let largest = self
             .joint_rows()
             .map(|j| self.pressing(forces, j).abs())
-            .fold(self.input.clamp.as_n(), f64::max);
+            .fold(self.largest_load(), f64::max);
         let inner = (0..self.grid.rows)
-            .map(|j| forces[self.grid.at(Body::Sleeve, 0, j)][0].abs())
+            .map(|j| (forces[self.grid.at(Body::Sleeve, 0, j)][0] - self.gas[j]).abs())
             .fold(0.0, f64::max);
         let balance: f64 = self
             .joint_rows()

@@ -24,8 +24,11 @@ pub const PLACES: [(usize, usize); NODES] = [
 /// Stiffness of an element.
 pub type Stiffness = [[f64; UNKNOWNS]; UNKNOWNS];
 
+/// Forces of an element that is held from growing.
+pub type Growth = [f64; UNKNOWNS];
+
 /// Gauss points and weights, exact to degree five.
-const GAUSS: [(f64, f64); 3] = [
+pub const GAUSS: [(f64, f64); 3] = [
     (-0.774_596_669_241_483_4, 5.0 / 9.0),
     (0.0, 8.0 / 9.0),
     (0.774_596_669_241_483_4, 5.0 / 9.0),
@@ -119,6 +122,27 @@ pub fn stiffness(sides: &Sides, material: &Elastic) -> Stiffness {
     k
 }
 
+/// Forces on the nodes, N, with which an element presses outward that wants to
+/// grow by a strain (the same in every direction, by radius) and is held.
+#[must_use]
+pub fn free_growth(sides: &Sides, material: &Elastic, strain: impl Fn(f64) -> f64) -> Growth {
+    let bulk = material.youngs.as_pa() / (1.0 - 2.0 * material.poisson);
+    let mut load = [0.0; UNKNOWNS];
+    for (x, wx) in GAUSS {
+        let r = sides.inner + 0.5 * sides.width * (1.0 + x);
+        let stress = bulk * strain(r);
+        for (y, wy) in GAUSS {
+            let n = shapes(x, y);
+            let weight = stress * wx * wy * 0.25 * sides.width * sides.height * 2.0 * PI * r;
+            for (i, shape) in n.iter().enumerate() {
+                load[2 * i] += weight * (2.0 / sides.width * shape[1] + shape[0] / r);
+                load[2 * i + 1] += weight * 2.0 / sides.height * shape[2];
+            }
+        }
+    }
+    load
+}
+
 /// Quadratic shape functions on a line from -1 to 1: ends and middle.
 #[must_use]
 pub fn line_shapes(x: f64) -> [f64; 3] {
@@ -159,6 +183,31 @@ mod tests {
         let scale = k[1][1].abs();
         for f in forces(&k, &u) {
             assert!(f.abs() < 1e-9 * scale);
+        }
+    }
+
+    // Free growth strains without stress: the stiffness answers an even
+    // u = e r, w = e z with exactly the forces of the held growth.
+    #[test]
+    fn even_growth_leaves_no_force() {
+        let (s, k) = element();
+        let iron = Elastic {
+            youngs: Pressure::from_pa(110e9),
+            poisson: 0.26,
+        };
+        let e = 1.3e-3;
+        let u: [f64; UNKNOWNS] = core::array::from_fn(|i| {
+            let (px, py) = PLACES[i / 2];
+            if i % 2 == 0 {
+                e * (s.inner + 0.5 * s.width * px as f64)
+            } else {
+                e * 0.5 * s.height * py as f64
+            }
+        });
+        let held = free_growth(&s, &iron, |_| e);
+        let scale = held.iter().fold(0.0, |a: f64, f| a.max(f.abs()));
+        for (f, g) in forces(&k, &u).iter().zip(&held) {
+            assert!((f - g).abs() < 1e-11 * scale, "{f} {g}");
         }
     }
 

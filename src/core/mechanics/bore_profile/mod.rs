@@ -8,12 +8,16 @@
 //! The block's top is flush with the sleeve's.
 //!
 //! Assumed: small strains, one ring of block round the bore (no row of bores,
-//! see [`super::block_ring`] for that), no temperature. The ledge's inner
+//! see [`super::block_ring`] for that), temperatures that change with the
+//! radius only, elastic constants that do not change with temperature, gas on
+//! the inside alone. The ledge's inner
 //! corner is singular: stress there grows with every finer mesh, so pressure
 //! nearer to either end than a wall thickness is not to be trusted.
 
+mod check;
 mod contact;
 mod element;
+mod load;
 mod mesh;
 mod solve;
 
@@ -23,10 +27,10 @@ pub use solve::Joint;
 use core::f64::consts::PI;
 
 use super::rings::Elastic;
+use crate::materials::Material;
 use crate::numerics::skyline::Skyline;
-use crate::quantity::bounds;
 use crate::quantity::report::Fault;
-use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
+use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure, Temperature};
 use mesh::{Body, Mesh};
 use solve::Solution;
 
@@ -48,6 +52,19 @@ pub struct Jacket {
     pub deck: Length,
     /// Thickness of the bottom plate.
     pub bottom: Length,
+}
+
+/// Temperatures of running, steady, and what the parts are made of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Heat {
+    /// What the sleeve is made of: its expansion.
+    pub sleeve_material: Material,
+    /// What the block is made of: its expansion.
+    pub block_material: Material,
+    /// The sleeve at its inside and at its outside.
+    pub sleeve: [Temperature; 2],
+    /// The block at the bore and at its outside.
+    pub block: [Temperature; 2],
 }
 
 /// A sleeve in a block.
@@ -77,6 +94,12 @@ pub struct BoreProfileInput {
     pub joint: Joint,
     /// Clamp load on the flange's top.
     pub clamp: Force,
+    /// Gas pressure on the inside.
+    pub gas: Pressure,
+    /// How far down from the top the gas reaches; `None`: all the way.
+    pub gas_depth: Option<Length>,
+    /// Temperatures; `None`: everything at 293.15 K.
+    pub heat: Option<Heat>,
     /// Depths asked for, below the top of the sleeve.
     pub depths: Vec<Length>,
 }
@@ -84,7 +107,8 @@ pub struct BoreProfileInput {
 /// A profile.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BoreProfile {
-    /// Change of the inside diameter at each depth; negative closes.
+    /// Change of the inside diameter at each depth from that of the free
+    /// sleeve at 293.15 K; negative closes.
     pub inner_change: Vec<Length>,
     /// Contact pressure at each depth; 0 above the ledge.
     pub pressure: Vec<Pressure>,
@@ -128,6 +152,9 @@ pub struct BoreProfile {
 ///     interference: DiametralInterference::from_inch(0.00125),
 ///     joint: Joint::Frictionless,
 ///     clamp: Force::from_n(0.0),
+///     gas: Pressure::from_pa(0.0),
+///     gas_depth: None,
+///     heat: None,
 ///     depths: vec![Length::from_inch(3.0)],
 /// })?;
 /// assert!((profile.inner_change[0].as_inch() / -0.000970478 - 1.0).abs() < 0.005);
@@ -263,128 +290,5 @@ impl<'a> JointLine<'a> {
         let from = 2 * (row - mesh.foot);
         let p: f64 = (0..3).map(|k| shapes[k] * self.pressure[from + k]).sum();
         p.max(0.0)
-    }
-}
-
-impl BoreProfileInput {
-    fn check(&self) -> Result<(), Fault> {
-        bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
-        bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
-        bounds::LENGTH.check("sleeve.length_m", self.length.as_m())?;
-        bounds::YOUNGS.check("sleeve.youngs_pa", self.sleeve.youngs.as_pa())?;
-        bounds::POISSON.check("sleeve.poisson", self.sleeve.poisson)?;
-        bounds::DIAMETER.check("block.outer_d_m", self.block_outer.as_m())?;
-        bounds::YOUNGS.check("block.youngs_pa", self.block.youngs.as_pa())?;
-        bounds::POISSON.check("block.poisson", self.block.poisson)?;
-        bounds::BELOW.check("block.below_m", self.below.as_m())?;
-        bounds::INTERFERENCE.check("interference_m", self.interference.as_m())?;
-        let clamp = bounds::CLAMP.check("clamp_n", self.clamp.as_n())?;
-        self.sleeve_inner
-            .check_inside("sleeve.inner_d_m", self.sleeve_outer)?;
-        self.sleeve_outer
-            .check_inside("sleeve.outer_d_m", self.block_outer)?;
-        let mut top = self.length.as_m();
-        if let Some(flange) = self.flange {
-            bounds::DIAMETER.check("sleeve.flange_outer_d_m", flange.outer.as_m())?;
-            top += bounds::THICKNESS.check("sleeve.flange_thickness_m", flange.thickness.as_m())?;
-            self.sleeve_outer
-                .check_inside("sleeve.outer_d_m", flange.outer)?;
-            flange
-                .outer
-                .check_inside("sleeve.flange_outer_d_m", self.block_outer)?;
-        } else if clamp > 0.0 {
-            return Err(Fault::new(
-                "clamp_n",
-                format!("{clamp} N on a sleeve without a flange: give the flange, or no clamp"),
-            ));
-        }
-        if let Some(jacket) = self.jacket {
-            self.check_jacket(&jacket, top + self.below.as_m())?;
-        }
-        for (i, depth) in self.depths.iter().enumerate() {
-            let z = depth.as_m();
-            // Room for the rounding of a sum of two lengths.
-            if !(0.0..=top * (1.0 + 1e-12)).contains(&z) {
-                return Err(Fault::new(
-                    format!("z_m[{i}]"),
-                    format!("{z} m is outside the sleeve: 0 to {top} m below its top"),
-                ));
-            }
-        }
-        self.check_slender()
-    }
-
-    fn check_jacket(&self, jacket: &Jacket, height: f64) -> Result<(), Fault> {
-        let wall = bounds::JACKET.check("block.jacket.wall_m", jacket.wall.as_m())?;
-        let deck = bounds::JACKET.check("block.jacket.deck_m", jacket.deck.as_m())?;
-        let bottom = bounds::JACKET.check("block.jacket.bottom_m", jacket.bottom.as_m())?;
-        let outside = self.sleeve_outer.radius().as_m() + wall;
-        if outside >= self.block_outer.radius().as_m() {
-            return Err(Fault::new(
-                "block.jacket.wall_m",
-                format!(
-                    "a parent wall of {wall} m reaches the outside of the block: make it thinner"
-                ),
-            ));
-        }
-        if deck + bottom >= height {
-            return Err(Fault::new(
-                "block.jacket.deck_m",
-                format!(
-                    "deck plate and bottom plate, {deck} + {bottom} m, fill the block's height of \
-                     {height} m: leave room for the jacket"
-                ),
-            ));
-        }
-        match self.flange {
-            Some(f) if f.thickness.as_m() >= deck && f.outer.radius().as_m() > outside => {
-                Err(Fault::new(
-                    "block.jacket.deck_m",
-                    format!(
-                        "a deck plate of {deck} m is no thicker than the flange, whose ledge would \
-                         stand over the jacket: check deck plate and parent wall"
-                    ),
-                ))
-            }
-            _ => Ok(()),
-        }
-    }
-
-    /// Walls and steps too thin to be meshed.
-    fn check_slender(&self) -> Result<(), Fault> {
-        const THINNEST_M: f64 = 1e-5;
-        let (a, b) = (
-            self.sleeve_inner.radius().as_m(),
-            self.sleeve_outer.radius().as_m(),
-        );
-        let c = self.block_outer.radius().as_m();
-        let thin = |field: &str, value: f64| {
-            Err(Fault::new(
-                field,
-                format!("{value} m of metal is too thin to be meshed: at least {THINNEST_M} m"),
-            ))
-        };
-        if b - a < THINNEST_M {
-            return thin("sleeve.inner_d_m", b - a);
-        }
-        if c - b < THINNEST_M {
-            return thin("sleeve.outer_d_m", c - b);
-        }
-        if self.length.as_m() < THINNEST_M {
-            return thin("sleeve.length_m", self.length.as_m());
-        }
-        if let Some(f) = self.flange {
-            let r = f.outer.radius().as_m();
-            if r - b < THINNEST_M {
-                return thin("sleeve.flange_outer_d_m", r - b);
-            }
-            if c - r < THINNEST_M {
-                return thin("sleeve.flange_outer_d_m", c - r);
-            }
-            if f.thickness.as_m() < THINNEST_M {
-                return thin("sleeve.flange_thickness_m", f.thickness.as_m());
-            }
-        }
-        Ok(())
     }
 }

@@ -2,7 +2,8 @@
 //! contact pulls and no gap is closed through.
 
 use super::BoreProfileInput;
-use super::element::{EVEN, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
+use super::element::{Growth, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
+use super::load;
 use super::mesh::{Body, Mesh};
 use crate::numerics::skyline::Skyline;
 use crate::quantity::report::Fault;
@@ -26,7 +27,7 @@ pub(super) type Nodal = Vec<[f64; 2]>;
 
 /// Movement of one node of one body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Slot {
+pub(super) enum Slot {
     /// No such node.
     None,
     /// Held in place.
@@ -95,6 +96,10 @@ pub(super) struct Assembly<'a> {
     pub(super) grid: Grid,
     cells: Vec<Cell>,
     matrices: Vec<Stiffness>,
+    /// Held growth of each matrix' cells; none where all is at the reference.
+    growths: Vec<Growth>,
+    /// Radial force of the gas on the inside, by row of half steps.
+    pub(super) gas: Vec<f64>,
     pub(super) present: Vec<bool>,
     /// Radial interference at the joint, m.
     pub(super) delta: f64,
@@ -149,6 +154,7 @@ impl<'a> Assembly<'a> {
         let grid = Grid::of(mesh);
         let mut cells = Vec::new();
         let mut matrices: Vec<Stiffness> = Vec::new();
+        let mut growths: Vec<Growth> = Vec::new();
         let mut known: Vec<(Sides, Body)> = Vec::new();
         let mut present = vec![false; grid.len()];
         for row in 0..mesh.rows() {
@@ -173,6 +179,7 @@ impl<'a> Assembly<'a> {
                         Body::Block => &input.block,
                     };
                     matrices.push(stiffness(&sides, elastic));
+                    growths.extend(load::growth(input, body, &sides));
                     known.push((sides, body));
                     matrices.len() - 1
                 });
@@ -192,6 +199,8 @@ impl<'a> Assembly<'a> {
             mesh,
             cells,
             matrices,
+            growths,
+            gas: load::gas(input, mesh),
             present,
             delta: 0.5 * input.interference.as_m(),
             joint: input.joint,
@@ -218,7 +227,7 @@ impl<'a> Assembly<'a> {
         }
     }
 
-    fn clamped(&self) -> bool {
+    pub(super) fn clamped(&self) -> bool {
         self.input.clamp.as_n() > 0.0
     }
 
@@ -321,7 +330,7 @@ impl<'a> Assembly<'a> {
         }
         let mut matrix = Skyline::new(first);
         let mut load = vec![0.0; count];
-        self.clamp_load(&slots, &mut load);
+        self.outer_loads(&slots, &mut load);
         for cell in &self.cells {
             let found = equations(cell);
             let k = &self.matrices[cell.matrix];
@@ -332,6 +341,7 @@ impl<'a> Assembly<'a> {
             let shifted = shift.iter().any(|s| *s != 0.0);
             for (p, ep) in found.iter().enumerate() {
                 let Some(ep) = *ep else { continue };
+                load[ep] += self.growth(cell, p);
                 for (q, eq) in found.iter().enumerate() {
                     if let Some(eq) = eq.filter(|eq| *eq <= ep) {
                         matrix.add(ep, eq, k[p][q]);
@@ -369,28 +379,18 @@ impl<'a> Assembly<'a> {
         Ok((movements, forces))
     }
 
-    /// Clamp load, evenly on the flange's top.
-    fn clamp_load(&self, slots: &[[Slot; 2]], load: &mut [f64]) {
-        if !self.clamped() {
-            return;
-        }
-        let r = &self.mesh.r[..=self.mesh.flange];
-        let area = r[r.len() - 1].powi(2) - r[0].powi(2);
-        for (column, pair) in r.windows(2).enumerate() {
-            // Exact for a pressure on a ring: the radius is linear over it.
-            let (a, h) = (pair[0], pair[1] - pair[0]);
-            let shares = [a * h / 6.0, (a + 0.5 * h) * h * EVEN[1], (a + h) * h / 6.0];
-            for (n, share) in shares.iter().enumerate() {
-                let node = self
-                    .grid
-                    .at(Body::Sleeve, 2 * column + n, self.grid.rows - 1);
-                if let Slot::Free(e) = slots[node][1] {
-                    load[e as usize] -= self.input.clamp.as_n() * 2.0 * share / area;
-                }
-            }
-        }
+    fn growth(&self, cell: &Cell, unknown: usize) -> f64 {
+        self.growths.get(cell.matrix).map_or(0.0, |g| g[unknown])
     }
 
+    /// Largest force of a growth that is held: what rounding is measured by.
+    pub(super) fn largest_growth(&self) -> f64 {
+        let all = self.growths.iter().flatten();
+        all.fold(0.0, |a, f| a.max(f.abs()))
+    }
+
+    /// Forces that the stressed metal puts on its nodes: what stiffness and
+    /// movement give, less what free growth gives without any stress.
     fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
         let mut forces = vec![[0.0; 2]; self.grid.len()];
         for cell in &self.cells {
@@ -402,7 +402,8 @@ impl<'a> Assembly<'a> {
             for (n, (node, _, _)) in self.nodes(cell).enumerate() {
                 for axis in 0..2 {
                     let row = &k[2 * n + axis];
-                    forces[node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>();
+                    forces[node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>()
+                        - self.growth(cell, 2 * n + axis);
                 }
             }
         }
