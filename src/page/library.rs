@@ -3,10 +3,9 @@
 
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS, SHOP};
+use coldseat_core::document::row::Row;
 use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
 use coldseat_core::job::Job;
-use coldseat_core::job::assess::assess;
-use coldseat_core::job::report::State as Condition;
 
 /// The open job.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,16 +29,8 @@ pub struct OpenJob {
 pub struct Listed {
     /// Its key.
     pub id: String,
-    /// Its name.
-    pub name: String,
-    /// Whose block.
-    pub customer: String,
-    /// The engine's name.
-    pub engine: String,
-    /// When it was last changed.
-    pub changed: u64,
-    /// State of each cylinder.
-    pub cylinders: Vec<Condition>,
+    /// What is shown of it.
+    pub row: Row,
     /// Written by a later version.
     pub newer: bool,
 }
@@ -68,7 +59,17 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
         })
         .collect();
     for id in slots::job_ids(&Local) {
-        let Ok(loaded) = slots::load(&Local, &format!("{JOBS}{id}")) else {
+        let name = format!("{JOBS}{id}");
+        let row = slots::peek(&Local, &name).and_then(|peek| Row::from_bytes(&peek.row));
+        if let Some(row) = row.filter(Row::is_current) {
+            jobs.push(Listed {
+                id,
+                row,
+                newer: false,
+            });
+            continue;
+        }
+        let Ok(loaded) = slots::load(&Local, &name) else {
             continue;
         };
         let mut listed = None;
@@ -92,7 +93,10 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
         }));
         jobs.extend(listed);
     }
-    jobs.sort_by(|a, b| b.changed.cmp(&a.changed).then(a.name.cmp(&b.name)));
+    jobs.sort_by(|a, b| {
+        let (a, b) = (&a.row, &b.row);
+        b.changed.cmp(&a.changed).then(a.name.cmp(&b.name))
+    });
     (jobs, damaged)
 }
 
@@ -137,29 +141,15 @@ pub fn read_shop() -> Option<Shop> {
         })
 }
 
-fn listed(id: &str, job: &Job, changed: u64) -> Listed {
-    Listed {
-        id: id.to_owned(),
-        name: job.name.clone(),
-        customer: job.customer.clone(),
-        engine: job.engine.name.clone(),
-        changed,
-        cylinders: assess(job).into_iter().map(|r| r.state).collect(),
-        newer: false,
-    }
-}
-
 fn head(id: &str, text: &str) -> Result<Listed, Unreadable> {
     let (document, newer) = match restore(text) {
         Restored::Valid(document) | Restored::Repaired(document, _) => (document, false),
         Restored::Newer { readable, .. } => (readable.ok_or(Unreadable::NotADocument)?, true),
         Restored::Unreadable(why) => return Err(why),
     };
-    match &document.body {
-        Body::Job(job) => Ok(Listed {
-            newer,
-            ..listed(id, job, document.changed)
-        }),
-        Body::Shop(_) => Err(Unreadable::NotADocument),
-    }
+    Ok(Listed {
+        id: id.to_owned(),
+        row: Row::of(&document).ok_or(Unreadable::NotADocument)?,
+        newer,
+    })
 }

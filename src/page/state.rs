@@ -8,6 +8,7 @@ use crate::route::{Route, View};
 use crate::storage::ShelfFault;
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS, SHOP};
+use coldseat_core::document::row::Row;
 use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::check::{Checked, Sheet, check};
@@ -187,35 +188,42 @@ impl State {
     }
 
     /// The open job as a document.
-    #[must_use]
-    pub fn open_text(self) -> Option<String> {
+    fn open_document(self) -> Option<Document> {
         self.open.with_untracked(|open| {
             open.as_ref().map(|open| {
                 let mut document =
                     Document::new(Body::Job(Box::new(open.job.clone())), open.created);
                 document.changed = browser::now();
                 document.unknown = open.unknown.clone();
-                write(&document)
+                document
             })
         })
     }
 
+    /// The open job as the text of a document.
+    #[must_use]
+    pub fn open_text(self) -> Option<String> {
+        self.open_document().map(|document| write(&document))
+    }
+
     /// Writes the open job, now.
     fn save_open(self) {
-        let (Some(text), Some(id)) = (
-            self.open_text(),
+        let (Some(document), Some(id)) = (
+            self.open_document(),
             self.open
                 .with_untracked(|o| o.as_ref().map(|o| o.id.clone())),
         ) else {
             return;
         };
-        self.note(slots::save(&Local, &format!("{JOBS}{id}"), &text));
+        let row = Row::of(&document).unwrap_or_default().bytes();
+        let name = format!("{JOBS}{id}");
+        self.note(slots::save(&Local, &name, &write(&document), row));
     }
 
     fn save_shop(self) {
         let shop = self.shop.get_untracked();
         let text = write(&Document::new(Body::Shop(shop), browser::now()));
-        self.note(slots::save(&Local, SHOP, &text));
+        self.note(slots::save(&Local, SHOP, &text, Vec::new()));
     }
 
     /// Changes the open job and writes it.

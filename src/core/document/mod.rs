@@ -9,8 +9,11 @@
 
 #[cfg(test)]
 mod golden;
+pub mod pack;
 mod read;
 pub mod restore;
+pub mod row;
+pub mod slot;
 mod write;
 
 use crate::job::{Entries, Job, Millis, UnitSystem};

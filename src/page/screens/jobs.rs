@@ -74,9 +74,10 @@ pub fn JobsScreen() -> impl IntoView {
     }
 }
 
-fn line(job: Listed) -> AnyView {
+fn line(listed: Listed) -> AnyView {
+    let job = listed.row;
     let address = Route::Job {
-        id: job.id,
+        id: listed.id,
         view: View::Cylinder(None, None),
     }
     .address();
@@ -92,7 +93,7 @@ fn line(job: Listed) -> AnyView {
         .join(" \u{b7} ");
     let rings: Vec<AnyView> = job.cylinders.iter().map(|c| bore(*c)).collect();
     let tally = t::tally(&job.cylinders);
-    let newer = job
+    let newer = listed
         .newer
         .then(|| view! { <span class="job-newer">{t::NEWER}</span> });
     view! {

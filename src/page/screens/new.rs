@@ -47,7 +47,12 @@ pub fn NewScreen() -> impl IntoView {
                 .map(|(index, demo)| (format!("demo{index}"), demo.profile(0).0.name)),
         )
         .chain(state.jobs.get_untracked().into_iter().map(|job| {
-            let words = format!("{} ({} {})", job.engine, t::THIS_ENGINE_FROM, job.name);
+            let words = format!(
+                "{} ({} {})",
+                job.row.engine,
+                t::THIS_ENGINE_FROM,
+                job.row.name
+            );
             (format!("job-{}", job.id), words)
         }))
         .collect();

@@ -1,0 +1,436 @@
+//! A document made small, and back: for storage that is counted in UTF-16 code
+//! units, and for files that hold many jobs.
+//!
+//! The text stays the same document, byte for byte. What repeats in every job
+//! is told once: the time of each reading becomes a difference from the one
+//! before it, the unit of a field is said once, and the rest is deflated
+//! against a dictionary of the words that every document has. A text that does
+//! not have this shape is deflated as it stands.
+//!
+//! `[method][crc32, little-endian][deflate]`, method 0 for a text as it stands,
+//! 1 for columns. The dictionary belongs to these two methods for ever; another
+//! one is another method. The reader is total: any bytes are answered, nothing
+//! grows beyond [`UNPACKED_MOST`].
+
+use miniz_oxide::deflate::core::{
+    CompressorOxide, TDEFLFlush, TDEFLStatus, compress, create_comp_flags_from_zip_params,
+};
+use miniz_oxide::inflate::TINFLStatus;
+use miniz_oxide::inflate::core::inflate_flags::TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
+use miniz_oxide::inflate::core::{DecompressorOxide, decompress};
+use serde_json::{Map, Value};
+
+/// Words of every document; frozen, as stored documents lean on it.
+const WORDS: &[u8] = include_bytes!("pack_words.txt");
+/// Longest text that is packed or unpacked: 2 MiB, a hundred times a job of
+/// eight cylinders.
+pub const UNPACKED_MOST: usize = 2 << 20;
+const PLAIN: u8 = 0;
+const COLUMNS: u8 = 1;
+/// Method and checksum.
+const HEAD: usize = 5;
+
+/// Packs a text; `None` where it is too long to be unpacked again.
+#[must_use]
+pub fn pack(text: &str) -> Option<Vec<u8>> {
+    if text.len() > UNPACKED_MOST {
+        return None;
+    }
+    let columns = Columns::of(text)
+        .map(|columns| packed(COLUMNS, &columns.bytes(), text))
+        .filter(|bytes| unpack(bytes).as_deref() == Some(text));
+    let packed = columns.or_else(|| packed_plain(text))?;
+    Some(packed)
+}
+
+fn packed_plain(text: &str) -> Option<Vec<u8>> {
+    let bytes = packed(PLAIN, text.as_bytes(), text);
+    (unpack(&bytes).as_deref() == Some(text)).then_some(bytes)
+}
+
+fn packed(method: u8, content: &[u8], text: &str) -> Vec<u8> {
+    let mut bytes = vec![method];
+    bytes.extend(crc32fast::hash(text.as_bytes()).to_le_bytes());
+    bytes.extend(deflated(content));
+    bytes
+}
+
+/// The text that was packed; `None` where these bytes are not whole.
+#[must_use]
+pub fn unpack(bytes: &[u8]) -> Option<String> {
+    let (head, rest) = bytes.split_at_checked(HEAD)?;
+    let content = inflated(rest)?;
+    let text = match *head.first()? {
+        PLAIN => String::from_utf8(content).ok()?,
+        COLUMNS => Columns::from_bytes(&content)?.text()?,
+        _ => return None,
+    };
+    let crc = crc32fast::hash(text.as_bytes()).to_le_bytes();
+    (head.get(1..) == Some(crc.as_slice())).then_some(text)
+}
+
+fn deflated(content: &[u8]) -> Vec<u8> {
+    // Level 9, a raw stream without zlib's head.
+    let mut compressor = CompressorOxide::new(create_comp_flags_from_zip_params(9, -15, 0));
+    // What the dictionary itself becomes is thrown away: it ends on a byte, and
+    // the reader has the dictionary in its window already.
+    run(&mut compressor, WORDS, TDEFLFlush::Sync);
+    run(&mut compressor, content, TDEFLFlush::Finish)
+}
+
+fn run(compressor: &mut CompressorOxide, mut input: &[u8], flush: TDEFLFlush) -> Vec<u8> {
+    let mut out = Vec::new();
+    let mut piece = [0_u8; 4096];
+    loop {
+        let (status, taken, given) = compress(compressor, input, &mut piece, flush);
+        out.extend_from_slice(piece.get(..given).unwrap_or_default());
+        input = input.get(taken..).unwrap_or_default();
+        let more = status == TDEFLStatus::Okay
+            && (!input.is_empty() || given == piece.len() || flush == TDEFLFlush::Finish);
+        if !more {
+            return out;
+        }
+    }
+}
+
+fn inflated(bytes: &[u8]) -> Option<Vec<u8>> {
+    let most = WORDS.len() + UNPACKED_MOST + UNPACKED_MOST / 4;
+    let mut out = WORDS.to_vec();
+    let mut at = out.len();
+    let mut input = bytes;
+    let mut state = Box::<DecompressorOxide>::default();
+    out.resize(
+        at + (64 << 10).min(bytes.len().saturating_mul(16)).max(64),
+        0,
+    );
+    loop {
+        let (status, taken, given) = decompress(
+            &mut state,
+            input,
+            &mut out,
+            at,
+            TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF,
+        );
+        at += given;
+        input = input.get(taken..)?;
+        match status {
+            TINFLStatus::Done if input.is_empty() => {
+                out.truncate(at);
+                return out.get(WORDS.len()..).map(<[u8]>::to_vec);
+            }
+            TINFLStatus::HasMoreOutput if out.len() < most => {
+                let room = (out.len() * 2).min(most);
+                out.resize(room, 0);
+            }
+            _ => return None,
+        }
+    }
+}
+
+/// A document with the times and units of its readings taken out.
+struct Columns {
+    times: Vec<u64>,
+    skeleton: String,
+}
+
+/// The readings of an envelope, list by list, in the order of the text.
+fn lists(envelope: &mut Value) -> impl Iterator<Item = (&String, &mut Vec<Value>)> {
+    envelope
+        .get_mut("body")
+        .and_then(|body| body.get_mut("entries"))
+        .and_then(Value::as_object_mut)
+        .into_iter()
+        .flat_map(Map::values_mut)
+        .filter_map(Value::as_object_mut)
+        .flatten()
+        .filter_map(|(field, list)| Some((field, list.as_array_mut()?)))
+}
+
+impl Columns {
+    /// `None` where the text is not what a reader would write again.
+    fn of(text: &str) -> Option<Self> {
+        let mut envelope: Value = serde_json::from_str(text).ok()?;
+        let again = envelope.to_string();
+        if again != text {
+            return None;
+        }
+        let mut times = Vec::new();
+        let mut units = Map::new();
+        for (field, list) in lists(&mut envelope) {
+            for entry in list {
+                let Value::Array(parts) = entry else {
+                    continue;
+                };
+                let short = parts.len() == 3;
+                let [Value::String(words), unit @ Value::String(_), at, ..] = parts.as_mut_slice()
+                else {
+                    continue;
+                };
+                let Some(time) = at.as_u64() else { continue };
+                times.push(time);
+                let usual = units.entry(field.clone()).or_insert_with(|| unit.clone());
+                if usual == unit && short {
+                    *entry = Value::String(core::mem::take(words));
+                } else {
+                    *at = Value::Null;
+                }
+            }
+        }
+        let skeleton = Value::Array(vec![Value::Object(units), envelope]).to_string();
+        Some(Self { times, skeleton })
+    }
+
+    fn text(self) -> Option<String> {
+        let Value::Array(parts) = serde_json::from_str(&self.skeleton).ok()? else {
+            return None;
+        };
+        let [units, mut envelope] = <[Value; 2]>::try_from(parts).ok()?;
+        let mut times = self.times.into_iter();
+        for (field, list) in lists(&mut envelope) {
+            for entry in list {
+                match entry {
+                    Value::String(words) => {
+                        let parts = vec![
+                            Value::String(core::mem::take(words)),
+                            units.get(field)?.clone(),
+                            times.next()?.into(),
+                        ];
+                        *entry = Value::Array(parts);
+                    }
+                    Value::Array(parts) => {
+                        if let [Value::String(_), Value::String(_), at @ Value::Null, ..] =
+                            parts.as_mut_slice()
+                        {
+                            *at = times.next()?.into();
+                        }
+                    }
+                    _ => {}
+                }
+            }
+        }
+        times.next().is_none().then(|| envelope.to_string())
+    }
+
+    /// Count, unit of time, differences, then the skeleton.
+    fn bytes(&self) -> Vec<u8> {
+        let whole_seconds = self.times.iter().all(|t| t % 1000 == 0);
+        let scale = if whole_seconds { 1000 } else { 1 };
+        let mut bytes = Vec::new();
+        put_number(&mut bytes, self.times.len() as u64);
+        put_number(&mut bytes, scale);
+        let mut before = 0_u64;
+        for time in &self.times {
+            let now = time / scale;
+            // Zigzag: small either way is small.
+            let step = now.wrapping_sub(before).cast_signed();
+            put_number(&mut bytes, ((step << 1) ^ (step >> 63)).cast_unsigned());
+            before = now;
+        }
+        bytes.extend(self.skeleton.as_bytes());
+        bytes
+    }
+
+    fn from_bytes(bytes: &[u8]) -> Option<Self> {
+        let mut rest = bytes;
+        let count = take_number(&mut rest)?;
+        let scale = take_number(&mut rest)?;
+        // Every difference takes a byte at least: a lie about their number ends here.
+        if count > rest.len() as u64 {
+            return None;
+        }
+        let mut before = 0_u64;
+        let mut times = Vec::new();
+        for _ in 0..count {
+            let code = take_number(&mut rest)?;
+            let step = (code >> 1).cast_signed() ^ -(code & 1).cast_signed();
+            before = before.wrapping_add(step.cast_unsigned());
+            times.push(before.checked_mul(scale)?);
+        }
+        let skeleton = String::from_utf8(rest.to_vec()).ok()?;
+        Some(Self { times, skeleton })
+    }
+}
+
+pub(super) fn put_number(bytes: &mut Vec<u8>, mut number: u64) {
+    while number >= 0x80 {
+        bytes.push((number & 0x7f) as u8 | 0x80);
+        number >>= 7;
+    }
+    bytes.push(number as u8);
+}
+
+pub(super) fn take_number(rest: &mut &[u8]) -> Option<u64> {
+    let mut number = 0_u64;
+    for shift in (0..64).step_by(7) {
+        let (byte, after) = rest.split_first()?;
+        *rest = after;
+        number |= u64::from(byte & 0x7f) << shift;
+        if byte & 0x80 == 0 {
+            return Some(number);
+        }
+    }
+    None
+}
+
+/// The lowest of the 32,768 code units used: they are all letters and signs of
+/// the basic plane, far from surrogates.
+const FIRST: u32 = 0x3400;
+
+/// Bytes as text, 15 bits to a UTF-16 code unit.
+#[must_use]
+pub fn to_units(bytes: &[u8]) -> String {
+    let (mut held, mut bits) = (0_u32, 0);
+    let mut text = String::new();
+    for byte in bytes {
+        held = held << 8 | u32::from(*byte);
+        bits += 8;
+        if bits >= 15 {
+            bits -= 15;
+            text.extend(char::from_u32(FIRST + (held >> bits)));
+            held &= (1 << bits) - 1;
+        }
+    }
+    // A one behind the last byte says where the padding begins.
+    let last = (held << 1 | 1) << (14 - bits);
+    text.extend(char::from_u32(FIRST + last));
+    text
+}
+
+/// The bytes of such a text; `None` where it is none.
+#[must_use]
+pub fn from_units(text: &str) -> Option<Vec<u8>> {
+    let (mut held, mut bits) = (0_u32, 0);
+    let mut bytes = Vec::new();
+    // The mark lies in the last unit, or something was cut off or added.
+    text.chars()
+        .next_back()
+        .filter(|c| u32::from(*c) != FIRST)?;
+    for letter in text.chars() {
+        let value = u32::from(letter)
+            .checked_sub(FIRST)
+            .filter(|v| *v < 1 << 15)?;
+        held = held << 15 | value;
+        bits += 15;
+        while bits >= 8 {
+            bits -= 8;
+            bytes.push((held >> bits) as u8);
+            held &= (1 << bits) - 1;
+        }
+    }
+    if held != 0 {
+        // The mark may lie in the bits that fill no byte.
+        bytes.push((held << (8 - bits)) as u8);
+    }
+    while bytes.last() == Some(&0) {
+        bytes.pop();
+    }
+    (bytes.pop() == Some(0x80)).then_some(bytes)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::document::{Body, Document, write};
+    use crate::job::demo::Demo;
+    use crate::job::{Job, Owner};
+
+    fn text(job: Job) -> String {
+        write(&Document::new(Body::Job(Box::new(job)), 1_700_000_000_000))
+    }
+
+    /// A demo with the times of a working day: seconds within a field, minutes
+    /// between fields.
+    fn spread(demo: Demo) -> Job {
+        let mut job = demo.job(1_700_000_000_000);
+        let mut at = 1_700_000_000_000;
+        let mut lot = fastrand::Rng::with_seed(3);
+        let mut field = None;
+        let entries: Vec<_> = job.entries.iter().map(|(p, e)| (*p, e.clone())).collect();
+        for (place, mut entry) in entries {
+            if place.owner != Owner::Block {
+                let new =
+                    field.replace((place.owner, place.field)) != Some((place.owner, place.field));
+                let pause = if new { 30..1500 } else { 3..12 };
+                at += lot.u64(pause) * 1000;
+                entry.at = at;
+                job.entries.put(place, entry);
+            }
+        }
+        job
+    }
+
+    #[test]
+    fn a_job_of_eight_cylinders_takes_2500_bytes_at_most() {
+        for demo in Demo::ALL {
+            let text = text(spread(demo));
+            let units = to_units(&pack(&text).unwrap()).encode_utf16().count();
+            // The row of the list, the slot's head and the key come on top.
+            assert!(
+                2 * units <= 2250,
+                "{demo:?}: {} of {} bytes",
+                2 * units,
+                text.len()
+            );
+        }
+    }
+
+    #[test]
+    fn texts_come_back() {
+        let mut job = spread(Demo::InchFive);
+        let place = *job.entries.iter().next().unwrap().0;
+        job.entries.keep(place);
+        let whole = text(job);
+        let others = [
+            "",
+            "{}",
+            "[1,2]",
+            "no document",
+            "{ \"a\" : 1 }",
+            whole.as_str(),
+        ];
+        for text in others {
+            let packed = pack(text).unwrap();
+            assert_eq!(unpack(&packed).as_deref(), Some(text));
+            assert_eq!(from_units(&to_units(&packed)), Some(packed));
+        }
+        let odd = whole.replace("\"mm\"", "\"mm\",1");
+        assert_eq!(unpack(&pack(&odd).unwrap()).unwrap(), odd);
+        assert_eq!(pack(&"x".repeat(UNPACKED_MOST + 1)), None);
+    }
+
+    #[test]
+    fn units_carry_any_bytes() {
+        let mut lot = fastrand::Rng::with_seed(5);
+        for length in 0..200 {
+            let bytes: Vec<u8> = (0..length).map(|_| lot.u8(..)).collect();
+            assert_eq!(from_units(&to_units(&bytes)), Some(bytes));
+            assert_eq!(
+                from_units(&to_units(&vec![0; length])),
+                Some(vec![0; length])
+            );
+        }
+        for not in ["", "a", "\u{3400}", "\u{b400}", "\u{3400}\u{3400}"] {
+            assert_eq!(from_units(not), None, "{not:?}");
+        }
+    }
+
+    #[test]
+    fn damage_is_noticed_and_a_bomb_stays_small() {
+        let whole = text(spread(Demo::InchFive));
+        let packed = pack(&whole).unwrap();
+        for end in 0..packed.len() {
+            assert_eq!(unpack(&packed[..end]), None);
+        }
+        for at in 0..packed.len() {
+            let mut flipped = packed.clone();
+            flipped[at] ^= 1 << (at % 8);
+            // The last byte may end in bits that say nothing.
+            let same = unpack(&flipped).is_none_or(|t| at + 1 == packed.len() && t == whole);
+            assert!(same, "byte {at}");
+        }
+        let bomb = [vec![PLAIN, 0, 0, 0, 0], deflated(&vec![0; 64 << 20])].concat();
+        assert!(bomb.len() < 100_000);
+        assert_eq!(unpack(&bomb), None);
+    }
+}

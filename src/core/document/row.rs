@@ -1,0 +1,155 @@
+//! The row of a job in a list: what is shown and searched before the job is
+//! opened. It is stored beside the job, made from it and never read instead of
+//! it: a row that another version of the program made is made anew.
+
+use super::pack::{put_number, take_number};
+use super::{Body, Document};
+use crate::job::Millis;
+use crate::job::assess::assess;
+use crate::job::report::State;
+use serde_json::Value;
+
+/// Key of the envelope that says when a job was put into the bin.
+pub const BINNED: &str = "binned";
+
+/// Longest text of a row, in bytes.
+const TEXT_MOST: u64 = 1200;
+/// Most cylinders of a row.
+const STATES_MOST: u64 = 32;
+
+/// A row.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Row {
+    /// Version of the program that made it.
+    pub app: String,
+    /// Name of the job.
+    pub name: String,
+    /// Whose block.
+    pub customer: String,
+    /// Name of the engine.
+    pub engine: String,
+    /// When the job was last changed.
+    pub changed: Millis,
+    /// When it was put into the bin, if it was.
+    pub binned: Option<Millis>,
+    /// State of each cylinder.
+    pub cylinders: Vec<State>,
+}
+
+impl Row {
+    /// The row of a document; `None` for what is no job.
+    #[must_use]
+    pub fn of(document: &Document) -> Option<Self> {
+        let Body::Job(job) = &document.body else {
+            return None;
+        };
+        Some(Self {
+            app: env!("CARGO_PKG_VERSION").to_owned(),
+            name: job.name.clone(),
+            customer: job.customer.clone(),
+            engine: job.engine.name.clone(),
+            changed: document.changed,
+            binned: document.unknown.get(BINNED).and_then(Value::as_u64),
+            cylinders: assess(job).into_iter().map(|r| r.state).collect(),
+        })
+    }
+
+    /// Whether this version of the program made it.
+    #[must_use]
+    pub fn is_current(&self) -> bool {
+        self.app == env!("CARGO_PKG_VERSION")
+    }
+
+    /// As bytes.
+    #[must_use]
+    pub fn bytes(&self) -> Vec<u8> {
+        let mut bytes = Vec::new();
+        for text in [&self.app, &self.name, &self.customer, &self.engine] {
+            put_number(&mut bytes, text.len() as u64);
+            bytes.extend(text.as_bytes());
+        }
+        put_number(&mut bytes, self.changed);
+        put_number(&mut bytes, self.binned.unwrap_or(0));
+        put_number(&mut bytes, self.cylinders.len() as u64);
+        for state in &self.cylinders {
+            match *state {
+                State::LeftOut => bytes.push(0),
+                State::NotBegun => bytes.push(1),
+                State::Seated => bytes.push(2),
+                State::Look => bytes.push(3),
+                State::Stop => bytes.push(4),
+                State::InWork(done, all) => bytes.extend([5, done, all]),
+            }
+        }
+        bytes
+    }
+
+    /// Out of bytes; `None` where they are no row.
+    #[must_use]
+    pub fn from_bytes(mut bytes: &[u8]) -> Option<Self> {
+        let rest = &mut bytes;
+        let mut texts: [String; 4] = Default::default();
+        for text in &mut texts {
+            let length = take_number(rest).filter(|length| *length <= TEXT_MOST)?;
+            let (own, after) = rest.split_at_checked(usize::try_from(length).ok()?)?;
+            *text = core::str::from_utf8(own).ok()?.to_owned();
+            *rest = after;
+        }
+        let changed = take_number(rest)?;
+        let binned = Some(take_number(rest)?).filter(|at| *at > 0);
+        let count = take_number(rest).filter(|count| *count <= STATES_MOST)?;
+        let mut cylinders = Vec::new();
+        for _ in 0..count {
+            let state = match take_byte(rest)? {
+                0 => State::LeftOut,
+                1 => State::NotBegun,
+                2 => State::Seated,
+                3 => State::Look,
+                4 => State::Stop,
+                5 => State::InWork(take_byte(rest)?, take_byte(rest)?),
+                _ => return None,
+            };
+            cylinders.push(state);
+        }
+        let [app, name, customer, engine] = texts;
+        rest.is_empty().then_some(Self {
+            app,
+            name,
+            customer,
+            engine,
+            changed,
+            binned,
+            cylinders,
+        })
+    }
+}
+
+fn take_byte(rest: &mut &[u8]) -> Option<u8> {
+    let (byte, after) = rest.split_first()?;
+    *rest = after;
+    Some(*byte)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+
+    #[test]
+    fn a_row_comes_back_and_damage_is_no_row() {
+        let job = Demo::MetricEight.job(1_700_000_000_000);
+        let mut document = Document::new(Body::Job(Box::new(job)), 1_700_000_000_000);
+        document.unknown.insert(BINNED.to_owned(), 5.into());
+        let row = Row::of(&document).unwrap();
+        assert_eq!(row.cylinders.len(), 8);
+        assert_eq!(row.binned, Some(5));
+        assert!(row.is_current());
+        let bytes = row.bytes();
+        assert!(bytes.len() < 110, "{} bytes", bytes.len());
+        assert_eq!(Row::from_bytes(&bytes), Some(row));
+        for end in 0..bytes.len() {
+            assert_eq!(Row::from_bytes(&bytes[..end]), None);
+        }
+    }
+}
