@@ -284,7 +284,7 @@ fn job_fits(ledger: &mut Ledger) {
             fit: c1(),
             finished: inch(4.040),
             hone: Length::from_inch(0.003),
-            piston: inch(4.030),
+            piston: Some(inch(4.030)),
         })
         .expect("in range");
         row.check_share(done.grip_left, 1e-4);

@@ -165,7 +165,7 @@ pub fn finish(f: &Fields) -> Result<Output, Fault> {
         fit: read_fit(&fit)?,
         finished: diameter(f, "finished_d_m")?,
         hone: length(f, "hone_m")?,
-        piston: diameter(f, "piston_d_m")?,
+        piston: Some(diameter(f, "piston_d_m")?),
     };
     fit.finish()?;
     f.finish()?;
@@ -175,7 +175,10 @@ pub fn finish(f: &Fields) -> Result<Output, Fault> {
         .number("fitted_d_m", r.fitted.as_m())
         .number("bore_to_d_m", r.bore_to.as_m())
         .number("stock_m", r.stock.as_m())
-        .number("piston_clearance_m", r.piston_clearance.as_m())
+        .number(
+            "piston_clearance_m",
+            r.piston_clearance.unwrap_or_default().as_m(),
+        )
         .number("grip_left", r.grip_left)
         .findings(&r.findings);
     Ok(out)

@@ -5,7 +5,7 @@ use super::field::Measure;
 use super::report::{Answer, Figure, Heights, Next, OneNumber, Signal};
 use super::{Field, Job, Owner, Place};
 use crate::materials::Material;
-use crate::metrology::fit::{FitBand, FitInput, FitVerdict, fit};
+use crate::metrology::fit::{Fit, FitBand, FitInput, FitVerdict, fit};
 use crate::metrology::form::{Level, form};
 use crate::metrology::seat::{Pull, Seat, SeatInput, SeatVerdict, seat};
 use crate::planning::counterbore::{CounterboreInput, counterbore};
@@ -170,7 +170,8 @@ impl View<'_> {
         })
     }
 
-    pub(super) fn fit(&self) -> Result<Outcome, Hindrance> {
+    /// The interference, as measured.
+    pub(super) fn ask_fit(&self) -> Result<Fit, Hindrance> {
         let bore = diameters(&self.some(Field::BoreD)?);
         let sleeve = diameters(&self.some(Field::SleeveOd)?);
         let sleeve_temperature = Temperature::from_k(self.single(Field::SleeveTemperature)?);
@@ -178,7 +179,7 @@ impl View<'_> {
         let sleeve_material = Material::catalogue(self.job.engine.sleeve_material);
         let bore_material = Material::catalogue(self.job.engine.block_material);
         let (lo_m, hi_m) = (self.engine(Field::FitLow)?, self.engine(Field::FitHigh)?);
-        let answer = fit(&FitInput {
+        Ok(fit(&FitInput {
             sleeve_d: &sleeve,
             bore_d: &bore,
             sleeve_temperature,
@@ -191,7 +192,12 @@ impl View<'_> {
                 lo: DiametralInterference::from_m(lo_m),
                 hi: DiametralInterference::from_m(hi_m),
             },
-        })?;
+        })?)
+    }
+
+    pub(super) fn fit(&self) -> Result<Outcome, Hindrance> {
+        let answer = self.ask_fit()?;
+        let (lo_m, hi_m) = (self.engine(Field::FitLow)?, self.engine(Field::FitHigh)?);
         let bore_form = form(&self.levels(Field::BoreD)?)?;
         let form_limit_m = self.engine(Field::BoreForm)?;
         let mean_m = answer.interference_mean.as_m();

@@ -2,20 +2,30 @@
 //! warming, pistons, groove, finish, ring gaps.
 
 use super::ask::{Hindrance, Outcome, TINY_M, View, length_figure};
-use super::ask_before::{figure, more, says};
+use super::ask_before::{figure, more, plain, says};
 use super::field::Measure;
+use super::profile::elastic;
 use super::report::{Answer, Detail, Figure, Next, Signal};
 use super::step::StepId;
 use super::{Field, Owner, Place};
+use crate::mechanics::rings::PressFit;
 use crate::metrology::form::form;
+use crate::planning::engine::{EngineEffect, EngineInput, engine_effect};
+use crate::planning::finish::{CrossHatch, Finish, FinishInput, Hatch, cross_hatch, finish};
 use crate::planning::groove::groove;
-use crate::quantity::{Length, Seconds, Temperature, Volume};
+use crate::quantity::report::Finding;
+use crate::quantity::{Diameter, Length, Seconds, Temperature, Volume};
 use crate::thermal::oxygen::{LIMIT, OxygenInput, oxygen};
 
 /// Air changes an hour of a closed shop in which none is typed: none.
 const CLOSED_ROOM: f64 = 0.0;
 /// Time over which the nitrogen boils where none is typed, s.
 const USUAL_RELEASE_S: f64 = 1800.0;
+
+/// Index of "dragged" among the outcomes of a drop.
+const DRAGGED: u8 = 1;
+/// Index of "stuck".
+const STUCK: u8 = 2;
 
 impl View<'_> {
     pub(super) fn oxygen(&self) -> Result<Outcome, Hindrance> {
@@ -57,6 +67,19 @@ impl View<'_> {
         })
     }
 
+    /// How the sleeve went in, once that is said; its numbers are the page's to
+    /// ask for ([`super::drop`]), as they take the longest.
+    pub(super) fn dropped(&self) -> Outcome {
+        let step = StepId::Drop;
+        let signal = match self.own(Field::DropOutcome).map(|index| index as u8) {
+            Some(DRAGGED) => Signal::Look,
+            Some(STUCK) => Signal::Stop,
+            Some(_) => Signal::Go,
+            None => return Outcome::plain(Signal::Go, Next::DropReady),
+        };
+        Outcome::plain(signal, Next::Says(step, signal))
+    }
+
     pub(super) fn warmed(&self) -> Result<Outcome, Hindrance> {
         let apart = self.degrees(
             (self.single(Field::SleeveWarm)? - self.engine(Field::RoomTemperature)?).abs(),
@@ -70,45 +93,79 @@ impl View<'_> {
         Ok(says(StepId::Hold, signal, number))
     }
 
-    /// The largest protrusion, and with gasket and sheet the room to the head.
+    /// The largest protrusion, with gasket and sheet the room to the head, with
+    /// the engine's stroke and ratio what the deck cut made of the ratio.
     pub(super) fn protrusion(&self) -> Result<Outcome, Hindrance> {
         let readings = self.some(Field::PistonProud)?;
         let most_m = readings.iter().map(|(_, v)| *v).fold(f64::MIN, f64::max);
-        let gasket = self.engine(Field::Gasket).ok();
-        let least = self.engine(Field::HeadLeast).ok();
-        let (Some(gasket_m), Some(least_m)) = (gasket, least) else {
-            let number = length_figure(Figure::PistonProud, most_m, None);
-            return Ok(says(StepId::Protrusion, Signal::None, number));
+        let step = StepId::Protrusion;
+        let (signal, number) = match (self.engine(Field::Gasket), self.engine(Field::HeadLeast)) {
+            (Ok(gasket_m), Ok(least_m)) => {
+                let room_m = gasket_m - most_m;
+                let signal = if room_m < least_m - TINY_M {
+                    Signal::Stop
+                } else {
+                    Signal::Go
+                };
+                (signal, length_figure(Figure::HeadRoom, room_m, None))
+            }
+            _ => (
+                Signal::None,
+                length_figure(Figure::PistonProud, most_m, None),
+            ),
         };
-        let room_m = gasket_m - most_m;
-        let signal = if room_m < least_m - TINY_M {
-            Signal::Stop
-        } else {
-            Signal::Go
-        };
+        let mut further = vec![more(Detail::Largest, most_m)];
+        if let Some(effect) = self.effect()? {
+            further.push(plain(Detail::Compression, effect.compression_ratio));
+        }
         Ok(Outcome {
-            answer: Answer::More(vec![more(Detail::Largest, most_m)]),
-            ..says(
-                StepId::Protrusion,
-                signal,
-                length_figure(Figure::HeadRoom, room_m, None),
-            )
+            answer: Answer::More(further),
+            ..says(step, signal, number)
         })
+    }
+
+    /// The bank that this cylinder stands in.
+    fn bank(&self) -> u8 {
+        match self.owner {
+            Owner::Cylinder(cylinder) => self.job.engine.bank_of(cylinder),
+            Owner::Bank(bank) => bank,
+            Owner::Block => 0,
+        }
+    }
+
+    /// What the deck lost: the cut decided on, else the cut planned.
+    fn deck_cut(&self) -> Result<f64, Hindrance> {
+        let place = Place::of_bank(self.bank(), Field::DeckCut, 0);
+        match self.job.entries.si(place) {
+            Some(cut) => Ok(cut),
+            None => self.engine(Field::PlannedCut),
+        }
+    }
+
+    /// What the cut does to the engine; `None` without its stroke and ratio.
+    fn effect(&self) -> Result<Option<EngineEffect>, Hindrance> {
+        let (Ok(bore_m), Ok(stroke_m), Ok(ratio)) = (
+            self.engine(Field::FinalBore),
+            self.engine(Field::Stroke),
+            self.engine(Field::Compression),
+        ) else {
+            return Ok(None);
+        };
+        Ok(Some(engine_effect(&EngineInput {
+            bore: Diameter::from_m(bore_m),
+            stroke: Length::from_m(stroke_m),
+            compression_ratio: ratio,
+            removal: Length::from_m(self.deck_cut()?),
+            gasket_change: Length::from_m(0.0),
+            protrusion: Length::from_m(0.0),
+        })?))
     }
 
     pub(super) fn groove(&self) -> Result<Outcome, Hindrance> {
         let readings = self.some(Field::GrooveDepth)?;
         let thickness = self.some(Field::FlangeThickness)?;
         let thinnest_m = thickness.iter().map(|(_, v)| *v).fold(f64::MAX, f64::min);
-        let bank = match self.owner {
-            Owner::Cylinder(cylinder) => self.job.engine.bank_of(cylinder),
-            Owner::Bank(bank) => bank,
-            Owner::Block => 0,
-        };
-        let cut_m = match self.job.entries.si(Place::of_bank(bank, Field::DeckCut, 0)) {
-            Some(cut) => cut,
-            None => self.engine(Field::PlannedCut)?,
-        };
+        let cut_m = self.deck_cut()?;
         let wanted = groove(
             self.length(Field::RingHeight)?,
             self.length(Field::RingProud)?,
@@ -144,12 +201,99 @@ impl View<'_> {
         })
     }
 
-    /// Stock left at the finish, then the form of the finished bore.
+    /// The fitted sleeve as it is to be finished; `None` while the fit or a
+    /// number of the engine is missing.
+    fn to_finish(&self) -> Result<Option<Finish>, Hindrance> {
+        let (Ok(fit), Ok(inner_m), Ok(finished_m)) = (
+            self.ask_fit(),
+            self.engine(Field::SleeveId),
+            self.engine(Field::FinalBore),
+        ) else {
+            return Ok(None);
+        };
+        let (Ok(joint_m), Ok(wall_m), Ok(length_m), Ok(hone_m)) = (
+            self.engine(Field::NominalOd),
+            self.engine(Field::BlockWall),
+            self.engine(Field::SleeveLength),
+            self.engine(Field::FinishLeast),
+        ) else {
+            return Ok(None);
+        };
+        Ok(Some(finish(&FinishInput {
+            fit: PressFit {
+                sleeve_inner: Diameter::from_m(inner_m),
+                joint: Diameter::from_m(joint_m),
+                block_outer: Diameter::from_m(joint_m + 2.0 * wall_m),
+                sleeve: elastic(self.job.engine.sleeve_material),
+                block: elastic(self.job.engine.block_material),
+                interference: fit.interference_mean,
+                rz_sleeve: Length::from_m(0.0),
+                rz_bore: Length::from_m(0.0),
+                smoothing: 0.0,
+                length: Length::from_m(length_m),
+                friction: 0.0,
+            },
+            finished: Diameter::from_m(finished_m),
+            hone: Length::from_m(hone_m),
+            piston: self.engine(Field::PistonD).ok().map(Diameter::from_m),
+        })?))
+    }
+
+    /// The cross-hatch that stroke, turns and cycles of the hone make.
+    fn hatch(&self, bore_m: f64) -> Result<Option<CrossHatch>, Hindrance> {
+        let (Ok(stroke_m), Ok(turns), Ok(cycles)) = (
+            self.engine(Field::HoneStroke),
+            self.engine(Field::HoneTurns),
+            self.engine(Field::HoneCycles),
+        ) else {
+            return Ok(None);
+        };
+        Ok(Some(cross_hatch(
+            Diameter::from_m(bore_m),
+            Length::from_m(stroke_m),
+            turns / 60.0,
+            Hatch::Cycles(cycles / 60.0),
+        )?))
+    }
+
+    /// What the fit leaves to take; once it is measured, stock and form of the
+    /// bore, and the piston's room in it.
     pub(super) fn finish(&self) -> Result<Outcome, Hindrance> {
-        let answer = form(&self.levels(Field::FinishD)?)?;
-        let stock_m = self.engine(Field::FinalBore)? - answer.mean.as_m();
-        let limit_m = self.engine(Field::BoreForm)?;
         let step = StepId::Finish;
+        let final_m = self.engine(Field::FinalBore)?;
+        let mut further = Vec::new();
+        let mut findings = Vec::new();
+        let planned = self.to_finish()?;
+        if let Some(planned) = &planned {
+            further.push(more(Detail::CloseIn, planned.close_in.as_m()));
+            further.push(more(Detail::BoreTo, planned.bore_to.as_m()));
+            further.push(plain(Detail::GripLeft, 100.0 * planned.grip_left));
+            findings.clone_from(&planned.findings);
+        }
+        if let Some(hatch) = self.hatch(final_m)? {
+            let degrees = |rad: f64| rad.to_degrees();
+            further.push(plain(Detail::HatchIncluded, degrees(hatch.included_rad)));
+            let one = degrees(hatch.to_horizontal_rad);
+            further.push(plain(Detail::HatchHorizontal, one));
+        }
+        let levels = match (self.levels(Field::FinishD), &planned) {
+            (Ok(levels), _) => levels,
+            (Err(Hindrance::Missing(field)), Some(planned)) => {
+                // Not measured yet: what is to come off.
+                let stock = length_figure(Figure::FinishStock, planned.stock.as_m(), None);
+                let measure = Next::Measure(field, field.spec().places.count());
+                return Ok(Outcome {
+                    number: Some(stock),
+                    findings,
+                    answer: Answer::More(further),
+                    ..Outcome::plain(Signal::None, measure)
+                });
+            }
+            (Err(other), _) => return Err(other),
+        };
+        let answer = form(&levels)?;
+        let stock_m = final_m - answer.mean.as_m();
+        let limit_m = self.engine(Field::BoreForm)?;
         let crooked = answer.out_of_round.as_m() > limit_m + TINY_M
             || answer.taper.as_m().abs() > limit_m + TINY_M;
         let (signal, next) = if stock_m > limit_m + TINY_M {
@@ -163,15 +307,25 @@ impl View<'_> {
         } else {
             (Signal::Go, Next::Says(step, Signal::Go))
         };
-        let further = vec![
-            more(Detail::Round, answer.out_of_round.as_m()),
-            more(Detail::Taper, answer.taper.as_m()),
-        ];
+        further.push(more(Detail::Round, answer.out_of_round.as_m()));
+        further.push(more(Detail::Taper, answer.taper.as_m()));
+        if let Ok(piston_m) = self.engine(Field::PistonD) {
+            let room_m = answer.mean.as_m() - piston_m;
+            further.push(more(Detail::PistonRoom, room_m));
+            let least = self.engine(Field::PistonLeast).ok();
+            if signal == Signal::Go && least.is_some_and(|least_m| room_m < least_m - TINY_M) {
+                findings.push(Finding::stop(
+                    "piston_tight",
+                    "the piston has less room in its bore than the sheet asks for: measure \
+                     both again, then hone or stop",
+                ));
+            }
+        }
         Ok(Outcome {
             signal,
             next,
             number: Some(length_figure(Figure::FinishStock, stock_m, None)),
-            findings: Vec::new(),
+            findings,
             answer: Answer::Form(answer, further),
         })
     }

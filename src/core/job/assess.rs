@@ -177,7 +177,7 @@ fn assess_step(job: &Job, owner: Owner, spec: &StepSpec) -> StepReport {
         Calculation::SleeveForm => view.sleeve_form(),
         Calculation::Counterbore => view.counterbore(),
         Calculation::Fit => view.fit(),
-        Calculation::ColdDrop => Ok(Outcome::plain(Signal::Go, Next::DropReady)),
+        Calculation::ColdDrop => Ok(view.dropped()),
         Calculation::Height => view.heights(),
         Calculation::Pulls => view.pulls(),
         Calculation::Seat => view.seat(),

@@ -6,7 +6,7 @@
 use super::assess::{assess, assess_cylinder, assess_owner};
 use super::deck::{Lock, lock};
 use super::demo::Demo;
-use super::report::{Answer, Next, Signal, StepReport};
+use super::report::{Answer, Detail, Next, Signal, StepReport};
 use super::step::{Mark, STEPS, StepId};
 use super::{Entry, Field, Job, Owner, Place};
 
@@ -173,6 +173,60 @@ fn pistons_grooves_finish_and_rings() {
     check(StepId::Finish, &past, Signal::Stop, -0.0010 * INCH);
     let gaps = [(ONE, Field::RingGapNow, ["0.0180", "0.0150"].as_slice())];
     check(StepId::RingGap, &gaps, Signal::Wait, 0.0150 * INCH);
+}
+
+/// A further number of a step.
+fn further(report: &StepReport, detail: Detail) -> Option<f64> {
+    match &report.answer {
+        Answer::More(list) | Answer::Form(_, list) => {
+            list.iter().find(|m| m.detail == detail).map(|m| m.si)
+        }
+        _ => None,
+    }
+}
+
+#[test]
+fn the_cut_the_hone_and_the_piston_by_hand() {
+    let piston = [(ONE, Field::PistonProud, ["0.0100", "0.0120"].as_slice())];
+    // Clearance as a height: 5.5 / 15.2, less the planned 0.0050.
+    let clearance = 5.5 / 15.2 - 0.0050;
+    let ratio = further(&step(StepId::Protrusion, &piston), Detail::Compression).unwrap();
+    assert!((ratio - (5.5 + clearance) / clearance).abs() < 1e-9);
+    // Not measured yet: the cross-hatch is there, and what is to come off.
+    let before = step(StepId::Finish, &[]);
+    let angle = further(&before, Detail::HatchIncluded).unwrap();
+    let by_hand = 2.0 * (2.0 * 6.0 * 48.0 / (core::f64::consts::PI * 4.2 * 150.0)).atan();
+    assert!((angle - by_hand.to_degrees()).abs() < 1e-9);
+    assert_eq!(further(&before, Detail::HatchHorizontal), Some(0.5 * angle));
+    let stock = before.number.unwrap().si;
+    let bore_to = further(&before, Detail::BoreTo).unwrap();
+    assert!(stock > 0.0 && (bore_to - (4.2 - 0.004) * INCH).abs() < 1e-9);
+    assert_eq!(before.next, Next::Measure(Field::FinishD, 6));
+    let done = [(ONE, Field::FinishD, ["4.2000"; 6].as_slice())];
+    let finished = step(StepId::Finish, &done);
+    let room = further(&finished, Detail::PistonRoom).unwrap();
+    assert!((room - 0.0050 * INCH).abs() < 1e-9 && finished.signal == Signal::Go);
+    let large = [done[0], (BLOCK, Field::PistonD, ["4.1960"].as_slice())];
+    assert_eq!(step(StepId::Finish, &large).signal, Signal::Stop);
+}
+
+#[test]
+fn how_the_sleeve_went_in() {
+    for (word, signal) in [
+        ("free", Signal::Go),
+        ("Dragged", Signal::Look),
+        ("stuck", Signal::Stop),
+    ] {
+        let said = [word];
+        let report = step(StepId::Drop, &[(ONE, Field::DropOutcome, said.as_slice())]);
+        assert_eq!(report.next, Next::Says(StepId::Drop, signal), "{word}");
+    }
+    let other = step(
+        StepId::Drop,
+        &[(ONE, Field::DropOutcome, ["sideways"].as_slice())],
+    );
+    let place = Place::of_cylinder(1, Field::DropOutcome, 0);
+    assert_eq!(other.next, Next::Mend(place));
 }
 
 #[test]

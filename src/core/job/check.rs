@@ -9,7 +9,7 @@
 use super::field::Plausible;
 use super::{Entries, Field, Owner, Place, UnitSystem};
 use crate::quantity::bounds::Bound;
-use crate::quantity::parse::{ParseError, Unit, parse};
+use crate::quantity::parse::{ParseError, Unit};
 
 /// The numbers a place is judged against.
 #[derive(Clone, Copy, Debug)]
@@ -75,7 +75,7 @@ pub fn check(sheet: &Sheet<'_>, place: Place) -> Checked {
         return Checked::Empty;
     };
     let Some(si) = sheet.entries.si(place) else {
-        return match parse(&entry.text, entry.unit) {
+        return match place.field.read(&entry.text, entry.unit) {
             Ok(_) => Checked::Refused(Refusal::OutOfRange(&place.field.spec().bound)),
             Err(ParseError::Empty) => Checked::Empty,
             Err(error) => Checked::Refused(Refusal::NotRead(error)),
@@ -85,7 +85,10 @@ pub fn check(sheet: &Sheet<'_>, place: Place) -> Checked {
         return Checked::Refused(refusal);
     }
     // The unit behind the number matters to a slip only.
-    let unit = || parse(&entry.text, entry.unit).map_or(entry.unit, |typed| typed.unit);
+    let unit = || {
+        let read = place.field.read(&entry.text, entry.unit);
+        read.map_or(entry.unit, |typed| typed.unit)
+    };
     if !entry.kept
         && let Some(question) = question(sheet, place, si, unit)
     {

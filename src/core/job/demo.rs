@@ -226,6 +226,8 @@ fn fill_cylinder(job: &mut Job, f: &Figures, cylinder: u8, stays_high: bool, at:
     set(Field::SleeveTemperature, 0, f.temperatures[0].to_owned());
     set(Field::BlockTemperature, 0, f.temperatures[1].to_owned());
     set(Field::Carry, 0, (7 + cylinder % 4).to_string());
+    let outcome = if stays_high { "dragged" } else { "free" };
+    set(Field::DropOutcome, 0, outcome.to_owned());
     set(
         Field::DeckHere,
         0,

@@ -10,7 +10,7 @@
 pub use super::field_kind::{Measure, Places, Plausible, Preset, Scope, UnitSystem};
 
 use crate::quantity::bounds::{self, Bound, End};
-use crate::quantity::parse::Unit;
+use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// No preset.
 const NONE: Preset = preset("", "");
@@ -81,13 +81,21 @@ const CLOCKS: Places = Places::Clocks;
 const LEVELS: Places = Places::Levels;
 /// Pulls at most on one sleeve.
 pub const PULLS_MOST: u8 = 12;
-/// Surveyed points of one deck at most.
-pub const SPOTS_MOST: u8 = 12;
+/// Surveyed points of one deck at most: two to a row, a row before each of 16
+/// bores and one behind the last.
+pub const SPOTS_MOST: u8 = 34;
 const PULLS: Places = Places::List(PULLS_MOST);
 /// Degrees two parts may be apart.
 const APART: Bound = plain(0.0, 50.0);
 /// Hours and money.
 const MONEY: Bound = plain(0.0, 1e7);
+
+/// Turns and strokes a minute.
+const PER_MINUTE: Bound = plain(1.0, 5000.0);
+/// Index into [`DROP_OUTCOMES`].
+const OUTCOMES: Bound = plain(0.0, 2.0);
+/// How a sleeve goes in: job.md, step 20.
+const DROP_OUTCOMES: &[&str] = &["free", "dragged", "stuck"];
 
 const fn plain(lo: f64, hi: f64) -> Bound {
     Bound {
@@ -153,7 +161,8 @@ fields! {
     FeedSd "feed_sd" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
     /// Temperature of the shop.
     RoomTemperature "room_temperature" Engine Temperature ONE, bounds::ROOM_TEMPERATURE, FREE, preset("68", "20");
-    /// Surveyed points of the deck: how far below its highest point.
+    /// Surveyed points of the deck, left and right of each row across it, front
+    /// to rear: how far below its highest point.
     LowSpot "low_spot" Bank Length Places::List(SPOTS_MOST), bounds::REMOVAL, offset(0.3), NONE;
     /// Deck cut decided on.
     DeckCut "deck_cut" Bank Length ONE, bounds::REMOVAL, offset(1.0), NONE;
@@ -251,6 +260,24 @@ fields! {
     LedgeMost "ledge_most" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
     /// Shear stress the flange may bear at its root.
     FlangeMost "flange_most" Engine Pressure ONE, bounds::HARDNESS, FREE, NONE;
+    /// Stroke of the engine.
+    Stroke "stroke" Engine Length ONE, bounds::LENGTH, size(50.0, 400.0, 1e6), NONE;
+    /// Compression ratio before the cut: the sheet.
+    Compression "compression" Engine Plain ONE, bounds::COMPRESSION_RATIO, FREE, NONE;
+    /// Piston where the sheet measures it.
+    PistonD "piston_d" Engine Length ONE, bounds::DIAMETER, size(50.0, 245.0, 1e6), NONE;
+    /// Least room of the piston in its bore, on diameter: the sheet.
+    PistonLeast "piston_least" Engine Length ONE, bounds::SMALL, FREE, NONE;
+    /// Stroke of the hone.
+    HoneStroke "hone_stroke" Engine Length ONE, bounds::LENGTH, FREE, NONE;
+    /// Turns of the hone, a minute.
+    HoneTurns "hone_turns" Engine Plain ONE, PER_MINUTE, FREE, NONE;
+    /// Full cycles of the hone, two strokes each, a minute.
+    HoneCycles "hone_cycles" Engine Plain ONE, PER_MINUTE, FREE, NONE;
+    /// Temperature of the block as it came out of the wash.
+    BlockOut "block_out" Block Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// How the sleeve went in.
+    DropOutcome "drop_outcome" Cylinder Choice ONE, OUTCOMES, FREE, NONE;
     /// Hours once for the job.
     HoursJob "hours_job" Block Plain ONE, MONEY, FREE, NONE;
     /// Hours for each hole.
@@ -356,6 +383,37 @@ impl Field {
         self.spec().measure.unit(system)
     }
 
+    /// The words one of which is meant; empty unless it is a
+    /// [`Measure::Choice`]. In documents for ever.
+    #[must_use]
+    pub const fn choices(self) -> &'static [&'static str] {
+        match self {
+            Self::DropOutcome => DROP_OUTCOMES,
+            _ => &[],
+        }
+    }
+
+    /// Reads what is typed for it: a number, or one of its words as its index.
+    ///
+    /// # Errors
+    /// Text that is neither.
+    pub fn read(self, text: &str, unit: Unit) -> Result<Typed, ParseError> {
+        let choices = self.choices();
+        if choices.is_empty() {
+            return parse(text, unit);
+        }
+        let text = text.trim();
+        let of = choices.iter().position(|c| c.eq_ignore_ascii_case(text));
+        of.map(|index| Typed {
+            text: text.to_owned(),
+            si: index as f64,
+            unit: Unit::Plain,
+        })
+        .ok_or_else(|| ParseError::NotANumber {
+            text: text.to_owned(),
+        })
+    }
+
     /// Whether a minus is written "low" and a plus "proud".
     #[must_use]
     pub const fn stands_proud(self) -> bool {
@@ -382,7 +440,6 @@ impl Field {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::parse::parse;
 
     #[test]
     fn the_table_is_in_the_order_of_the_enum_and_its_ids_are_unique() {

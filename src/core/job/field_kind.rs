@@ -46,6 +46,8 @@ pub enum Measure {
     Time,
     /// A plain number.
     Plain,
+    /// One of a few words, see `Field::choices`; its value is its index.
+    Choice,
 }
 
 impl Measure {
@@ -60,7 +62,7 @@ impl Measure {
             (Self::Pressure, UnitSystem::Inch) => Unit::Psi,
             (Self::Pressure, UnitSystem::Metric) => Unit::Bar,
             (Self::Time, _) => Unit::Second,
-            (Self::Plain, _) => Unit::Plain,
+            (Self::Plain | Self::Choice, _) => Unit::Plain,
         }
     }
 }

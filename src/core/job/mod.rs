@@ -26,12 +26,14 @@ pub mod field;
 mod field_kind;
 pub mod loads;
 pub mod origin;
+pub mod own_cuts;
 pub mod profile;
 pub mod report;
 mod shop_order;
 pub mod step;
+pub mod timing;
 
-use crate::quantity::parse::{Unit, parse};
+use crate::quantity::parse::Unit;
 use engine::Engine;
 pub use field::{Field, UnitSystem};
 use std::collections::BTreeMap;
@@ -147,7 +149,7 @@ impl Entries {
         if entry.text.trim().is_empty() {
             return self.typed.remove(&place);
         }
-        if let Ok(number) = parse(&entry.text, entry.unit)
+        if let Ok(number) = place.field.read(&entry.text, entry.unit)
             && place.field.spec().bound.contains(number.si)
         {
             self.usable.insert(place, number.si);

@@ -87,7 +87,7 @@ fn trial(field: Field, si: f64) -> f64 {
         Measure::Length if field == Field::WallReading => 50.8e-6,
         Measure::Length => 2.54e-6,
         Measure::Temperature | Measure::Time => 1.0,
-        Measure::Pressure | Measure::Plain => 0.01 * si.abs(),
+        Measure::Pressure | Measure::Plain | Measure::Choice => 0.01 * si.abs(),
     }
 }
 
@@ -174,7 +174,9 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
     let spec = step.spec();
     let now = number(job, owner, step)?;
     let mut inputs = Vec::new();
-    for field in spec.fields.iter().chain(spec.uses) {
+    // A word is no input that can be moved a little.
+    let moves = |f: &&Field| f.spec().measure != Measure::Choice;
+    for field in spec.fields.iter().chain(spec.uses).filter(moves) {
         // A deck is cut from the readings of all its cylinders.
         let holders: Vec<Owner> = match (field.spec().scope, owner) {
             (Scope::Cylinder, Owner::Bank(bank)) => deck::of_bank(job, bank)

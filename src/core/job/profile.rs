@@ -46,7 +46,8 @@ pub struct Profile {
     pub ledge: Length,
 }
 
-fn elastic(id: MaterialId) -> Elastic {
+/// Stiffness of a catalogue material.
+pub(super) fn elastic(id: MaterialId) -> Elastic {
     let material = Material::catalogue(id);
     Elastic {
         youngs: Pressure::from_pa(material.youngs_pa()),

@@ -216,6 +216,20 @@ pub enum Detail {
     GrooveWanted,
     /// Flange left under the groove.
     FloorLeft,
+    /// Compression ratio after the deck cut.
+    Compression,
+    /// How much the fit closes the inside.
+    CloseIn,
+    /// Diameter to bore the fitted sleeve to.
+    BoreTo,
+    /// Share of the contact pressure left once bored, per cent.
+    GripLeft,
+    /// Finished bore less piston.
+    PistonRoom,
+    /// Included angle of the cross-hatch, degrees.
+    HatchIncluded,
+    /// Each scratch to the horizontal, degrees.
+    HatchHorizontal,
 }
 
 /// A further number of a step.

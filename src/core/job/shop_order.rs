@@ -70,10 +70,10 @@ pub const STEPS: &[StepSpec] = &[
         name: "rest",
         number: 3,
         subject: Subject::Block,
-        fields: &[RestTime, BlockNow, SleevesNow],
+        fields: &[BlockOut, RestTime, BlockNow, SleevesNow],
         needed: &[BlockNow, SleevesNow],
         calculation: Calculation::Apart,
-        uses: &[ApartMost],
+        uses: &[ApartMost, RoomTemperature],
         timed: Some(RestTime),
         cautions: LIFTING,
         ..PLAIN
@@ -294,7 +294,7 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Drop,
         name: "drop",
         number: 20,
-        fields: &[Carry],
+        fields: &[Carry, DropOutcome],
         needed: &[Carry],
         calculation: Calculation::ColdDrop,
         uses: &[
@@ -381,7 +381,7 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[PistonProud],
         needed: &[PistonProud],
         calculation: Calculation::Protrusion,
-        uses: &[Gasket, HeadLeast],
+        uses: &[Gasket, HeadLeast, Compression, Stroke, FinalBore, DeckCut],
         ..PLAIN
     },
     StepSpec {
@@ -409,7 +409,19 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[FinishD],
         needed: &[FinishD],
         calculation: Calculation::Finish,
-        uses: &[FinalBore, BoreForm, SleeveId, SleeveOd, BoreD, BlockWall],
+        uses: &[
+            FinalBore,
+            BoreForm,
+            SleeveId,
+            SleeveOd,
+            BoreD,
+            BlockWall,
+            PistonD,
+            PistonLeast,
+            HoneStroke,
+            HoneTurns,
+            HoneCycles,
+        ],
         drawing: Drawing::Profile,
         cautions: CUTTING,
         ..PLAIN

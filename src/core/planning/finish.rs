@@ -98,8 +98,8 @@ pub struct FinishInput {
     pub finished: Diameter,
     /// Left for the torque-plate hone, on diameter.
     pub hone: Length,
-    /// Diameter of the piston where it is measured.
-    pub piston: Diameter,
+    /// Diameter of the piston where it is measured, if it is known.
+    pub piston: Option<Diameter>,
 }
 
 /// A finished bore.
@@ -113,8 +113,8 @@ pub struct Finish {
     pub bore_to: Diameter,
     /// Stock from the fitted inside to the finished one, on diameter.
     pub stock: Length,
-    /// Finished bore less piston.
-    pub piston_clearance: Length,
+    /// Finished bore less piston, where that is known.
+    pub piston_clearance: Option<Length>,
     /// Share of the contact pressure left once the wall is thinner.
     pub grip_left: f64,
     /// What wants a look.
@@ -150,7 +150,7 @@ pub struct Finish {
 ///     },
 ///     finished: Diameter::from_inch(4.040),
 ///     hone: Length::from_inch(0.003),
-///     piston: Diameter::from_inch(4.035),
+///     piston: Some(Diameter::from_inch(4.035)),
 /// })?;
 /// assert!((done.close_in.as_inch() - 0.000970).abs() < 1e-6);
 /// assert!((done.stock.as_inch() - 0.04097).abs() < 1e-5);
@@ -161,7 +161,9 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
     let before = press_fit(&input.fit)?;
     let finished = bounds::DIAMETER.check("finished_d_m", input.finished.as_m())?;
     let hone = bounds::SMALL.check("hone_m", input.hone.as_m())?;
-    let piston = bounds::DIAMETER.check("piston_d_m", input.piston.as_m())?;
+    if let Some(piston) = input.piston {
+        bounds::DIAMETER.check("piston_d_m", piston.as_m())?;
+    }
     input
         .finished
         .check_inside("finished_d_m", input.fit.joint)?;
@@ -176,7 +178,7 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
              inside",
         ));
     }
-    if finished <= piston {
+    if input.piston.is_some_and(|piston| input.finished <= piston) {
         findings.push(Finding::stop(
             "no_piston_clearance",
             "the finished bore is no larger than the piston: check for a radius among diameters, \
@@ -198,7 +200,9 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
         fitted: Diameter::from_m(fitted),
         bore_to: Diameter::from_m(finished - hone),
         stock: Length::from_m(stock),
-        piston_clearance: Length::from_m(finished - piston),
+        piston_clearance: input
+            .piston
+            .map(|piston| Length::from_m(finished - piston.as_m())),
         grip_left,
         findings,
     })

@@ -157,6 +157,8 @@ pub const ROOM_TEMPERATURE: Bound = closed(250.0, 330.0, "K");
 pub const LITRES: Bound = closed(0.0, 1e5, "l");
 /// Air changes of a room.
 pub const AIR_CHANGES: Bound = closed(0.0, 1000.0, "1/h");
+/// How near two temperatures are to come.
+pub const WITHIN: Bound = above(0.0, 100.0, "K");
 /// Time over which nitrogen is released.
 pub const RELEASE: Bound = above(0.0, 1e6, "s");
 /// Compression ratio.

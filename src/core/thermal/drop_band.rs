@@ -2,8 +2,10 @@
 //! leave open. A grip time is never shown without it.
 
 use super::cold_drop::{ColdDrop, ColdDropAnswer, cold_drop};
+use crate::numerics::roots;
+use crate::quantity::bounds;
 use crate::quantity::report::Fault;
-use crate::quantity::{DiametralInterference, Length};
+use crate::quantity::{DiametralInterference, Length, Seconds};
 
 /// A drop with the two ends of its 95 % band.
 #[derive(Clone, Debug, PartialEq)]
@@ -60,7 +62,16 @@ pub struct DropBand {
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
 pub fn cold_drop_band(drop: &ColdDrop, u_fit: Length) -> Result<DropBand, Fault> {
-    let nominal = cold_drop(drop)?;
+    let [early, late] = ends(drop, u_fit);
+    Ok(DropBand {
+        nominal: cold_drop(drop)?,
+        early: cold_drop(&early)?,
+        late: cold_drop(&late)?,
+    })
+}
+
+/// The drops at the ends of the band: the early one with the smaller shrink.
+fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
     let shrink = drop.sleeve_material.strain(drop.bath).abs() * drop.sleeve_outer.as_m();
     let material = drop.sleeve_material.expansion_band() * shrink;
     let gauges = DiametralInterference::from_m(2.0 * u_fit.as_m()).as_m();
@@ -69,14 +80,71 @@ pub fn cold_drop_band(drop: &ColdDrop, u_fit: Length) -> Result<DropBand, Fault>
     } else {
         0.0
     };
-    let scaled = |factor: f64| {
+    [(1.0 - share).max(0.0), 1.0 + share].map(|factor| {
         let mut other = drop.clone();
         other.sleeve_material = drop.sleeve_material.with_expansion_scale(factor);
-        cold_drop(&other)
-    };
-    Ok(DropBand {
-        nominal,
-        early: scaled((1.0 - share).max(0.0))?,
-        late: scaled(1.0 + share)?,
+        other
     })
+}
+
+/// The longest carry that still leaves `least` clearance at the bore, at the
+/// early and the late end of the band, to a tenth of a second; zero where even
+/// the bath does not leave so much, at most an hour.
+///
+/// # Errors
+/// As [`cold_drop`].
+///
+/// # Example
+/// The carry found leaves the clearance asked for.
+/// ```
+/// use coldseat_core::materials::{Material, MaterialId};
+/// use coldseat_core::quantity::{Diameter, Length, Seconds, Temperature};
+/// use coldseat_core::thermal::cold_drop::{ColdDrop, cold_drop};
+/// use coldseat_core::thermal::drop_band::carry_most;
+/// let iron = Material::catalogue(MaterialId::GrayIron);
+/// let mut drop = ColdDrop {
+///     sleeve_material: iron.clone(),
+///     sleeve_inner: Diameter::from_inch(3.88),
+///     sleeve_outer: Diameter::from_inch(4.20),
+///     sleeve_length: Length::from_mm(220.0),
+///     block_material: iron,
+///     block_bore: Diameter::from_inch(4.19875),
+///     block_outer: Diameter::from_inch(6.5),
+///     bath: Temperature::from_k(77.355),
+///     room: Temperature::from_c(20.0),
+///     block: Temperature::from_c(20.0),
+///     carry: Seconds::from_s(0.0),
+///     air: None,
+///     eccentricity: 0.0,
+/// };
+/// let least = Length::from_thou(4.0);
+/// let [early, late] = carry_most(&drop, Length::from_um(0.0), least)?;
+/// assert!(early < late);
+/// drop.sleeve_material = drop.sleeve_material.with_expansion_scale(
+///     1.0 - drop.sleeve_material.expansion_band(),
+/// );
+/// drop.carry = early;
+/// assert!((cold_drop(&drop)?.clearance_entry.as_m() - least.as_m()).abs() < 1e-7);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
+pub fn carry_most(drop: &ColdDrop, u_fit: Length, least: Length) -> Result<[Seconds; 2], Fault> {
+    let mut found = [Seconds::from_s(0.0); 2];
+    for (end, mut other) in found.iter_mut().zip(ends(drop, u_fit)) {
+        let mut spare = |carry_s: f64| -> Result<f64, Fault> {
+            other.carry = Seconds::from_s(carry_s);
+            Ok(cold_drop(&other)?.clearance_entry.as_m() - least.as_m())
+        };
+        if spare(0.0)? <= 0.0 {
+            continue;
+        }
+        let longest_s = bounds::CARRY.hi;
+        // The first minute or ten decide; a far bracket costs evaluations only.
+        let mut high_s = 60.0;
+        while high_s < longest_s && spare(high_s)? > 0.0 {
+            high_s = (4.0 * high_s).min(longest_s);
+        }
+        let root = roots::bracketed(|s| spare(s).unwrap_or(f64::NAN), 0.0, high_s, 0.1);
+        *end = Seconds::from_s(root.map_or(longest_s, |r| r.x));
+    }
+    Ok(found)
 }

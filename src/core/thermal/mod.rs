@@ -11,3 +11,4 @@ mod drop_run;
 mod drop_series;
 pub mod joint;
 pub mod oxygen;
+pub mod rest;

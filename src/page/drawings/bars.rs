@@ -1,8 +1,8 @@
 //! Bars against a limit: loads of a pull, the chill against its quiet time,
-//! the oxygen of the room, the low spots of a deck.
+//! the oxygen of the room.
 
 use super::Picture;
-use crate::show::{bare, clock, length, number};
+use crate::show::{clock, number};
 use crate::texts as t;
 use coldseat_core::job::field::{Measure, UnitSystem};
 use coldseat_core::job::loads::Load;
@@ -119,49 +119,4 @@ pub fn oxygen_bar(oxygen: &Oxygen) -> AnyView {
     picture.line("scribe-strong", (x(LIMIT), 10.0), (x(LIMIT), 96.0));
     picture.text("tiny-middle", (x(LIMIT), 114.0), t::percent(LIMIT));
     picture.view()
-}
-
-/// Low spots of a deck below its highest point, and the planned plane.
-pub fn deck_map(spots: &[(u8, f64)], plane_m: Option<f64>, units: UnitSystem) -> Option<AnyView> {
-    let deepest = spots.iter().map(|(_, v)| *v).reduce(f64::max)?;
-    let most = deepest.max(plane_m.unwrap_or(0.0)).max(1e-6);
-    let y = |m: f64| 30.0 + 96.0 * m / most;
-    let words: Vec<String> = spots
-        .iter()
-        .map(|(index, v)| t::spot_words(*index, &length(*v, units)))
-        .collect();
-    let mut picture = picture(
-        t::deck_map_label(
-            &words.join("; "),
-            plane_m.map(|p| length(p, units)).as_deref(),
-        ),
-        160.0,
-        t::DECK_MAP_CAPTION.to_owned(),
-    );
-    let step = 340.0 / spots.len() as f64;
-    picture.line("scribe", (8.0, y(0.0)), (352.0, y(0.0)));
-    for (place, (index, below_m)) in spots.iter().enumerate() {
-        let x = 10.0 + step * (place as f64 + 0.5);
-        let class = if plane_m.is_some_and(|p| *below_m > p) {
-            "bar-bad"
-        } else {
-            "bar"
-        };
-        bar(
-            &mut picture,
-            class,
-            (x - 9.0, y(0.0)),
-            (x + 9.0, y(*below_m)),
-        );
-        picture.text("tiny-middle", (x, 18.0), (index + 1).to_string());
-        picture.text(
-            "tiny-middle",
-            (x, y(*below_m) + 15.0),
-            bare(*below_m, units),
-        );
-    }
-    if let Some(plane_m) = plane_m {
-        picture.line("scribe-dashed", (8.0, y(plane_m)), (352.0, y(plane_m)));
-    }
-    Some(picture.view())
 }

@@ -4,7 +4,9 @@
 pub mod bars;
 pub mod clearance;
 pub mod deck_cuts;
+pub mod deck_map;
 pub mod fit_band;
+pub mod own_cuts;
 pub mod plan;
 pub mod profile;
 pub mod round;

@@ -1,7 +1,9 @@
 //! Which drawing shows a step, and with what.
 
-use crate::drawings::bars::{chill_bar, deck_map, load_bars, oxygen_bar};
+use crate::drawings::bars::{chill_bar, load_bars, oxygen_bar};
+use crate::drawings::deck_map::deck_map;
 use crate::drawings::fit_band::fit_band;
+use crate::drawings::own_cuts::own_cuts;
 use crate::drawings::plan::{Block, Hole, plan};
 use crate::drawings::profile::bore_profile;
 use crate::drawings::round::round;
@@ -14,6 +16,7 @@ use crate::parts::timer::seconds_since;
 use crate::state::State;
 use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::loads::loads;
+use coldseat_core::job::own_cuts::own_cuts as cuts_of;
 use coldseat_core::job::profile::{needs, profile};
 use coldseat_core::job::report::{Answer, Detail, More, StepReport};
 use coldseat_core::job::step::{Drawing, StepId, StepSpec};
@@ -67,7 +70,12 @@ pub fn drawing(
         }
         (Drawing::DeckMap, _) => {
             let plane = of_engine(Field::PlannedCut);
-            deck_map(&values(Field::LowSpot), plane, units)
+            deck_map(
+                &values(Field::LowSpot),
+                &holes_of(state, owner),
+                plane,
+                units,
+            )
         }
         (Drawing::Profile, _) => first_levels(),
         (Drawing::FitBand, Answer::Fit(fit, _)) => Some(fit_band(
@@ -89,14 +97,18 @@ pub fn drawing(
                     None,
                 ),
             };
-            Some(section(
+            let shape = section(
                 &Section {
                     thickness_m: average(Field::FlangeThickness)?,
                     predicted_m,
                     measured_m,
                 },
                 units,
-            ))
+            );
+            let cuts = matches!(answer, Answer::Counterbore(_))
+                .then(|| own_cuts(&state.reports.with(|r| cuts_of(r)), units))
+                .flatten();
+            Some(view! { {shape} {cuts} }.into_any())
         }
         (Drawing::Staircase, Answer::Pulls(seat)) => {
             let loaded = values(Field::PullLoaded);
@@ -121,6 +133,22 @@ pub fn drawing(
         }
         _ => None,
     }
+}
+
+/// The cylinders of a bank, from the front.
+pub fn holes_of(state: State, owner: Owner) -> Vec<u8> {
+    let bank = match owner {
+        Owner::Bank(bank) => bank,
+        _ => 0,
+    };
+    state.open.with(|open| {
+        open.as_ref().map_or(Vec::new(), |o| {
+            let engine = &o.job.engine;
+            (1..=engine.cylinders)
+                .filter(|c| engine.bank_of(*c) == bank)
+                .collect()
+        })
+    })
 }
 
 /// The block from above, as far as its numbers are there.

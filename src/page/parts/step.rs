@@ -12,7 +12,7 @@ use crate::parts::reading::{Label, Reading};
 use crate::parts::timer::Timer;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::field::Places;
+use coldseat_core::job::field::{Measure, Places};
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
@@ -33,6 +33,10 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
     let mut singles: Vec<AnyView> = Vec::new();
     for field in spec.fields.iter().copied().filter(|f| !lists.contains(f)) {
         let places = field.spec().places;
+        if field.spec().measure == Measure::Choice {
+            groups.push(one_of(field, owner));
+            continue;
+        }
         let items: Vec<AnyView> = (0..places.count())
             .map(|index| {
                 let place = Place {
@@ -69,6 +73,44 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
         groups.push(view! { <div class="readings readings-two">{singles}</div> }.into_any());
     }
     groups.into_any()
+}
+
+/// One word out of a few.
+fn one_of(field: Field, owner: Owner) -> AnyView {
+    let state = State::here();
+    let place = Place {
+        owner,
+        field,
+        index: 0,
+    };
+    let items: Vec<AnyView> = field
+        .choices()
+        .iter()
+        .zip(0_u8..)
+        .map(|(word, index)| {
+            let chosen = move || state.text(Target::Job, place).eq_ignore_ascii_case(word);
+            view! {
+                <label class="one-of">
+                    <input
+                        type="radio"
+                        name=field.spec().id
+                        prop:checked=chosen
+                        disabled=move || state.is_read_only(Target::Job)
+                        on:change=move |_| state.type_text(Target::Job, place, word)
+                    />
+                    {t::choice(field, index)}
+                </label>
+            }
+            .into_any()
+        })
+        .collect();
+    view! {
+        <fieldset class="group">
+            <legend>{t::field(field)}</legend>
+            <div class="row">{items}</div>
+        </fieldset>
+    }
+    .into_any()
 }
 
 /// Lists side by side, row by row: as many rows as are used, and one more.

@@ -8,9 +8,10 @@ use crate::route::{Route, View};
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::report::Answer;
 use coldseat_core::job::step::{StepId, StepSpec};
+use coldseat_core::job::timing::{Expected, Wanted, expected};
 use coldseat_core::job::{Field, Owner, Place};
+use coldseat_core::quantity::Seconds;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -32,20 +33,38 @@ fn running(state: State) -> Vec<(Owner, StepId, u64)> {
     })
 }
 
-/// When the time of a step is up, s; `None` where nothing says so.
-fn expected(state: State, owner: Owner, step: StepId) -> Option<(f64, f64)> {
-    match state.step_report(owner, step)?.answer {
-        Answer::Chill(chill) => Some((chill.quiet_low.as_s(), chill.quiet_high.as_s())),
-        _ => None,
+/// How long a step is expected to take; `None` where nothing says so.
+fn expected_of(state: State, owner: Owner, step: StepId) -> Option<Expected> {
+    state
+        .open
+        .with(|o| o.as_ref().and_then(|o| expected(&o.job, owner, step)))
+}
+
+/// What is left of an expected time.
+fn left(expected: &Expected, elapsed_s: f64) -> String {
+    let of = |end: Seconds| show::clock((end.as_s() - elapsed_s).max(0.0));
+    let (low, high) = (of(expected.low), of(expected.high));
+    match expected.wanted {
+        _ if elapsed_s >= expected.call().as_s() => t::TIMER_OVER.to_owned(),
+        Wanted::AtLeast => t::timer_left(&low, &high),
+        Wanted::AtMost => t::timer_at_most(&low),
     }
 }
 
 /// Keeps the clock of the page while a timer runs; beeps when a time is up.
 pub fn tick(state: State) {
+    // Worked out anew when the job changes, not at every tick.
+    let times = Memo::new(move |_| {
+        let of = |(owner, step, _): &(Owner, StepId, u64)| expected_of(state, *owner, *step);
+        running(state)
+            .into_iter()
+            .map(|timer| (timer, of(&timer)))
+            .collect::<Vec<_>>()
+    });
     let told = StoredValue::new(Vec::<(Owner, StepId, u64)>::new());
     let awake_at = StoredValue::new(0_u64);
     let look = move || {
-        let runs = untrack(|| running(state));
+        let runs = times.get_untracked();
         if runs.is_empty() {
             return;
         }
@@ -55,10 +74,9 @@ pub fn tick(state: State) {
             awake_at.set_value(now);
             feedback::stay_awake();
         }
-        for timer in runs {
-            let (owner, step, since) = timer;
-            let up = untrack(|| expected(state, owner, step))
-                .is_some_and(|(_, latest)| seconds_since(now, since) >= latest);
+        for (timer, time) in runs {
+            let (_, _, since) = timer;
+            let up = time.is_some_and(|time| seconds_since(now, since) >= time.call().as_s());
             if up && !told.with_value(|t| t.contains(&timer)) {
                 told.update_value(|t| t.push(timer));
                 if state.feedback.get_untracked() {
@@ -96,6 +114,7 @@ pub fn Timer(
                 .and_then(|r| r.started)
         })
     });
+    let time = Memo::new(move |_| expected_of(state, owner, spec.id));
     let record = move |started: Option<u64>| {
         state.edit(|job| job.keep_of_step(owner, spec.id, |r| r.started = started));
     };
@@ -127,10 +146,16 @@ pub fn Timer(
             .into_any();
         };
         let elapsed = move || show::clock(seconds_since(state.now.get(), since));
+        let count_down = move || {
+            let time = time.get();
+            let elapsed_s = seconds_since(state.now.get(), since);
+            time.map_or(String::new(), |time| left(&time, elapsed_s))
+        };
         view! {
             <p class="timer-face" role="timer" aria-label=t::field(field)>
                 {live(elapsed)}
             </p>
+            <p class="timer-left">{live(count_down)}</p>
             <div class="row">
                 <button type="button" class="button-first" on:click=stop>
                     {t::TIMER_STOP}
@@ -143,9 +168,10 @@ pub fn Timer(
         .into_any()
     };
     let band = move || {
-        expected(state, owner, spec.id).map(|(low, high)| {
-            let span = t::span(&show::clock(low), &show::clock(high));
-            view! { <p class="quiet">{format!("{} {span}", t::TIMER_EXPECTED)}</p> }.into_any()
+        time.get().map(|time| {
+            let (low, high) = (show::clock(time.low.as_s()), show::clock(time.high.as_s()));
+            let words = t::timer_expected(spec.id, &low, &high);
+            view! { <p class="quiet">{words}</p> }.into_any()
         })
     };
     view! { <div class="timer">{live(face)} {live(band)}</div> }.into_any()
@@ -176,9 +202,9 @@ pub fn RunningTimers(
                     view,
                 }
                 .address();
+                let call = untrack(|| expected_of(state, owner, step)).map(|time| time.call());
                 let over = move || {
-                    let latest = untrack(|| expected(state, owner, step)).map(|(_, high)| high);
-                    latest.is_some_and(|high| seconds_since(state.now.get(), since) >= high)
+                    call.is_some_and(|call| seconds_since(state.now.get(), since) >= call.as_s())
                 };
                 let class = move || if over() { "running running-over" } else { "running" };
                 view! {

@@ -1,11 +1,12 @@
 //! The deck of a bank: locked until every flange is home, then the cut.
 
-use crate::drawings::bars::deck_map;
 use crate::drawings::deck_cuts::deck_cuts;
+use crate::drawings::deck_map::deck_map;
 use crate::live::{live, words};
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
+use crate::parts::picture::holes_of;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
 use crate::parts::verdict::{big, shape, verdict};
@@ -64,7 +65,12 @@ pub fn DeckScreen(
                         o.job.entries.values(Owner::Bank(bank), Field::LowSpot)
                     })
                 });
-                let map = deck_map(&spots, Some(plan.plan.removal.as_m()), units);
+                let map = deck_map(
+                    &spots,
+                    &holes_of(state, Owner::Bank(bank)),
+                    Some(plan.plan.removal.as_m()),
+                    units,
+                );
                 view! { {cut(&plan, clean_up_m, units)} {map} }.into_any()
             }
         })

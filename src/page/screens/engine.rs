@@ -10,26 +10,41 @@ use coldseat_core::job::{Field, Job, Place};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
 
-/// Geometry of sleeve and block.
+/// Sleeve and block.
 const GEOMETRY: &[Field] = &[
     Field::NominalOd,
     Field::SleeveId,
     Field::SleeveLength,
     Field::NominalFlange,
-    Field::BlockWall,
-    Field::Shim,
-    Field::RoomTemperature,
-    Field::Pitch,
     Field::FlangeOd,
-    Field::FinalBore,
+    Field::Shim,
+    Field::BlockWall,
+    Field::Pitch,
     Field::StepBelow,
-    Field::Spindle,
+    Field::RoomTemperature,
+];
+
+/// Pistons, head and rings: the engine maker's sheet.
+const ENGINE: &[Field] = &[
+    Field::FinalBore,
+    Field::Stroke,
+    Field::Compression,
+    Field::PistonD,
+    Field::PistonLeast,
     Field::Gasket,
     Field::HeadLeast,
     Field::RingHeight,
     Field::RingProud,
     Field::RingGapLow,
     Field::RingGapHigh,
+];
+
+/// Bar, hone, ram and rod.
+const TOOLS: &[Field] = &[
+    Field::Spindle,
+    Field::HoneStroke,
+    Field::HoneTurns,
+    Field::HoneCycles,
     Field::RamBore,
     Field::RamHole,
     Field::RamRated,
@@ -174,6 +189,8 @@ pub fn EngineScreen(
             />
         </div>
         {fields(Target::Job, t::GEOMETRY, GEOMETRY)}
+        {fields(Target::Job, t::PISTONS_AND_HEAD, ENGINE)}
+        {fields(Target::Job, t::TOOLS, TOOLS)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {fields(Target::Job, t::LIMITS, LIMITS)}
         {fields(Target::Job, t::GAUGES, GAUGES)}

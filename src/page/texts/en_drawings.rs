@@ -8,8 +8,7 @@ pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's 
 pub const CHILL_CAPTION: &str =
     "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
 pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
-pub const DECK_MAP_CAPTION: &str =
-    "Low spots below the highest point, by their number. Dashed: the planned plane.";
+pub const DECK_MAP_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point. Filled: still low after the planned cut.";
 pub const PROFILE_CAPTION: &str = "What the fit closes of the bore, exaggerated, from the deck down; to the right it closes. Dashed: one number by Lam\u{e9}'s rings. Right: what the hone must take there, on diameter.";
 pub const AT_ONCE: &str = "all at once";
 pub const WITH_AIR: &str = "with the air entered";
@@ -108,7 +107,8 @@ pub fn oxygen_label(sudden: &str, least: &str) -> String {
 
 #[must_use]
 pub fn spot_words(index: u8, below: &str) -> String {
-    format!("point {} {below}", index + 1)
+    let place = super::en_names::place(coldseat_core::job::Field::LowSpot, index);
+    format!("{place} {below}")
 }
 
 #[must_use]
@@ -129,4 +129,36 @@ pub fn profile_label(most: &str, lame: &str, stock: Option<(String, String)>) ->
         }
         None => closes,
     }
+}
+
+pub const SHALLOW: &str = "shallow";
+pub const DEEP: &str = "deep";
+pub const OWN_CUTS_ONE: &str = "Your counterbores in this job against the depth each was cut for. One says nothing of the scatter yet.";
+
+/// Which way an error of depth goes.
+const fn way(error_m: f64) -> &'static str {
+    if error_m > 0.0 { "deep" } else { "shallow" }
+}
+
+#[must_use]
+pub fn own_cut_words(cylinder: u8, by: &str, error_m: f64) -> String {
+    format!("cylinder {cylinder} {by} {}", way(error_m))
+}
+
+#[must_use]
+pub fn own_cuts_label(cuts: &str) -> String {
+    format!("Counterbores of this job against the depth wanted: {cuts}.")
+}
+
+#[must_use]
+pub fn own_cuts_caption(n: usize, mean: &str, mean_m: f64, sd: &str) -> String {
+    let few = if n < 10 {
+        " Few cuts: the next may lie well outside."
+    } else {
+        ""
+    };
+    format!(
+        "Your {n} counterbores in this job against the depth each was cut for. Dashed: their mean, {mean} {}; shaded: one standard deviation, {sd}.{few}",
+        way(mean_m)
+    )
 }

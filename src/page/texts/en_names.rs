@@ -114,6 +114,13 @@ pub const fn detail(detail: Detail) -> &'static str {
         Detail::Taper => "taper",
         Detail::GrooveWanted => "depth wanted",
         Detail::FloorLeft => "flange left under the groove",
+        Detail::Compression => "compression ratio after the cut",
+        Detail::CloseIn => "the fit closes the inside by (diameter)",
+        Detail::BoreTo => "bore the fitted sleeve to (diameter)",
+        Detail::GripLeft => "grip left once bored (%)",
+        Detail::PistonRoom => "room round the piston (diameter)",
+        Detail::HatchIncluded => "cross-hatch, included angle (degrees)",
+        Detail::HatchHorizontal => "each scratch to the horizontal (degrees)",
     }
 }
 
@@ -154,6 +161,15 @@ pub const fn field(field: Field) -> &'static str {
         Field::RodYield => "Pulling rod, yield strength",
         Field::LedgeMost => "Ledge pressure, at most",
         Field::FlangeMost => "Flange shear at its root, at most",
+        Field::Stroke => "Stroke of the engine",
+        Field::Compression => "Compression ratio before the cut (sheet)",
+        Field::PistonD => "Piston, as the sheet measures it (diameter)",
+        Field::PistonLeast => "Room round the piston, least (sheet, diameter)",
+        Field::HoneStroke => "Hone: stroke",
+        Field::HoneTurns => "Hone: turns a minute",
+        Field::HoneCycles => "Hone: full cycles a minute, up and down",
+        Field::BlockOut => "Block temperature out of the wash",
+        Field::DropOutcome => "How it went in",
         Field::HoursJob => "Hours once for the job",
         Field::HoursHole => "Hours for each hole",
         Field::HourPrice => "Price of an hour",
@@ -260,11 +276,26 @@ pub fn place(field: Field, index: u8) -> String {
             format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
         }
         Places::List(_) if field == Field::LowSpot => {
-            format!("{} {}", super::en::POINT.to_lowercase(), index + 1)
+            let side = if index.is_multiple_of(2) {
+                "left"
+            } else {
+                "right"
+            };
+            format!("row {}, {side}", index / 2 + 1)
         }
         Places::List(_) if field == Field::RingGapNow => format!("ring {}", index + 1),
         Places::List(_) => format!("{} {}", super::en::PULL.to_lowercase(), index + 1),
     }
+}
+
+/// A word that a choice offers.
+#[must_use]
+pub fn choice(field: Field, index: u8) -> &'static str {
+    field
+        .choices()
+        .get(usize::from(index))
+        .copied()
+        .unwrap_or_default()
 }
 
 pub const MINUTES: &str = "min:s";

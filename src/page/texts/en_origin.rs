@@ -93,8 +93,8 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Direct reading. Limit: from memory, no source; yours to change.",
         ],
         Calculation::Protrusion => [
-            "Compressed gasket less the largest protrusion.",
-            "room = gasket - max protrusion",
+            "Compressed gasket less the largest protrusion. Compression ratio: swept volume and what is left of the clearance volume once the deck is lower.",
+            "room = gasket - max protrusion;  ratio = (Vs + Vc) / Vc, Vc = Vs / (ratio_0 - 1) - A cut",
             "Geometry; the least room is the engine maker's.",
         ],
         Calculation::Groove => [
@@ -103,8 +103,8 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Geometry; ring and stand-proud are the engine maker's.",
         ],
         Calculation::Finish => [
-            "Finished bore less the mean of the readings.",
-            "stock = D_final - mean D",
+            "Finished bore less the mean of the readings; before there are any, less the inside as the fit closes it. Included angle of the cross-hatch from stroke, cycles and turns, at the mean stroking speed.",
+            "stock = D_final - mean D;  angle = 2 atan(2 stroke cycles / (pi D turns))",
             "Geometry. Profile in the drawing: axisymmetric linear elasticity by finite elements, checked against an independent program; the line beside it is Lame's rings.",
         ],
         Calculation::RingGap => [
@@ -185,7 +185,7 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
     let unit = measure.unit(units);
     match measure {
         Measure::Temperature => format!("{} K", format::fixed(si, 1)),
-        Measure::Plain => format::fixed(si, 3),
+        Measure::Plain | Measure::Choice => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
         Measure::Pressure => show::number(si, unit),
         Measure::Length => format!(

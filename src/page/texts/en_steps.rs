@@ -19,13 +19,13 @@ pub const fn help(step: StepId) -> &'static str {
             "Note who brought what and in which state. Number the main caps, mark the end of cylinder 1 on the block: holes counted from the wrong end swap sleeves."
         }
         StepId::Rest => {
-            "Strip, wash, dry, then let block and sleeves rest side by side. Start the timer when it comes out of the wash. A warm block hides a whole fit."
+            "Strip, wash, dry, then let block and sleeves rest side by side. Start the timer when it comes out of the wash and write down how warm it is; a second reading later tells from the block's own cooling how long it still takes. A warm block hides a whole fit."
         }
         StepId::Pressure => {
             "Low pressure, plates secured, stand aside. Write down where it leaks. A sleeve cures the wall of a bore and nothing else."
         }
         StepId::Datum => {
-            "Height of the deck above the main line at both ends, and the low spots: the highest point is 0. If it leans, true it before anything is measured from it."
+            "Height of the deck above the main line at both ends, and the low spots, left and right of each row from the front, a row before each bore and one behind the last; the highest point is 0. If it leans, true it before anything is measured from it."
         }
         StepId::OldBore => {
             "Across and along the engine at three heights. The bar is centred on the unworn zone, mostly near the bottom."
@@ -68,10 +68,10 @@ pub const fn help(step: StepId) -> &'static str {
             "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band."
         }
         StepId::Drop => {
-            "Carry time from leaving the bath to entering the bore. Out when the bubbling stops; one straight motion; hold it down while it warms."
+            "Carry time from leaving the bath to entering the bore; the time shown still leaves the clearance asked for. Say how it went in: the shop learns from it. Out when the bubbling stops; one straight motion; hold it down while it warms."
         }
         StepId::Hold => {
-            "Hold the sleeve down while it warms: a sleeve that grips cold grows lengthwise and lifts its flange. Do not measure before it has the temperature of the shop."
+            "Hold the sleeve down while it warms. The time shown is until sleeve and the iron round it are even; the thermometer decides. A sleeve that grips cold grows lengthwise and lifts its flange. Do not measure before it has the temperature of the shop."
         }
         StepId::WarmHeight => {
             "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
@@ -83,7 +83,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
         }
         StepId::Deck => {
-            "Survey the deck; its highest point is 0. The cut must clean up the lowest point and every flange."
+            "Survey the deck left and right of each row across it, from the front: a row before each bore and one behind the last; the highest point is 0. The cut must clean up the lowest point and every flange."
         }
         StepId::Protrusion => {
             "Each piston at top dead centre, front and rear over the pin, zero on the finished deck. Decides the gasket."
@@ -92,7 +92,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Depth from the finished top at four clocks. Wanted: ring height less its stand-proud."
         }
         StepId::Finish => {
-            "Torque plate on. Across and along at three heights; stop at the finished bore. The fit closes the sleeve inside, more in some places than others: the drawing shows where the hone must take more."
+            "Torque plate on. With stroke, turns and cycles of the hone under Engine the cross-hatch is worked out: included angle between the scratches, and of one scratch to the horizontal. Across and along at three heights; stop at the finished bore. The fit closes the sleeve inside, more in some places than others: the drawing shows where the hone must take more."
         }
         StepId::RingGap => {
             "Each ring square in its finished bore. Too small: file. Each thou on the bore is three on the gap."
@@ -168,6 +168,13 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Chill, Signal::Go) => "Longer than the slow end of the band: quiet by now.",
         (StepId::Chill, Signal::Look) => "Inside the band: only out if the bubbling has stopped.",
         (StepId::Chill, Signal::Wait) => "Too short: back into the bath until the bubbling stops.",
+        (StepId::Drop, Signal::Go) => "It went in free. Hold it down while it warms.",
+        (StepId::Drop, Signal::Look) => {
+            "It dragged: look for a burr, a cocked start or a bore that is tight there, and note what you find. Hold it down while it warms."
+        }
+        (StepId::Drop, Signal::Stop) => {
+            "Stuck: no hammer, the iron is brittle while it is cold. Let it come to the temperature of the shop, then decide how it comes out."
+        }
         (StepId::Hold, Signal::Go) => {
             "At the temperature of the shop: let go, and measure the height."
         }
@@ -223,6 +230,12 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         UnitSystem::Metric => "0.025 mm",
     };
     match finding.code {
+        "piston_tight" => {
+            "the piston has less room in its bore than the sheet asks for: measure both again, then hone or stop".to_owned()
+        }
+        "no_piston_clearance" => {
+            "the finished bore is no larger than the piston: a radius among the diameters, or the wrong piston?".to_owned()
+        }
         "ledge_not_flat" => format!(
             "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before the flange sits on it"
         ),
@@ -312,4 +325,26 @@ pub fn fault(fault: &Fault) -> String {
         "a number of this step or of the engine is missing or outside what can be worked out"
     };
     format!("Cannot be worked out as it stands. Look at {which}.")
+}
+
+/// What a step's expected time is.
+#[must_use]
+pub fn timer_expected(step: StepId, low: &str, high: &str) -> String {
+    let span = super::span(low, high);
+    match step {
+        StepId::Drop => format!("still leaves the clearance asked for up to {span}"),
+        StepId::Hold => format!("sleeve and the iron round it are even after {span}"),
+        StepId::Rest => format!("near enough by the block's own cooling after {span}"),
+        _ => format!("expected {span}"),
+    }
+}
+
+#[must_use]
+pub fn timer_left(low: &str, high: &str) -> String {
+    format!("{low} to {high} to go")
+}
+
+#[must_use]
+pub fn timer_at_most(low: &str) -> String {
+    format!("{low} left")
 }
