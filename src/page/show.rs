@@ -1,6 +1,7 @@
 //! Numbers as a person reads them, in the unit of the job. Formats only: the
 //! conversions are the core's.
 
+use crate::texts as t;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::quantity::bounds::{Bound, End};
 use coldseat_core::quantity::format;
@@ -79,11 +80,11 @@ pub fn range(bound: &Bound, unit: Unit) -> String {
     };
     let from = match bound.lo_end {
         End::In => show(bound.lo),
-        End::Out => format!("more than {}", show(bound.lo)),
+        End::Out => t::more_than(&show(bound.lo)),
     };
     let to = match bound.hi_end {
         End::In => show(bound.hi),
-        End::Out => format!("less than {}", show(bound.hi)),
+        End::Out => t::less_than(&show(bound.hi)),
     };
     let gap = if symbol.is_empty() { "" } else { " " };
     format!("{from} to {to}{gap}{symbol}")

@@ -160,7 +160,7 @@ const INCH_FIVE: Figures = Figures {
     spread: 1,
     gauges: ["3000", "4000", "4000", "4000"],
     temperatures: ["68", "69"],
-    low_spots: &[0, 5, 10, 8, 3, 6],
+    low_spots: &[0, 5, 10, 8, 3, 6, 4, 9, 2, 7, 5, 3],
 };
 
 const METRIC_EIGHT: Figures = Figures {
@@ -191,7 +191,7 @@ const METRIC_EIGHT: Figures = Figures {
     spread: 2,
     gauges: ["210", "280", "280", "280"],
     temperatures: ["20", "20.5"],
-    low_spots: &[0, 12, 25, 18, 8, 15],
+    low_spots: &[0, 12, 25, 18, 8, 15, 10, 20, 5, 14],
 };
 
 pub(super) fn put(job: &mut Job, place: Place, text: impl Into<String>, at: Millis) {
@@ -233,22 +233,24 @@ fn fill_cylinder(job: &mut Job, f: &Figures, cylinder: u8, stays_high: bool, at:
         0,
         f.text(f.low_spots[usize::from(cylinder) % f.low_spots.len()]),
     );
+    // A hand feed does not stop at the same digit twice.
+    let proud = f.proud + 2 * f.spread * [0, 1, -1][usize::from(cylinder) % 3];
     let drops = if stays_high { &f.high } else { &f.home };
     for (clock, off) in [0, 1, 0, 1].into_iter().enumerate() {
         let clock = clock as u8;
         let thickness = f.flange + f.spread * off;
-        let depth = f.flange - f.proud;
+        let depth = f.flange - proud;
         set(Field::FlangeThickness, clock, f.text(thickness));
         set(Field::CounterboreDepth, clock, f.text(depth));
         let tilt = f.spread * [0, 1, 0, -1][usize::from(clock)];
-        set(Field::WarmHeight, clock, f.text(f.proud + f.climbed + tilt));
-        set(Field::SeatHeight, clock, f.text(f.proud + drops[3] + tilt));
+        set(Field::WarmHeight, clock, f.text(proud + f.climbed + tilt));
+        set(Field::SeatHeight, clock, f.text(proud + drops[3] + tilt));
     }
     for (pull, (drop, gauge)) in drops.iter().zip(f.gauges).enumerate() {
         let pull = pull as u8;
         set(Field::PullGauge, pull, gauge.to_owned());
-        set(Field::PullLoaded, pull, f.text(f.proud + drop - f.springs));
-        set(Field::PullReleased, pull, f.text(f.proud + drop));
+        set(Field::PullLoaded, pull, f.text(proud + drop - f.springs));
+        set(Field::PullReleased, pull, f.text(proud + drop));
     }
 }
 

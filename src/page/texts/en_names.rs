@@ -298,6 +298,16 @@ pub fn choice(field: Field, index: u8) -> &'static str {
         .unwrap_or_default()
 }
 
+#[must_use]
+pub fn more_than(value: &str) -> String {
+    format!("more than {value}")
+}
+
+#[must_use]
+pub fn less_than(value: &str) -> String {
+    format!("less than {value}")
+}
+
 pub const MINUTES: &str = "min:s";
 
 /// The unit of a one number that is no length.
