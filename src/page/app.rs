@@ -82,6 +82,13 @@ pub fn App() -> impl IntoView {
         Screen::Deck(id, bank) => view! { <DeckScreen id=id bank=bank /> }.into_any(),
         Screen::Record(id) => view! { <RecordScreen id=id /> }.into_any(),
         Screen::Engine(id) => view! { <EngineScreen id=id /> }.into_any(),
+        // A job that only the second store has is on its way.
+        Screen::NoJob if state.looking.get() => view! {
+            <h1 id="screen-heading" tabindex="-1">
+                {t::OPENING}
+            </h1>
+        }
+        .into_any(),
         Screen::NoJob => view! {
             <h1 id="screen-heading" tabindex="-1">
                 {t::NO_JOB}
@@ -117,6 +124,7 @@ pub fn App() -> impl IntoView {
                         {t::SETTINGS}
                     </a>
                 </nav>
+                <p class="keeping">{live(move || t::keeping(state.keeping.get()))}</p>
             </header>
             <Notices />
             <main id="main">{live(show)}</main>

@@ -194,3 +194,33 @@ pub fn save_file(name: &str, text: &str) {
 pub fn print() {
     let _ = window().print();
 }
+
+/// Asks the browser once not to clear what the page stores. Some ask the
+/// person; a second time would be a nuisance.
+pub fn ask_to_persist() {
+    thread_local! {
+        static ASKED: std::cell::Cell<bool> = const { std::cell::Cell::new(false) };
+    }
+    if ASKED.replace(true) {
+        return;
+    }
+    let navigator = window().navigator();
+    let there = js_sys::Reflect::has(&navigator, &JsValue::from_str("storage")).unwrap_or(false);
+    if !there {
+        return;
+    }
+    let storage = navigator.storage();
+    wasm_bindgen_futures::spawn_local(async move {
+        use wasm_bindgen_futures::JsFuture;
+        let Ok(asked) = storage.persisted() else {
+            return;
+        };
+        let persisted = JsFuture::from(asked).await;
+        if persisted.is_ok_and(|value| value.as_bool() == Some(false))
+            && let Ok(answer) = storage.persist()
+        {
+            // A browser that says no keeps the data as any page's.
+            let _ = JsFuture::from(answer).await;
+        }
+    });
+}

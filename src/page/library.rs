@@ -2,7 +2,7 @@
 //! Reads only; nothing here writes.
 
 use crate::storage::local::Local;
-use crate::storage::slots::{self, JOBS, SHOP};
+use crate::storage::slots::{self, JOBS, SHOP, Slot};
 use coldseat_core::document::row::Row;
 use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
 use coldseat_core::job::Job;
@@ -14,6 +14,8 @@ pub struct OpenJob {
     pub id: String,
     /// The job.
     pub job: Job,
+    /// Sequence number of the slot it was read from or written to.
+    pub sequence: u64,
     /// Its envelope, the body left out.
     pub created: u64,
     /// What of the envelope is unknown here.
@@ -46,7 +48,7 @@ pub struct Kept {
     pub why: Unreadable,
 }
 
-/// All jobs, newest first, and everything that could not be read.
+/// All jobs of local storage, and everything that could not be read.
 #[must_use]
 pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
     let mut jobs = Vec::new();
@@ -93,35 +95,44 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
         }));
         jobs.extend(listed);
     }
+    (jobs, damaged)
+}
+
+/// Newest first.
+pub fn sort(jobs: &mut [Listed]) {
     jobs.sort_by(|a, b| {
         let (a, b) = (&a.row, &b.row);
         b.changed.cmp(&a.changed).then(a.name.cmp(&b.name))
     });
-    (jobs, damaged)
 }
 
 /// A job out of the store; the newest whole slot that reads.
 #[must_use]
 pub fn read_job(id: &str) -> Option<OpenJob> {
     let loaded = slots::load(&Local, &format!("{JOBS}{id}")).ok()?;
-    loaded.whole.iter().find_map(|slot| {
-        let (document, repairs, read_only) = match restore(&slot.text) {
-            Restored::Valid(document) => (document, Vec::new(), false),
-            Restored::Repaired(document, repairs) => (document, repairs, false),
-            Restored::Newer { readable, .. } => (readable?, Vec::new(), true),
-            Restored::Unreadable(_) => return None,
-        };
-        let Body::Job(job) = document.body else {
-            return None;
-        };
-        Some(OpenJob {
-            id: id.to_owned(),
-            job: *job,
-            created: document.created,
-            unknown: document.unknown,
-            read_only,
-            repairs,
-        })
+    loaded.whole.iter().find_map(|slot| open_slot(id, slot))
+}
+
+/// A job out of a slot.
+#[must_use]
+pub fn open_slot(id: &str, slot: &Slot) -> Option<OpenJob> {
+    let (document, repairs, read_only) = match restore(&slot.text) {
+        Restored::Valid(document) => (document, Vec::new(), false),
+        Restored::Repaired(document, repairs) => (document, repairs, false),
+        Restored::Newer { readable, .. } => (readable?, Vec::new(), true),
+        Restored::Unreadable(_) => return None,
+    };
+    let Body::Job(job) = document.body else {
+        return None;
+    };
+    Some(OpenJob {
+        id: id.to_owned(),
+        job: *job,
+        sequence: slot.sequence,
+        created: document.created,
+        unknown: document.unknown,
+        read_only,
+        repairs,
     })
 }
 

@@ -5,6 +5,7 @@ mod app;
 mod browser;
 mod drawings;
 mod feedback;
+mod keeper;
 mod library;
 mod live;
 mod offline;

@@ -3,11 +3,11 @@
 
 use crate::answers::{Whole, whole_of};
 use crate::browser;
+use crate::keeper::{self, Keeping};
 use crate::library::{self, Kept, Listed, OpenJob};
 use crate::route::{Route, View};
-use crate::storage::ShelfFault;
 use crate::storage::local::Local;
-use crate::storage::slots::{self, JOBS, SHOP};
+use crate::storage::slots::{JOBS, SHOP};
 use coldseat_core::document::row::Row;
 use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
@@ -19,6 +19,7 @@ use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Job, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
+use std::collections::HashSet;
 use std::sync::Arc;
 
 /// Whose numbers a reading belongs to.
@@ -63,6 +64,14 @@ pub struct State {
     pub drop_sheet: RwSignal<DropSheet>,
     /// How the store fares.
     pub store: RwSignal<Store>,
+    /// How far what was typed last has come.
+    pub keeping: RwSignal<Keeping>,
+    /// Jobs that only the second store has.
+    pub far: RwSignal<Vec<Listed>>,
+    /// The second store is being looked into.
+    pub looking: RwSignal<bool>,
+    /// Jobs whose newer copy came out of the second store.
+    pub brought_back: RwSignal<Vec<String>>,
     /// A new version waits.
     pub update_ready: RwSignal<bool>,
     /// The reading under the hand.
@@ -106,6 +115,10 @@ impl State {
             shop: RwSignal::new(fresh_shop(UnitSystem::Inch)),
             drop_sheet: RwSignal::new(fresh_drop(UnitSystem::Inch)),
             store: RwSignal::new(Store::Works),
+            keeping: RwSignal::new(Keeping::Idle),
+            far: RwSignal::new(Vec::new()),
+            looking: RwSignal::new(true),
+            brought_back: RwSignal::new(Vec::new()),
             update_ready: RwSignal::new(false),
             active: RwSignal::new(None),
             was: RwSignal::new(None),
@@ -123,6 +136,7 @@ impl State {
         state.load_shop();
         state.scan();
         state.arrive();
+        wasm_bindgen_futures::spawn_local(keeper::catch_up(state));
         state
     }
 
@@ -141,6 +155,13 @@ impl State {
                 .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == *id));
             if !is_open {
                 let opened = library::read_job(id);
+                let far = opened.is_none()
+                    && self
+                        .far
+                        .with_untracked(|far| far.iter().any(|j| j.id == *id));
+                if far {
+                    keeper::fetch(self, id.clone());
+                }
                 self.undo.set(Vec::new());
                 self.open.set(opened);
             }
@@ -154,7 +175,12 @@ impl State {
 
     /// Looks at every key of the store.
     pub fn scan(self) {
-        let (jobs, kept) = library::scan();
+        let (mut jobs, kept) = library::scan();
+        self.far.with_untracked(|far| {
+            let there: HashSet<String> = jobs.iter().map(|j| j.id.clone()).collect();
+            jobs.extend(far.iter().filter(|j| !there.contains(&j.id)).cloned());
+        });
+        library::sort(&mut jobs);
         self.jobs.set(jobs);
         self.kept.set(kept);
     }
@@ -171,19 +197,6 @@ impl State {
                     != Some(false),
             );
             self.shop.set(shop);
-        }
-    }
-
-    fn note(self, result: Result<(), ShelfFault>) {
-        let store = match result {
-            // One slot of two may still fit into a full store: that is no cure.
-            Ok(()) if Local::holds_any() => return,
-            Ok(()) => Store::Works,
-            Err(ShelfFault::Blocked) => Store::Blocked,
-            Err(ShelfFault::Full) => Store::Full,
-        };
-        if self.store.get_untracked() != store {
-            self.store.set(store);
         }
     }
 
@@ -208,22 +221,24 @@ impl State {
 
     /// Writes the open job, now.
     fn save_open(self) {
-        let (Some(document), Some(id)) = (
-            self.open_document(),
-            self.open
-                .with_untracked(|o| o.as_ref().map(|o| o.id.clone())),
-        ) else {
+        let Some(document) = self.open_document() else {
             return;
         };
         let row = Row::of(&document).unwrap_or_default().bytes();
-        let name = format!("{JOBS}{id}");
-        self.note(slots::save(&Local, &name, &write(&document), row));
+        let text = write(&document);
+        // Written without a word to who watches the job: nothing of it changed.
+        self.open.update_untracked(|open| {
+            if let Some(open) = open {
+                let name = format!("{JOBS}{}", open.id);
+                open.sequence = keeper::keep(self, name, &text, row, open.sequence);
+            }
+        });
     }
 
     fn save_shop(self) {
         let shop = self.shop.get_untracked();
         let text = write(&Document::new(Body::Shop(shop), browser::now()));
-        self.note(slots::save(&Local, SHOP, &text, Vec::new()));
+        keeper::keep(self, SHOP.to_owned(), &text, Vec::new(), 0);
     }
 
     /// Changes the open job and writes it.
@@ -383,6 +398,7 @@ impl State {
         self.open.set(Some(OpenJob {
             id: id.clone(),
             job,
+            sequence: 0,
             created: browser::now(),
             unknown: serde_json::Map::new(),
             read_only: false,

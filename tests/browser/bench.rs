@@ -132,6 +132,12 @@ impl Bench {
         self.driver.close();
     }
 
+    /// Kills the browser, as a phone does whose battery falls out.
+    pub fn kill_browser(&mut self) -> Result<()> {
+        self.page = None;
+        self.driver.kill_browser()
+    }
+
     /// Opens the browser again, with all that it kept, on an empty tab.
     pub async fn open_browser(&mut self) -> Result<()> {
         self.page = None;

@@ -21,6 +21,7 @@ pub(crate) struct Driver {
     process: Child,
     port: u16,
     session: Option<String>,
+    browser: Option<u64>,
 }
 
 impl Driver {
@@ -49,6 +50,7 @@ impl Driver {
             process,
             port: 0,
             session: None,
+            browser: None,
         };
         match port {
             Some(port) => driver.port = port,
@@ -84,7 +86,24 @@ impl Driver {
             .await
             .context("opening a browser")?;
         self.session = client.session_id().await?;
+        self.browser = client
+            .capabilities()
+            .and_then(|told| told.get("goog:processID"))
+            .and_then(Value::as_u64);
         Ok(client)
+    }
+
+    /// Ends the browser at once, as a phone that dies does: SIGKILL.
+    pub(crate) fn kill_browser(&mut self) -> Result<()> {
+        let process = self.browser.take().context("the browser's process")?;
+        let killed = Command::new("kill")
+            .args(["-KILL", &process.to_string()])
+            .status()?;
+        if !killed.success() {
+            bail!("process {process} could not be killed");
+        }
+        self.close();
+        Ok(())
     }
 
     /// Closes the browser. Blocking and without the client, so that it works

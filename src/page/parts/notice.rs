@@ -69,6 +69,25 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
+    let back = move || {
+        let jobs = state.brought_back.get();
+        (!jobs.is_empty()).then(|| {
+            let items: Vec<AnyView> = jobs
+                .into_iter()
+                .map(|name| view! { <li>{name}</li> }.into_any())
+                .collect();
+            view! {
+                <div class="notice" role="status">
+                    <p>{t::BROUGHT_BACK}</p>
+                    <ul>{items}</ul>
+                    <button type="button" on:click=move |_| state.brought_back.set(Vec::new())>
+                        {t::UNDERSTOOD}
+                    </button>
+                </div>
+            }
+            .into_any()
+        })
+    };
     // Never in mid-work: while a step is open it only says that it waits.
     let in_work = Memo::new(move |_| {
         matches!(
@@ -101,7 +120,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(job)} {live(update)}</div> }
+    view! { <div class="notices">{live(store)} {live(back)} {live(job)} {live(update)}</div> }
 }
 
 /// Hands the open job over as a file.

@@ -26,12 +26,6 @@ impl Local {
         }
     }
 
-    /// Whether something is held in memory only.
-    #[must_use]
-    pub fn holds_any() -> bool {
-        IN_MEMORY.with_borrow(|texts| !texts.is_empty())
-    }
-
     /// Whether the browser stores anything at all.
     #[must_use]
     pub fn is_there() -> bool {
@@ -64,6 +58,14 @@ impl Shelf for Local {
             }
         });
         result
+    }
+
+    fn remove(&self, key: &str) {
+        IN_MEMORY.with_borrow_mut(|texts| texts.remove(key));
+        if let Ok(storage) = Self::storage() {
+            // A storage that refuses keeps an older copy: no harm.
+            let _ = storage.remove_item(key);
+        }
     }
 
     fn keys(&self) -> Vec<String> {

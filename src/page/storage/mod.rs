@@ -1,8 +1,10 @@
 //! Where documents are kept on this device.
 //!
 //! [`slots`] is the scheme (two slots per document, checked, the newer one
-//! counts), on any [`Shelf`]; [`local`] is the browser's local storage.
+//! counts), on any [`Shelf`]; [`local`] is the browser's local storage;
+//! [`durable`] the second store, which tells when a write lies on the medium.
 
+pub mod durable;
 pub mod local;
 pub mod slots;
 
@@ -18,6 +20,8 @@ pub trait Shelf {
     /// # Errors
     /// [`ShelfFault`] where the browser refuses.
     fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault>;
+    /// Takes a key out; what is not there is gone already.
+    fn remove(&self, key: &str);
     /// All keys.
     fn keys(&self) -> Vec<String>;
 }

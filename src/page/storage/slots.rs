@@ -70,39 +70,124 @@ pub fn peek(shelf: &dyn Shelf, name: &str) -> Option<Peek> {
     peeks?.into_iter().max_by_key(|peek| peek.sequence)
 }
 
-/// Writes a text and its row under a name and reads it back.
+/// A text with its row as the next slot of a name: its key, its content.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Next {
+    /// The slot that does not hold the newest.
+    pub key: String,
+    /// What to write there.
+    pub content: String,
+    /// Its sequence number.
+    pub sequence: u64,
+}
+
+/// Plans the next write under a name; its sequence number is above every whole
+/// slot's and above `above`, the one the text was made from.
+///
+/// # Errors
+/// Where the shelf refuses.
+pub fn next(
+    shelf: &dyn Shelf,
+    name: &str,
+    text: &str,
+    row: Vec<u8>,
+    above: u64,
+) -> Result<Next, ShelfFault> {
+    let newest = newest(shelf, name)?;
+    let sequence = newest
+        .map_or(above, |(_, sequence)| sequence.max(above))
+        .saturating_add(1);
+    Ok(Next {
+        key: format!("{name}{}", SLOTS[newest.map_or(0, |(index, _)| 1 - index)]),
+        content: write_slot(&Slot {
+            sequence,
+            row,
+            text: text.to_owned(),
+        }),
+        sequence,
+    })
+}
+
+/// Writes what was planned and reads it back.
 ///
 /// # Errors
 /// [`ShelfFault::Full`] where it did not arrive whole; the last whole text is
 /// still there then.
-pub fn save(shelf: &dyn Shelf, name: &str, text: &str, row: Vec<u8>) -> Result<(), ShelfFault> {
-    let mut newest: Option<(usize, u64)> = None;
-    let mut contents = [None, None];
-    for (index, suffix) in SLOTS.into_iter().enumerate() {
-        let content = shelf.get(&format!("{name}{suffix}"))?;
-        let sequence = content.as_deref().and_then(peek_slot).map(|s| s.sequence);
-        if let Some(sequence) = sequence
-            && newest.is_none_or(|(_, best)| sequence > best)
-        {
-            newest = Some((index, sequence));
-        }
-        contents[index] = content.map(|c| (c, sequence.is_some()));
+pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), ShelfFault> {
+    if let Some(content) = shelf.get(&next.key)?
+        && peek_slot(&content).is_none()
+    {
+        keep(shelf, &content)?;
     }
-    let target = newest.map_or(0, |(index, _)| 1 - index);
-    if let Some((content, false)) = &contents[target] {
-        keep(shelf, content)?;
-    }
-    let packed = write_slot(&Slot {
-        sequence: newest.map_or(1, |(_, sequence)| sequence.saturating_add(1)),
-        row,
-        text: text.to_owned(),
-    });
-    let key = format!("{name}{}", SLOTS[target]);
-    shelf.set(&key, &packed)?;
-    if shelf.get(&key)?.as_deref() == Some(packed.as_str()) {
+    shelf.set(&next.key, &next.content)?;
+    if shelf.get(&next.key)?.as_deref() == Some(next.content.as_str()) {
         Ok(())
     } else {
         Err(ShelfFault::Full)
+    }
+}
+
+/// Writes a slot as it stands, where it is newer than what is there.
+///
+/// # Errors
+/// As [`write`].
+pub fn write_newer(shelf: &dyn Shelf, name: &str, content: &str) -> Result<(), ShelfFault> {
+    let Some(sequence) = peek_slot(content).map(|peek| peek.sequence) else {
+        return Ok(());
+    };
+    let newest = newest(shelf, name)?;
+    if newest.is_some_and(|(_, there)| there >= sequence) {
+        return Ok(());
+    }
+    let next = Next {
+        key: format!("{name}{}", SLOTS[newest.map_or(0, |(index, _)| 1 - index)]),
+        content: content.to_owned(),
+        sequence,
+    };
+    write(shelf, &next)
+}
+
+/// Slot and sequence number of the newest whole slot.
+fn newest(shelf: &dyn Shelf, name: &str) -> Result<Option<(usize, u64)>, ShelfFault> {
+    let mut newest: Option<(usize, u64)> = None;
+    for (index, suffix) in SLOTS.into_iter().enumerate() {
+        let content = shelf.get(&format!("{name}{suffix}"))?;
+        if let Some(peek) = content.as_deref().and_then(peek_slot)
+            && newest.is_none_or(|(_, best)| peek.sequence > best)
+        {
+            newest = Some((index, peek.sequence));
+        }
+    }
+    Ok(newest)
+}
+
+/// Content of the newest whole slot of a name.
+#[must_use]
+pub fn newest_content(shelf: &dyn Shelf, name: &str) -> Option<String> {
+    let (index, _) = newest(shelf, name).ok()??;
+    shelf.get(&format!("{name}{}", SLOTS[index])).ok()?
+}
+
+/// After the second store has a document: the older slot has done its duty.
+pub fn settle(shelf: &dyn Shelf, name: &str) {
+    let Ok(Some((newest, _))) = newest(shelf, name) else {
+        return;
+    };
+    let older = format!("{name}{}", SLOTS[1 - newest]);
+    if let Ok(Some(content)) = shelf.get(&older)
+        && peek_slot(&content).is_some()
+    {
+        shelf.remove(&older);
+    }
+}
+
+/// Takes the whole slots of a name out, where the second store has a newer one
+/// or the document is to be gone.
+pub fn leave(shelf: &dyn Shelf, name: &str) {
+    for (key, content) in contents(shelf, name).unwrap_or_default() {
+        if peek_slot(&content).is_some() {
+            shelf.remove(&key);
+        }
     }
 }
 
@@ -170,6 +255,9 @@ mod tests {
             self.texts.borrow_mut().insert(key.to_owned(), cut);
             Ok(())
         }
+        fn remove(&self, key: &str) {
+            self.texts.borrow_mut().remove(key);
+        }
         fn keys(&self) -> Vec<String> {
             self.texts.borrow().keys().cloned().collect()
         }
@@ -177,11 +265,15 @@ mod tests {
 
     const NAME: &str = "coldseat/job/a1";
 
+    fn save(shelf: &Memory, text: &str) -> Result<(), ShelfFault> {
+        write(shelf, &next(shelf, NAME, text, Vec::new(), 0)?)
+    }
+
     #[test]
     fn the_newest_whole_text_counts() {
         let shelf = Memory::default();
         for text in ["one", "two", "three"] {
-            save(&shelf, NAME, text, Vec::new()).unwrap();
+            save(&shelf, text).unwrap();
             assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, text);
         }
         assert_eq!(shelf.keys().len(), 2);
@@ -193,10 +285,10 @@ mod tests {
         let mut torn = 0;
         for room in 0..90 {
             let shelf = Memory::default();
-            save(&shelf, NAME, "one", Vec::new()).unwrap();
-            save(&shelf, NAME, "two", Vec::new()).unwrap();
+            save(&shelf, "one").unwrap();
+            save(&shelf, "two").unwrap();
             shelf.room.set(Some(room));
-            let result = save(&shelf, NAME, "three", Vec::new());
+            let result = save(&shelf, "three");
             shelf.room.set(None);
             let left = &load(&shelf, NAME).unwrap().whole[0].text;
             let wanted = if result.is_err() { "two" } else { "three" };
@@ -211,11 +303,46 @@ mod tests {
         let shelf = Memory::default();
         shelf.set("coldseat/job/a1/a", "scribble").unwrap();
         assert_eq!(load(&shelf, NAME).unwrap().damaged.len(), 1);
-        save(&shelf, NAME, "one", Vec::new()).unwrap();
-        save(&shelf, NAME, "two", Vec::new()).unwrap();
+        save(&shelf, "one").unwrap();
+        save(&shelf, "two").unwrap();
         let kept = kept(&shelf);
         assert_eq!(kept.len(), 1);
         assert_eq!(kept[0].1, "scribble");
         assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, "two");
+    }
+
+    #[test]
+    fn one_slot_is_left_when_the_second_store_has_it() {
+        let shelf = Memory::default();
+        for text in ["one", "two", "three"] {
+            save(&shelf, text).unwrap();
+            settle(&shelf, NAME);
+            assert_eq!(shelf.keys().len(), 1);
+            assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, text);
+        }
+        leave(&shelf, NAME);
+        assert!(shelf.keys().is_empty());
+        // What is damaged stays.
+        shelf.set("coldseat/job/a1/a", "scribble").unwrap();
+        leave(&shelf, NAME);
+        assert_eq!(shelf.keys().len(), 1);
+    }
+
+    #[test]
+    fn a_newer_slot_is_taken_and_an_older_is_not() {
+        let shelf = Memory::default();
+        save(&shelf, "one").unwrap();
+        let newer = next(&shelf, NAME, "far on", Vec::new(), 9).unwrap();
+        assert_eq!(newer.sequence, 10);
+        save(&shelf, "two").unwrap();
+        write_newer(&shelf, NAME, &newer.content).unwrap();
+        assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, "far on");
+        let older = write_slot(&Slot {
+            sequence: 3,
+            row: Vec::new(),
+            text: "back".to_owned(),
+        });
+        write_newer(&shelf, NAME, &older).unwrap();
+        assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, "far on");
     }
 }

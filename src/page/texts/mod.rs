@@ -3,12 +3,14 @@
 
 mod en;
 mod en_drawings;
+mod en_keeping;
 mod en_long;
 mod en_names;
 mod en_origin;
 mod en_steps;
 pub use en::*;
 pub use en_drawings::*;
+pub use en_keeping::*;
 pub use en_long::*;
 pub use en_names::*;
 pub use en_origin::*;

@@ -1,0 +1,308 @@
+//! What is typed is not lost: both stores, a browser that forgets or dies, a
+//! full store, a blocked one.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test says enough by failing"
+)]
+
+use anyhow::{Context, Result, ensure};
+use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
+use serde_json::{Value, json};
+
+/// Times that the browser is killed; 100 by hand, see DEVELOPERS.md.
+const KILLS: usize = 8;
+
+/// A reading of the demo that is typed into.
+const READING: &str = "Counterbore depth: 12 o'clock";
+
+/// Opens the inch demo at a step with readings.
+async fn demo(page: &Page) -> Result<String> {
+    page.tap(Role::Button, containing("Demo 1")).await?;
+    page.find(Role::Link, containing("Cylinder 3")).await?;
+    let address = page.script("return location.hash", vec![]).await?;
+    let address = address.as_str().unwrap_or_default();
+    let id = address.split('/').nth(2).context("the job's key")?;
+    Ok(id.to_owned())
+}
+
+fn at_reading(id: &str) -> String {
+    format!("#/job/{id}/cylinder/1/counterbore")
+}
+
+/// Types and waits for the page's word that it lies on the medium.
+async fn type_and_wait(page: &Page, text: &str) -> Result<()> {
+    page.write(containing(READING), text).await?;
+    page.press(Key::Enter).await?;
+    saved(page).await
+}
+
+async fn saved(page: &Page) -> Result<()> {
+    keeping(page, "saved").await
+}
+
+async fn keeping(page: &Page, word: &str) -> Result<()> {
+    page.until(word, async || {
+        let script = "return document.querySelector('.keeping').innerText";
+        let now = page.script(script, vec![]).await?;
+        Ok((now == word).then_some(()))
+    })
+    .await
+}
+
+/// Keys and lengths (UTF-16) in local storage that begin so.
+async fn local(page: &Page, prefix: &str) -> Result<Vec<(String, u64)>> {
+    let script = "return Object.entries(localStorage)
+        .filter(([key]) => key.startsWith(arguments[0]))
+        .map(([key, value]) => [key, key.length + value.length]).sort()";
+    let found = page.script(script, vec![json!(prefix)]).await?;
+    Ok(serde_json::from_value(found)?)
+}
+
+/// Runs `body` with `slots` and `heads` of the second store at hand.
+async fn durable(page: &Page, body: &str) -> Result<Value> {
+    page.script_awaiting(&format!(
+        "const answer = (request) => new Promise((yes, no) => {{
+            request.onsuccess = () => yes(request.result);
+            request.onerror = () => no(request.error);
+        }});
+        const base = await answer(indexedDB.open('coldseat', 1));
+        const change = base.transaction(['heads', 'slots'], 'readwrite');
+        const [heads, slots] = ['heads', 'slots'].map((name) => change.objectStore(name));
+        const found = await (async () => {{ {body} }})();
+        await new Promise((yes) => {{ change.oncomplete = yes; change.commit?.(); }});
+        base.close();
+        return found;"
+    ))
+    .await
+}
+
+#[tokio::test]
+async fn saved_means_both_stores_have_it_in_2500_bytes() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    for text in ["0.3001", "0.3002", "0.3003"] {
+        type_and_wait(page, text).await?;
+    }
+    page.picture("saved").await?;
+    let there = local(page, &format!("coldseat/job/{id}")).await?;
+    // The older slot has gone: the second store holds a copy.
+    ensure!(there.len() == 1, "{there:?}");
+    ensure!(2 * there[0].1 <= 2500, "{} bytes", 2 * there[0].1);
+    let same = durable(
+        page,
+        &format!(
+            "const there = await answer(slots.get('coldseat/job/{id}'));
+            const key = Object.keys(localStorage).find((k) => k.includes('{id}'));
+            return there === localStorage[key];"
+        ),
+    )
+    .await?;
+    assert_eq!(same, json!(true), "both stores hold the same");
+    ensure!(page.complaints().await?.is_empty());
+    Ok(())
+}
+
+#[tokio::test]
+async fn the_newer_copy_counts_whichever_store_has_it() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    type_and_wait(page, "0.3001").await?;
+    let script = "window.name = JSON.stringify(Object.entries(localStorage))";
+    page.script(script, vec![]).await?;
+    type_and_wait(page, "0.3077").await?;
+    // The browser forgets: local storage as it was before the last change.
+    let script = "localStorage.clear();
+        for (const [key, value] of JSON.parse(window.name)) localStorage[key] = value;";
+    page.script(script, vec![]).await?;
+    page.reload().await?;
+    page.says("the newer copy out of the second store was taken")
+        .await?;
+    page.tap(Role::Button, "Understood").await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.3077");
+    // All of local storage is gone: the job is still listed, and opens.
+    page.script("localStorage.clear()", vec![]).await?;
+    page.go("#/").await?;
+    page.reload().await?;
+    page.tap(Role::Link, containing("Oxbow five")).await?;
+    page.find(Role::Link, containing("Cylinder 3")).await?;
+    page.go(&at_reading(&id)).await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.3077");
+    type_and_wait(page, "0.3078").await?;
+    // The other way: the second store is gone, local storage has all.
+    page.go("#/").await?;
+    durable(
+        page,
+        "await answer(heads.clear()); await answer(slots.clear());",
+    )
+    .await?;
+    page.reload().await?;
+    page.until("the second store to be filled again", async || {
+        let count = durable(page, "return await answer(slots.count());").await?;
+        Ok((count == json!(1)).then_some(()))
+    })
+    .await?;
+    page.go(&at_reading(&id)).await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.3078");
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_job_that_does_not_fit_local_storage_moves_to_where_there_is_room() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    type_and_wait(page, "0.3001").await?;
+    // Filled to the last letter.
+    let fill = "let text = 'x'.repeat(1 << 20);
+        for (let i = 0; text.length > 0;) {
+            try { localStorage.setItem(`filler${i}`, text); i += 1; }
+            catch { text = text.slice(0, text.length >> 1); }
+        }";
+    page.script(fill, vec![]).await?;
+    type_and_wait(page, "0.3055").await?;
+    page.reload().await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.3055");
+    page.go("#/").await?;
+    page.find(Role::Link, containing("Oxbow five")).await?;
+    ensure!(!page.text().await?.contains("is full"));
+    // With room again, it comes back by itself at the next change.
+    page.script("for (const k of Object.keys(localStorage)) if (k.startsWith('filler')) localStorage.removeItem(k)", vec![]).await?;
+    page.go(&at_reading(&id)).await?;
+    type_and_wait(page, "0.3056").await?;
+    ensure!(local(page, &format!("coldseat/job/{id}")).await?.len() == 1);
+    Ok(())
+}
+
+/// What a browser does that has no storage for this page.
+const BLOCKED: &str = "
+    Object.defineProperty(window, 'localStorage', { get() { throw new Error('blocked'); } });
+    Object.defineProperty(window, 'indexedDB', { value: null });";
+
+/// A quota that is reached in mid-write: the first writes pass, then none.
+const FULL: &str = "
+    const put = IDBObjectStore.prototype.put;
+    let left = 12;
+    IDBObjectStore.prototype.put = function (...rest) {
+        left -= 1;
+        if (left < 0) throw new DOMException('quota', 'QuotaExceededError');
+        return put.apply(this, rest);
+    };
+    const set = Storage.prototype.setItem;
+    Storage.prototype.setItem = function (...rest) {
+        left -= 1;
+        if (left < 0) throw new DOMException('quota', 'QuotaExceededError');
+        return set.apply(this, rest);
+    };";
+
+async fn with_fault(bench: &Bench, source: &str) -> Result<()> {
+    bench
+        .page()
+        .devtools(
+            "Page.addScriptToEvaluateOnNewDocument",
+            json!({ "source": source }),
+        )
+        .await?;
+    bench.page().reload().await
+}
+
+#[tokio::test]
+async fn without_any_store_work_goes_on_and_a_file_is_offered() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    with_fault(&bench, BLOCKED).await?;
+    let page = bench.page();
+    page.says("does not let the page store anything").await?;
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    page.write(containing(READING), "0.3021").await?;
+    page.press(Key::Enter).await?;
+    keeping(page, "on the screen only").await?;
+    page.find(Role::Button, containing("Save to a file"))
+        .await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.3021");
+    ensure!(page.complaints().await?.is_empty());
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    with_fault(&bench, FULL).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    saved(page).await?;
+    page.go(&at_reading(&id)).await?;
+    let mut typed = Vec::new();
+    let mut last_saved = 0;
+    for n in 0..20 {
+        typed.push(format!("0.30{n:02}"));
+        page.write(containing(READING), &typed[n]).await?;
+        page.press(Key::Enter).await?;
+        let word = page
+            .until("an answer of the stores", async || {
+                let script = "return document.querySelector('.keeping').innerText";
+                let now = page.script(script, vec![]).await?;
+                let now = now.as_str().unwrap_or_default().to_owned();
+                Ok((!now.starts_with("saving")).then_some(now))
+            })
+            .await?;
+        match word.as_str() {
+            "saved" => last_saved = n,
+            "on the screen only" => break,
+            _ => {}
+        }
+    }
+    page.says("storage of this device is full").await?;
+    page.find(Role::Button, containing("Save to a file"))
+        .await?;
+    ensure!(typed.len() < 20, "the quota was never reached");
+    // After the page is gone: what was called saved is there, whole, or newer.
+    page.reload().await?;
+    let value = page.value(containing(READING)).await?;
+    ensure!(
+        typed[last_saved..].contains(&value),
+        "{value} for {}",
+        typed[last_saved]
+    );
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_browser_killed_right_after_saved_loses_nothing() -> Result<()> {
+    let times = std::env::var("COLDSEAT_KILLS").map_or(Ok(KILLS), |n| n.parse())?;
+    let mut bench = Bench::open(Setting::default()).await?;
+    let id = demo(bench.page()).await?;
+    for round in 0..times {
+        bench.page().go(&at_reading(&id)).await?;
+        let text = format!("0.3{round:03}");
+        type_and_wait(bench.page(), &text).await?;
+        bench.kill_browser()?;
+        bench.open_browser().await?;
+        bench.page().go(&at_reading(&id)).await?;
+        let found = bench
+            .page()
+            .until("what was saved", async || {
+                let value = bench.page().value(containing(READING)).await?;
+                Ok((value == text).then_some(value))
+            })
+            .await;
+        ensure!(found.is_ok(), "round {round}: {text} is lost");
+    }
+    bench.page().go("#/").await?;
+    bench
+        .page()
+        .find(Role::Link, containing("Oxbow five"))
+        .await?;
+    ensure!(
+        !bench.page().text().await?.contains("could not be read"),
+        "something is torn"
+    );
+    Ok(())
+}
