@@ -258,3 +258,34 @@ fn gas_that_reaches_in_part_pushes_with_its_part() {
         "Betti's reciprocity",
     );
 }
+
+/// A stuck node that pulls while it is held and overlaps while it is free: the
+/// search ran in a circle on this ordinary sleeve. Now it slides there.
+#[test]
+fn a_stuck_joint_that_lets_go_at_its_foot_is_found() {
+    let mut input = plain(&[]);
+    input.sleeve_inner = Diameter::from_m(0.109_769);
+    input.sleeve_outer = Diameter::from_m(0.115_449);
+    input.length = Length::from_m(0.123_737);
+    input.flange = Some(Flange {
+        outer: Diameter::from_m(0.120_836),
+        thickness: Length::from_m(0.006_557),
+    });
+    input.sleeve = Elastic {
+        youngs: Pressure::from_pa(172.759e9),
+        poisson: 0.272,
+    };
+    input.block_outer = Diameter::from_m(0.159_291);
+    input.block = Elastic {
+        youngs: Pressure::from_pa(111.236e9),
+        poisson: 0.2928,
+    };
+    input.interference = DiametralInterference::from_m(41.84e-6);
+    input.joint = Joint::Stuck;
+    let profile = bore_profile(&input).expect("a steady contact");
+    assert!(
+        profile.residual < 1e-8,
+        "unbalanced by {}",
+        profile.residual
+    );
+}

@@ -9,6 +9,8 @@ import numpy as np
 from scipy import integrate, optimize, stats
 
 INCH = 0.0254
+# Stands for a number that is not compared; the family says why.
+SKIP = object()
 
 
 @dataclass

@@ -1,19 +1,18 @@
 """The bore profile against scikit-fem: nine-node quadrilaterals on a fine graded
 mesh, sleeve and block coupled by eliminating the joint's unknowns, contact by
-opening what pulls and closing what overlaps."""
+opening what pulls and closing what overlaps; gas on a mesh that ends where the
+gas ends, free growth by a linear form, pressure by a projection on the joint's
+line."""
 
 import numpy as np
 import scipy.sparse as sparse
 from scipy.sparse.linalg import spsolve
-from skfem import Basis, BilinearForm, ElementQuad2, ElementVector, MeshQuad, asm
+from skfem import Basis, BilinearForm, ElementLineP2, ElementQuad2, ElementVector, LinearForm, MeshLine, MeshQuad, asm
 from skfem.helpers import grad
 
-from families import Family, between
+from families import SKIP, Family, between
 
-JOINTS = ["frictionless", "stuck"]
-
-
-def draw(r):
+def draw(r, joint):
     outer = between(r, 0.09, 0.14)
     wall = between(r, 0.0025, 0.006)
     thick = between(r, 0.0035, 0.008)
@@ -25,13 +24,25 @@ def draw(r):
     if r.random() < 0.4:
         jacket = {"wall_m": between(r, 0.006, 0.010), "deck_m": between(r, 0.011, 0.018), "bottom_m": between(r, 0.011, 0.018)}
     top = length + thick
+    running = {}
+    if r.random() < 0.5:
+        running["gas_pa"] = between(r, 1e6, 1.5e7)
+        running["gas_depth_m"] = between(r, thick, top)
+    if r.random() < 0.6:
+        bore = between(r, 340, 400)
+        running["temperatures"] = {
+            "sleeve_properties": {"expansion_per_k": between(r, 1e-5, 1.2e-5)},
+            "block_properties": {"expansion_per_k": between(r, 1e-5, 1.2e-5)},
+            "sleeve_inner_k": bore + between(r, 10, 40), "sleeve_outer_k": bore + between(r, 0, 10),
+            "block_inner_k": bore, "block_outer_k": bore - between(r, 0, 30)}
     return {
+        **running,
         "sleeve": {"inner_d_m": outer - 2 * wall, "outer_d_m": outer, "length_m": length,
                    "flange_outer_d_m": outer + 2 * width, "flange_thickness_m": thick,
                    "youngs_pa": between(r, 1.1e11, 1.8e11), "poisson": between(r, 0.24, 0.3)},
         "block": {"outer_d_m": ring, "youngs_pa": between(r, 7e10, 1.5e11), "poisson": between(r, 0.24, 0.33),
                   "below_m": below, "jacket": jacket},
-        "interference_m": between(r, 1.5e-5, 5e-5), "joint": str(r.choice(JOINTS)),
+        "interference_m": between(r, 1.5e-5, 5e-5), "joint": joint,
         "clamp_n": float(r.choice([0.0, 0.0, 2e4])),
         "z_m": [0.0, thick] + [thick + 0.0127 + (top - 2 * thick - 0.02) * f for f in (0, 0.25, 0.5, 0.8)],
     }
@@ -63,14 +74,46 @@ def stiffness(u, v, w):
     return sum(a * b for a, b in zip(s, f)) * r * 2 * np.pi
 
 
+@BilinearForm
+def mass(u, v, _):
+    return u * v
+
+
+@LinearForm
+def even(v, w):
+    return v * w["pressure"]
+
+
+def line(z):
+    """Quadratic line elements through nodes at z, ends and middles by turns."""
+    basis = Basis(MeshLine(np.asarray(z)[::2]), ElementLineP2(), intorder=5)
+    return basis, np.argsort(basis.doflocs[0])
+
+
+def straight_over_log(inner, outer, t_inner, t_outer, per_k):
+    """Free strain by radius, the heat flowing steadily."""
+    share = lambda r: np.clip(np.log(r / inner) / np.log(outer / inner), 0, 1)
+    return lambda r: per_k * (t_inner + share(r) * (t_outer - t_inner) - 293.15)
+
+
 class Body:
-    def __init__(self, xs, ys, keep, youngs, poisson):
+    def __init__(self, xs, ys, keep, youngs, poisson, strain):
         mesh = MeshQuad.init_tensor(xs, ys)
         centre = mesh.p[:, mesh.t].mean(axis=1)
         mesh = mesh.restrict(np.nonzero(keep(*centre))[0])
         self.basis = Basis(mesh, ElementVector(ElementQuad2()), intorder=4)
         lam = youngs * poisson / (1 + poisson) / (1 - 2 * poisson)
         self.k = asm(stiffness, self.basis, lam=lam, mu=youngs / 2 / (1 + poisson)).tocsr()
+        self.growth = np.zeros(self.basis.N)
+        if strain:
+            bulk = youngs / (1 - 2 * poisson)
+
+            @LinearForm
+            def growth(v, w):
+                r, dv = w.x[0], grad(v)
+                return bulk * strain(r) * (dv[0, 0] + v[0] / r + dv[1, 1]) * r * 2 * np.pi
+
+            self.growth = asm(growth, self.basis)
         self.at = self.basis.doflocs
         self.axis = np.zeros(self.basis.N, int)
         for name, axis in (("u^1", 0), ("u^2", 1)):
@@ -88,7 +131,15 @@ def solve(x):
     foot, ledge = k["below_m"], k["below_m"] + s["length_m"]
     top = ledge + s["flange_thickness_m"]
     jacket = k["jacket"]
+    gas, gas_to = x.get("gas_pa", 0), top - x.get("gas_depth_m", top - foot)
+    warm = x.get("temperatures")
+    strains = [None, None] if not warm else [
+        straight_over_log(inner, outer, warm[f"{part}_inner_k"], warm[f"{part}_outer_k"],
+                          warm[f"{part}_properties"]["expansion_per_k"])
+        for part, inner, outer in (("sleeve", a, b), ("block", b, c))]
     heights, radii = {0.0, foot, ledge, top}, {a, b, f, c}
+    if gas and foot < gas_to < top:
+        heights.add(gas_to)
     if jacket:
         heights |= {jacket["bottom_m"], top - jacket["deck_m"]}
         radii.add(b + jacket["wall_m"])
@@ -96,8 +147,8 @@ def solve(x):
     xs = np.concatenate([np.linspace(a, b, 5)[:-1], graded(sorted(r for r in radii if r >= b), wall / 4, 1.5, 0.006)])
     ys = graded(sorted(heights), wall / 8, 1.4, 0.004)
     in_jacket = lambda r, z: jacket is not None and (r > b + jacket["wall_m"]) & (z > jacket["bottom_m"]) & (z < top - jacket["deck_m"])
-    sleeve = Body(xs, ys, lambda r, z: (z > foot) & (r < np.where(z > ledge, f, b)), s["youngs_pa"], s["poisson"])
-    block = Body(xs, ys, lambda r, z: (r > np.where(z > ledge, f, b)) & ~np.asarray(in_jacket(r, z)), k["youngs_pa"], k["poisson"])
+    sleeve = Body(xs, ys, lambda r, z: (z > foot) & (r < np.where(z > ledge, f, b)), s["youngs_pa"], s["poisson"], strains[0])
+    block = Body(xs, ys, lambda r, z: (r > np.where(z > ledge, f, b)) & ~np.asarray(in_jacket(r, z)), k["youngs_pa"], k["poisson"], strains[1])
     near = lambda p, q: np.abs(p - q) < tiny
     joint = lambda r, z: near(r, b) & (z < ledge + tiny) & (z > foot - tiny)
     seat = lambda r, z: near(z, ledge) & (r > b - tiny) & (r < f + tiny)
@@ -108,23 +159,34 @@ def solve(x):
         ls, lb = ls[1:], lb[1:]
     n = sleeve.basis.N
     stiff = sparse.block_diag([sleeve.k, block.k]).tocsr()
+    grown = np.concatenate([sleeve.growth, block.growth])
     load = np.zeros(stiff.shape[0])
-    if x["clamp_n"]:
-        crown = sleeve.find(1, lambda r, z: near(z, top))
-        r = sleeve.at[0, crown]
-        for i in range(0, len(r) - 2, 2):
-            h, mid = r[i + 2] - r[i], r[i + 1]
-            load[crown[i:i + 3]] -= x["clamp_n"] * 2 / (f * f - a * a) * np.array([r[i] * h / 6, 2 * mid * h / 3, r[i + 2] * h / 6])
+    inside = sleeve.find(0, lambda r, z: near(r, a))
+    inside = inside[np.argsort(sleeve.at[1, inside])]
+    if gas:
+        basis, order = line(sleeve.at[1, inside])
+        reached = basis.global_coordinates()[0] > gas_to
+        load[inside] = 2 * np.pi * a * asm(even, basis, pressure=gas * reached)[order]
+    crown = sleeve.find(1, lambda r, z: near(z, top))
+    crown = crown[np.argsort(sleeve.at[0, crown])]
+    r = sleeve.at[0, crown]
+    share = np.zeros(len(r))
+    for i in range(0, len(r) - 2, 2):
+        h = r[i + 2] - r[i]
+        share[i:i + 3] += 2 / (f * f - a * a) * np.array([r[i] * h / 6, 2 * r[i + 1] * h / 3, r[i + 2] * h / 6])
+    load[crown] -= x["clamp_n"] * share
     held = n + (block.find(1, lambda r, z: near(z, 0)) if x["clamp_n"] else block.find(1, lambda r, z: near(z, 0) & near(r, c)))
     touch, rest = np.ones(len(js[0]), bool), np.ones(len(ls), bool)
-    for _ in range(40):
-        floats = not x["clamp_n"] and not (stuck and touch.any())
+    closed_again = np.zeros(len(touch), int)
+    for round in range(100):
+        # A stuck node that has let go twice slides from then on.
+        holds = touch & (closed_again < 2) if stuck else np.zeros(len(touch), bool)
+        floats = not x["clamp_n"] and not holds.any()
         shift, slave = np.zeros(len(load)), {}
         for i, j in zip(js[0][touch], jb[0][touch]):
             slave[n + j] = i
             shift[n + j] = x["interference_m"] / 2
-        if stuck:
-            slave.update(zip(js[1][touch], n + jb[1][touch]))
+        slave.update(zip(js[1][holds], n + jb[1][holds]))
         if not floats:
             slave.update(zip(ls[rest], n + lb[rest]))
         gone = set(held) | ({sleeve.find(1, lambda r, z: near(z, foot) & near(r, a))[0]} if floats else set())
@@ -138,9 +200,9 @@ def solve(x):
                 rows.append(i)
                 cols.append(number[master])
         t = sparse.csr_matrix((np.ones(len(rows)), (rows, cols)), (len(load), len(free)))
-        u = t @ spsolve((t.T @ stiff @ t).tocsc(), t.T @ (load - stiff @ shift)) + shift
-        force = stiff @ u - load
-        scale = max(np.abs(force[js[0]]).max(), x["clamp_n"], 1e-9)
+        u = t @ spsolve((t.T @ stiff @ t).tocsc(), t.T @ (load + grown - stiff @ shift)) + shift
+        force = stiff @ u - load - grown
+        scale = max(np.abs(force[js[0]]).max(), x["clamp_n"], np.abs(load).max(), np.abs(grown).max(), 1e-9)
         press = -force[js[0]]
         gap = u[n + jb[0]] - u[js[0]] - x["interference_m"] / 2
         new_touch = np.where(touch, press >= -1e-9 * scale, gap < -1e-12)
@@ -148,15 +210,48 @@ def solve(x):
         new_rest = rest if floats else np.where(rest, force[ls] >= -1e-9 * scale, lift < -1e-13)
         if (new_touch == touch).all() and (new_rest == rest).all():
             break
-        touch, rest = new_touch, new_rest
-    inside = sleeve.find(0, lambda r, z: near(r, a))
-    z = sleeve.at[1, inside]
-    order = np.argsort(z)
-    change = np.interp(top - np.array(x["z_m"]), z[order], 2 * u[inside][order])
-    return {"inner_d_change_m": change}
+        wrong = np.concatenate([new_touch != touch, new_rest != rest])
+        if round > 15:
+            # One at a time: ends where all at once would run in a circle.
+            wrong[:np.nonzero(wrong)[0][-1]] = False
+        now = np.concatenate([touch, rest]) ^ wrong
+        closed_again += ~touch & now[:len(touch)]
+        touch, rest = now[:len(touch)], now[len(touch):]
+    else:
+        raise RuntimeError(f"no steady contact: {x}")
+    depths = top - np.array(x["z_m"])
+    change = np.interp(depths, sleeve.at[1, inside], 2 * u[inside])
+    # At the ledge's corner pressure is singular and not compared, nor nearer than
+    # two walls to the step of load where the gas ends.
+    along = np.argsort(sleeve.at[1, js[0]])
+    z = sleeve.at[1, js[0]][along]
+    basis, order = line(z)
+    on_line = np.zeros(len(z))
+    on_line[order] = np.where(touch, press, 0)[along] / (2 * np.pi * b)
+    p = np.maximum(basis.interpolator(spsolve(asm(mass, basis).tocsc(), on_line))(depths[None, 2:]), 0)
+    p = [SKIP if gas and abs(z - gas_to) < 2 * wall else value for z, value in zip(depths[2:], p)]
+    # Free along its axis the sleeve is set down until its flange touches.
+    down = (u[ls] - u[n + lb]).min() if floats else 0
+    edge = block.find(1, lambda r, z: near(r, f) & near(z, top))
+    return {
+        "inner_d_change_m": change,
+        "pressure_pa": [0, SKIP, *p],
+        "ledge_force_n": 0 if floats else force[ls][rest].sum(),
+        "height_change_m": share @ u[crown] - down - u[n + edge[0]],
+    }
 
 
+# Shares and, beside them, what is small on a real sleeve: 0.1 um of the bore, 0.05
+# MPa (1 % of a usual contact pressure), 0.1 um of height. Ledge and deck 2 %, by physics.md. Where the joint sticks,
+# ledge and joint share the force of the singular corner, and how they do changes
+# with the mesh: 5 % of the ledge's force. The height hangs on the same corner.
+# Of 240 cases of other seeds 7 missed, all by a pressure of 0.06 to 0.3 MPa where
+# the joint is just about to open and pressure falls to nothing within some mm.
+NEAR_LEDGE = {"inner_d_change_m[0]": (0.02, 2e-7), "inner_d_change_m[1]": (0.02, 2e-7),
+              "inner_d_change_m": (0.01, 1e-7), "pressure_pa": (0.01, 5e4), "height_change_m": (0.02, 1e-7)}
 FAMILIES = [
-    Family("bore_profile", "scikit-fem, nine-node elements", draw, solve, cases=8, share=0.01, floor=0.0,
-           special={"inner_d_change_m[0]": (0.02, 2e-7), "inner_d_change_m[1]": (0.02, 0.0)}),
+    Family("bore_profile", "scikit-fem, nine-node elements, sliding joint", lambda r: draw(r, "frictionless"), solve,
+           cases=14, share=0.01, floor=1e-3, special=NEAR_LEDGE),
+    Family("bore_profile", "the same, stuck joint", lambda r: draw(r, "stuck"), solve,
+           cases=14, share=0.01, floor=1e-3, special={**NEAR_LEDGE, "ledge_force_n": (0.05, 20)}),
 ]

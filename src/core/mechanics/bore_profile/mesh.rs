@@ -79,6 +79,11 @@ impl Mesh {
         let mut radii = vec![a, b, c];
         let mut heights = vec![0.0, below, ledge, top];
         radii.extend(flange.map(|f| f.0));
+        // The gas' edge is a step of load: it wants a line of its own.
+        let edge = top - input.gas_depth.map_or(0.0, |depth| depth.as_m());
+        if input.gas.as_pa() > 0.0 && below < edge {
+            heights.push(edge);
+        }
         if let Some((r, low, high)) = jacket {
             radii.push(r);
             heights.extend([low, high]);
@@ -99,6 +104,14 @@ impl Mesh {
                         largest: cell,
                     },
                 );
+            } else if flange.is_some_and(|f| pair[1] <= f.0 + SAME_M) {
+                // What the ledge bears is found out here.
+                let sizes = Sizes {
+                    first: [0.5 * cell; 2],
+                    growth: fine.growth,
+                    largest: 2.0 * cell,
+                };
+                divide(&mut r, pair[1], &sizes);
             } else {
                 // Away from the joint the block may be coarse.
                 let first = cell.max(0.5 * (pair[1] - pair[0])).min(2.0 * cell);

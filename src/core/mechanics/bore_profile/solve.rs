@@ -2,6 +2,7 @@
 //! contact pulls and no gap is closed through.
 
 use super::BoreProfileInput;
+use super::contact::Search;
 use super::element::{Growth, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
 use super::load;
 use super::mesh::{Body, Mesh};
@@ -18,7 +19,7 @@ pub enum Joint {
 }
 
 /// Most rounds of the search for the contact.
-const ROUNDS: usize = 40;
+const ROUNDS: usize = 100;
 /// Most numbers of the stiffness matrix: 24 MB.
 const MOST_STORED: usize = 3_000_000;
 
@@ -103,9 +104,11 @@ pub(super) struct Assembly<'a> {
     pub(super) present: Vec<bool>,
     /// Radial interference at the joint, m.
     pub(super) delta: f64,
-    joint: Joint,
+    pub(super) joint: Joint,
     /// Joint nodes that touch, by row of half steps.
     pub(super) touching: Vec<bool>,
+    /// How often each was closed again.
+    pub(super) closed_again: Vec<usize>,
     /// Ledge nodes that touch, by column of half steps.
     pub(super) resting: Vec<bool>,
 }
@@ -118,10 +121,11 @@ pub(super) struct Assembly<'a> {
 pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
     let mut a = Assembly::new(input, &mesh);
     let mut rounds = 0;
+    let mut search = Search::new();
     loop {
         rounds += 1;
         let (movements, forces) = a.round()?;
-        let changed = a.adjust(&movements, &forces);
+        let changed = a.adjust(&mut search, &movements, &forces);
         if changed && rounds < ROUNDS {
             continue;
         }
@@ -205,6 +209,7 @@ impl<'a> Assembly<'a> {
             delta: 0.5 * input.interference.as_m(),
             joint: input.joint,
             touching: vec![true; grid.rows],
+            closed_again: vec![0; grid.rows],
             resting: vec![true; grid.columns],
             grid,
         }
@@ -235,7 +240,7 @@ impl<'a> Assembly<'a> {
     /// presses it down. Its ledge then carries nothing; it is pinned at one
     /// node and set down on the ledge afterwards.
     pub(super) fn floats(&self) -> bool {
-        let held = self.joint == Joint::Stuck && self.joint_rows().any(|j| self.touching[j]);
+        let held = self.joint_rows().any(|j| self.holds(j));
         !held && !self.clamped()
     }
 
@@ -264,7 +269,7 @@ impl<'a> Assembly<'a> {
                 }
                 if self.present[s] {
                     slots[s][0] = new();
-                    let tied = (at_joint && self.joint == Joint::Stuck) || at_ledge;
+                    let tied = (at_joint && self.holds(j)) || at_ledge;
                     let pinned = floats && i == 0 && j == 2 * self.mesh.foot;
                     slots[s][1] = if tied && self.present[b] {
                         slots[b][1]
