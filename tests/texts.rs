@@ -128,22 +128,22 @@ impl Found<'_> {
                         Some(TokenTree::Punct(p)) if p.as_char() == '!' => at + 2,
                         _ => at + 1,
                     };
-                    if let Some(TokenTree::Group(group)) = trees.get(after) {
-                        if group.delimiter() == Delimiter::Bracket {
-                            let is_test = group.stream().to_string().contains("test");
-                            at = after + 1;
-                            if is_test {
-                                // The test or its module: to the end of its braces.
-                                while at < trees.len()
-                                    && !matches!(&trees[at], TokenTree::Group(g)
+                    if let Some(TokenTree::Group(group)) = trees.get(after)
+                        && group.delimiter() == Delimiter::Bracket
+                    {
+                        let is_test = group.stream().to_string().contains("test");
+                        at = after + 1;
+                        if is_test {
+                            // The test or its module: to the end of its braces.
+                            while at < trees.len()
+                                && !matches!(&trees[at], TokenTree::Group(g)
                                         if g.delimiter() == Delimiter::Brace)
-                                {
-                                    at += 1;
-                                }
+                            {
                                 at += 1;
                             }
-                            continue;
+                            at += 1;
                         }
+                        continue;
                     }
                     at += 1;
                 }

@@ -42,6 +42,13 @@ pub fn App() -> impl IntoView {
     provide_context(state);
     let listener = window_event_listener(leptos::ev::hashchange, move |_| state.arrive());
     on_cleanup(move || listener.remove());
+    // Whoever closes the page or turns to another program has it written first.
+    let hidden = window_event_listener(leptos::ev::pagehide, move |_| state.flush());
+    let turned = window_event_listener(leptos::ev::visibilitychange, move |_| state.flush());
+    on_cleanup(move || {
+        hidden.remove();
+        turned.remove();
+    });
     offline::register(state);
     crate::parts::timer::tick(state);
 

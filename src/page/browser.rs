@@ -2,7 +2,11 @@
 //! Every call copes with a browser that refuses.
 
 use leptos::prelude::*;
+use std::time::Duration;
 use wasm_bindgen::{JsCast, JsValue};
+
+/// A paint that has not come by then is not waited for.
+const LATEST: Duration = Duration::from_millis(100);
 
 /// Milliseconds since 1970.
 #[must_use]
@@ -49,6 +53,14 @@ pub fn hash() -> String {
 pub fn go(address: &str) {
     // A browser that refuses leaves the page where it is.
     let _ = window().location().set_hash(address);
+}
+
+/// Runs something once the next frame is painted; at the latest after a tenth
+/// of a second, as a page in the background paints none. It may run twice.
+pub fn after_paint(then: impl Fn() + Clone + 'static) {
+    let late = then.clone();
+    request_animation_frame(move || set_timeout(then, Duration::ZERO));
+    set_timeout(late, LATEST);
 }
 
 /// Whether a media query holds.

@@ -93,6 +93,11 @@ pub fn keep(state: State, name: String, text: &str, row: Vec<u8>, above: u64) ->
     next.sequence
 }
 
+/// Something was typed and is about to be kept.
+pub fn begins(state: State) {
+    set(state, Keeping::Writing);
+}
+
 fn set(state: State, keeping: Keeping) {
     if state.keeping.get_untracked() != keeping {
         state.keeping.set(keeping);

@@ -91,6 +91,8 @@ pub struct State {
     /// The clock, for timers: it ticks while one runs.
     pub now: RwSignal<u64>,
     undo: RwSignal<Vec<Before>>,
+    /// Whether a change waits to be written.
+    unsaved: StoredValue<bool>,
 }
 
 /// Most steps that undo goes back.
@@ -129,6 +131,7 @@ impl State {
             feedback: RwSignal::new(true),
             now: RwSignal::new(browser::now()),
             undo: RwSignal::new(Vec::new()),
+            unsaved: StoredValue::new(false),
         };
         if !Local::is_there() {
             state.store.set(Store::Blocked);
@@ -148,6 +151,7 @@ impl State {
 
     /// Follows the address.
     pub fn arrive(self) {
+        self.flush();
         let route = Route::parse(&browser::hash());
         if let Route::Job { id, .. } = &route {
             let is_open = self
@@ -219,6 +223,25 @@ impl State {
         self.open_document().map(|document| write(&document))
     }
 
+    /// Writes the open job as soon as the change is painted: a key shows at
+    /// once, and is "saved" when it is. What leaves the job or the page writes
+    /// it first ([`State::flush`]).
+    fn save_soon(self) {
+        if !self.unsaved.get_value() {
+            self.unsaved.set_value(true);
+            keeper::begins(self);
+            browser::after_paint(move || self.flush());
+        }
+    }
+
+    /// Writes what waits for the paint.
+    pub fn flush(self) {
+        if self.unsaved.get_value() {
+            self.unsaved.set_value(false);
+            self.save_open();
+        }
+    }
+
     /// Writes the open job, now.
     fn save_open(self) {
         let Some(document) = self.open_document() else {
@@ -251,7 +274,7 @@ impl State {
             }
         });
         if changed {
-            self.save_open();
+            self.save_soon();
         }
     }
 
@@ -393,6 +416,7 @@ impl State {
                 job.entries.put(*place, entry.clone());
             }
         }
+        self.flush();
         let id = browser::fresh_id();
         self.undo.set(Vec::new());
         self.open.set(Some(OpenJob {

@@ -41,12 +41,28 @@ pub fn bench() -> Outcome<()> {
     let mut command = check::wasm_test(&tools, "bench_wasm")?;
     command.args(["--release", "--", "--nocapture"]);
     let browser = medians(&run::run_and_keep(&mut command, "see the message above")?);
+    println!("\n== the page under the hand: builds, then two to three minutes");
+    let dist = layout::dist_folder();
+    crate::page::build(&tools, &dist)?;
+    let own_program = std::env::current_exe().map_err(|error| {
+        Trouble::new(
+            format!("this program's own path: {error}"),
+            "run it again through cargo",
+        )
+    })?;
+    let pace = medians(&run::run_and_keep(
+        check::here(cargo())
+            .args(["bench", "-p", "coldseat-browser-tests", "--bench", "pace"])
+            .envs(check::browser_env(&tools, &own_program)?),
+        "see the message above",
+    )?);
     println!("\n== scipy's stiff solvers on the same cold drop, to 0.1 % of its grip time");
     let script = layout::checkout().join("tests/crosscheck/stiff.py");
     let scipy = run::run_and_keep(Command::new(interpreter).arg(script), "see above")?;
     println!("\n== {REQUESTS} mixed requests through the evaluator");
     let stream = stream()?;
-    table(&native, &browser, &scipy, &stream)
+    table(&native, &browser, &scipy, &stream)?;
+    hand(&pace)
 }
 
 /// The medians of `bench<TAB>name<TAB>microseconds` lines.
@@ -155,6 +171,38 @@ fn table(
             us / 1e3,
             most / 1e3
         );
+    }
+    Ok(())
+}
+
+/// What is asked of the page: most milliseconds from key to paint in 95 of 100
+/// presses, as it is and slowed; most for a frame of a slider, slowed.
+const HAND: [(&str, f64); 7] = [
+    ("key to paint, sleeve, p95, 1x slower", 16.0),
+    ("key to paint, sleeve, p95, 4x slower", 50.0),
+    ("key to paint, drop, p95, 1x slower", 16.0),
+    ("key to paint, drop, p95, 4x slower", 50.0),
+    ("key to paint, seat, p95, 1x slower", 16.0),
+    ("key to paint, seat, p95, 4x slower", 50.0),
+    ("slider frame, mean, 4x slower", 20.0),
+];
+
+fn hand(pace: &BTreeMap<String, f64>) -> Outcome<()> {
+    if pace.is_empty() {
+        return Err(Trouble::new(
+            "the page gave no timing",
+            "see its output above",
+        ));
+    }
+    println!("\n{:42} {:>8}", "under the hand, ms", "browser");
+    for (name, us) in pace {
+        println!("{name:42} {:>8.1}", us / 1e3);
+    }
+    println!("\ntargets:");
+    for (name, most_ms) in HAND {
+        let ms = pace.get(name).copied().unwrap_or(f64::NAN) / 1e3;
+        let verdict = if ms <= most_ms { "met" } else { "MISSED" };
+        println!("  {name}: {ms:.1} of {most_ms:.0} ms: {verdict}");
     }
     Ok(())
 }

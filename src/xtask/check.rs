@@ -107,13 +107,6 @@ impl Bench {
             Trouble::new("the tools are not set up", "run `cargo xtask setup` first")
         })
     }
-
-    fn browser(&self) -> Outcome<&Browser> {
-        self.tools()?
-            .browser
-            .as_ref()
-            .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))
-    }
 }
 
 /// Runs every check, or the one called `only`.
@@ -308,25 +301,37 @@ fn build(bench: &Bench) -> Outcome<u64> {
 }
 
 fn browser(bench: &Bench) -> Outcome<u64> {
-    let browser = bench.browser()?;
-    let axe = bench.tools()?.axe.as_deref().unwrap_or(Path::new(""));
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests", "--tests"])
             // Each test has a browser of its own; more than two starve.
             .args(["--", "--test-threads=2"])
-            // An error's words say what failed; its stack only where it was told.
-            .env("RUST_LIB_BACKTRACE", "0")
-            .env("COLDSEAT_XTASK", &bench.own_program)
-            .env("COLDSEAT_DIST", layout::dist_folder())
-            .env(
-                "COLDSEAT_PICTURES",
-                layout::target_folder().join("pictures"),
-            )
-            .env("COLDSEAT_BROWSER", &browser.browser)
-            .env("COLDSEAT_AXE", axe)
-            .env("CHROMEDRIVER", &browser.driver),
+            .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
+}
+
+/// What the tests and the bench in a browser are told.
+pub(crate) fn browser_env(
+    tools: &Toolbox,
+    own_program: &Path,
+) -> Outcome<[(&'static str, PathBuf); 7]> {
+    let browser = tools
+        .browser
+        .as_ref()
+        .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))?;
+    Ok([
+        // An error's words say what failed; its stack only where it was told.
+        ("RUST_LIB_BACKTRACE", "0".into()),
+        ("COLDSEAT_XTASK", own_program.to_owned()),
+        ("COLDSEAT_DIST", layout::dist_folder()),
+        (
+            "COLDSEAT_PICTURES",
+            layout::target_folder().join("pictures"),
+        ),
+        ("COLDSEAT_BROWSER", browser.browser.clone()),
+        ("COLDSEAT_AXE", tools.axe.clone().unwrap_or_default()),
+        ("CHROMEDRIVER", browser.driver.clone()),
+    ])
 }
 
 /// A command that stands in the checkout, wherever the person stands.

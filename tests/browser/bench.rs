@@ -52,6 +52,15 @@ pub enum Folder {
     Copy,
 }
 
+/// How often the browser paints.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Frames {
+    /// As a screen asks: sixty times a second.
+    Screen,
+    /// As often as it can, for measuring.
+    Unbounded,
+}
+
 /// How a bench is set up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Setting {
@@ -61,6 +70,8 @@ pub struct Setting {
     pub theme: Theme,
     /// The page that is served.
     pub folder: Folder,
+    /// How often it paints.
+    pub frames: Frames,
 }
 
 impl Default for Setting {
@@ -70,6 +81,7 @@ impl Default for Setting {
             size: Size::Phone,
             theme: Theme::Light,
             folder: Folder::Dist,
+            frames: Frames::Screen,
         }
     }
 }
@@ -141,7 +153,10 @@ impl Bench {
     /// Opens the browser again, with all that it kept, on an empty tab.
     pub async fn open_browser(&mut self) -> Result<()> {
         self.page = None;
-        let client = self.driver.open(self.profile.path()).await?;
+        let client = self
+            .driver
+            .open(self.profile.path(), self.setting.frames)
+            .await?;
         let page = Page::new(client, self.server.address());
         let (width, height) = self.setting.size.pixels();
         page.devtools(

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
+use crate::bench::Frames;
 use anyhow::{Context, Result, bail};
 use fantoccini::wd::WebDriverCompatibleCommand;
 use fantoccini::{Client, ClientBuilder};
@@ -60,12 +61,16 @@ impl Driver {
     }
 
     /// Opens a browser on a profile folder.
-    pub(crate) async fn open(&mut self, profile: &Path) -> Result<Client> {
+    pub(crate) async fn open(&mut self, profile: &Path, frames: Frames) -> Result<Client> {
         self.close();
         let mut arguments: Vec<String> = Browser::arguments()
             .into_iter()
             .map(str::to_owned)
             .collect();
+        if frames == Frames::Unbounded {
+            arguments.push("--disable-frame-rate-limit".to_owned());
+            arguments.push("--disable-gpu-vsync".to_owned());
+        }
         arguments.push(format!("--user-data-dir={}", profile.display()));
         let mut options = json!({ "args": arguments });
         if let Some(browser) = std::env::var_os("COLDSEAT_BROWSER") {

@@ -29,7 +29,7 @@ mod page;
 mod role;
 mod server;
 
-pub use bench::{Bench, Folder, Setting, Size, Theme};
+pub use bench::{Bench, Folder, Frames, Setting, Size, Theme};
 pub use page::{Key, Page, Part};
 pub use role::{Name, Role, containing};
 pub use server::PageServer;

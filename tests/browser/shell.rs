@@ -13,10 +13,11 @@ use std::fs;
 use std::path::PathBuf;
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Folder, Page, Role, Setting};
+use coldseat_browser_tests::{Bench, Folder, Frames, Page, Role, Setting};
 use serde_json::{Value, json};
 
 const COPY: Setting = Setting {
+    frames: Frames::Screen,
     size: coldseat_browser_tests::Size::Phone,
     theme: coldseat_browser_tests::Theme::Light,
     folder: Folder::Copy,

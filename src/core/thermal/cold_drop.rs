@@ -285,24 +285,8 @@ pub fn cold_drop_resolved(
     drop: &ColdDrop,
     resolution: &Resolution,
 ) -> Result<ColdDropAnswer, Fault> {
-    drop.check()?;
-    let mut run = Run::new(
-        drop.model(resolution),
-        drop.bath.as_k(),
-        resolution.tolerance_k,
-    );
-    let mut books = HeatBooks::default();
-    let started = run.heat_of_parts();
-    if drop.carry.as_s() > 0.0 {
-        let end = run.until(drop.carry.as_s(), 1.0, |_| 1.0);
-        solved(end, "carry_s")?;
-        books.close(&run, started);
-    }
-    run.moments.clear();
+    let (mut run, mut books, entry) = carried(drop, resolution)?;
     let block_k = drop.block.as_k();
-    let sleeve_strain = run.model.sleeve_strain(&run.y);
-    let entry = drop.block_bore.as_m() * (1.0 + drop.block_material.strain(drop.block))
-        - drop.sleeve_outer.as_m() * (1.0 + sleeve_strain);
     let slow = grip_slow(drop, &run, entry)?;
     let mut findings = Vec::new();
     let free = entry > 0.0;
@@ -388,6 +372,38 @@ pub fn cold_drop_resolved(
             grip_residual: DiametralClearance::from_m(grip_residual),
         },
     })
+}
+
+/// The sleeve at the bore: how it stands, the heat it took, its clearance.
+fn carried(drop: &ColdDrop, resolution: &Resolution) -> Result<(Run, HeatBooks, f64), Fault> {
+    drop.check()?;
+    let mut run = Run::new(
+        drop.model(resolution),
+        drop.bath.as_k(),
+        resolution.tolerance_k,
+    );
+    let mut books = HeatBooks::default();
+    let started = run.heat_of_parts();
+    if drop.carry.as_s() > 0.0 {
+        let end = run.until(drop.carry.as_s(), 1.0, |_| 1.0);
+        solved(end, "carry_s")?;
+        books.close(&run, started);
+    }
+    run.moments.clear();
+    let sleeve_strain = run.model.sleeve_strain(&run.y);
+    let entry = drop.block_bore.as_m() * (1.0 + drop.block_material.strain(drop.block))
+        - drop.sleeve_outer.as_m() * (1.0 + sleeve_strain);
+    Ok((run, books, entry))
+}
+
+/// Clearance as the sleeve enters the bore, without the drop itself: the same
+/// number as [`ColdDropAnswer::clearance_entry`], at a part of its work.
+///
+/// # Errors
+/// As [`cold_drop`], but for what happens in the bore.
+pub fn entry_clearance(drop: &ColdDrop) -> Result<DiametralClearance, Fault> {
+    let (_, _, entry) = carried(drop, &USUAL)?;
+    Ok(DiametralClearance::from_m(entry))
 }
 
 fn solved(end: End, field: &str) -> Result<(), Fault> {

@@ -1,7 +1,7 @@
 //! The band of a cold drop: what the material's contraction and the gauges
 //! leave open. A grip time is never shown without it.
 
-use super::cold_drop::{ColdDrop, ColdDropAnswer, cold_drop};
+use super::cold_drop::{ColdDrop, ColdDropAnswer, cold_drop, entry_clearance};
 use crate::numerics::roots;
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
@@ -132,7 +132,7 @@ pub fn carry_most(drop: &ColdDrop, u_fit: Length, least: Length) -> Result<[Seco
     for (end, mut other) in found.iter_mut().zip(ends(drop, u_fit)) {
         let mut spare = |carry_s: f64| -> Result<f64, Fault> {
             other.carry = Seconds::from_s(carry_s);
-            Ok(cold_drop(&other)?.clearance_entry.as_m() - least.as_m())
+            Ok(entry_clearance(&other)?.as_m() - least.as_m())
         };
         if spare(0.0)? <= 0.0 {
             continue;

@@ -1,0 +1,168 @@
+//! How fast the page answers the hand, for `cargo xtask bench`: key press to
+//! painted result, and a dragged slider's frames, as they are and with the
+//! processor slowed fourfold. Prints `bench`, name and microseconds; asserts
+//! nothing about time.
+//!
+//! The browser paints as fast as it can instead of sixty times a second:
+//! otherwise waiting for the screen would be measured, up to 17 ms of it.
+
+use std::process::ExitCode;
+
+use anyhow::{Context, Result, ensure};
+use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing};
+use serde_json::json;
+
+/// Key presses of one run.
+const PRESSES: usize = 500;
+/// Frames of a slider dragged.
+const DRAGS: usize = 300;
+/// Parts of a run.
+const PARTS: usize = 10;
+
+/// From a key to the frame that shows it: what is worked out and drawn is in
+/// it. The field is emptied after every fifth digit.
+const PRESS: &str = "
+    const keys = [...document.querySelectorAll('.pad button')]
+        .filter((b) => /^[0-9]$/.test(b.textContent.trim()));
+    if (keys.length !== 10) throw new Error(`${keys.length} digit keys`);
+    const painted = () => new Promise((done) => requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = done;
+        channel.port2.postMessage(0);
+    }));
+    const times = [];
+    for (let i = 0; i < count; i += 1) {
+        const begun = performance.now();
+        keys[(i * 7) % 10].click();
+        await painted();
+        times.push(performance.now() - begun);
+        if (i % 5 === 4) {
+            const field = document.activeElement;
+            field.value = '';
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+        }
+        // A hand is not faster than this; what is stored after the paint is
+        // done by then.
+        await new Promise((done) => setTimeout(done, 60));
+    }
+    return times;
+";
+
+/// A slider dragged to and fro, a step a frame.
+const DRAG: &str = "
+    const slider = document.querySelector('input[type=range]');
+    if (!slider) throw new Error('no slider');
+    const [low, high] = [Number(slider.min), Number(slider.max)];
+    const frame = () => new Promise(requestAnimationFrame);
+    const times = [];
+    let before = await frame();
+    for (let i = 0; i < count; i += 1) {
+        const share = 0.5 - 0.5 * Math.cos((i / count) * 6 * Math.PI);
+        slider.value = String(low + share * (high - low));
+        slider.dispatchEvent(new Event('input', { bubbles: true }));
+        const now = await frame();
+        times.push(now - before);
+        before = now;
+    }
+    return times;
+";
+
+/// Milliseconds, smallest first.
+async fn times(page: &Page, script: &str, count: usize) -> Result<Vec<f64>> {
+    let mut times: Vec<f64> = Vec::new();
+    // A driver waits half a minute for a script: a run is cut into parts.
+    for _ in 0..PARTS {
+        let part = format!("const count = {}; {script}", count / PARTS);
+        let answer = page.script_awaiting(&part).await?;
+        let list = answer.as_array().context("no list of times")?;
+        times.extend(list.iter().filter_map(serde_json::Value::as_f64));
+    }
+    ensure!(times.len() == count, "{} of {count} times", times.len());
+    times.sort_by(f64::total_cmp);
+    Ok(times)
+}
+
+/// The time below which this share of the times lies.
+fn quantile(times: &[f64], share: f64) -> f64 {
+    let at = ((times.len() as f64 * share).ceil() as usize).clamp(1, times.len());
+    times[at - 1]
+}
+
+async fn slow(page: &Page, factor: u32) -> Result<()> {
+    page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": factor }))
+        .await?;
+    Ok(())
+}
+
+fn tell(name: &str, factor: u32, ms: f64) {
+    println!("bench\t{name}, {factor}x slower\t{:.0}", 1e3 * ms);
+}
+
+async fn measure() -> Result<()> {
+    let setting = Setting {
+        frames: Frames::Unbounded,
+        ..Setting::default()
+    };
+    let bench = Bench::open(setting).await?;
+    let page = bench.page();
+    page.tap(Role::Button, containing("Demo 1")).await?;
+    page.find(Role::Link, containing("Cylinder 5")).await?;
+    let hash = page.script("return location.hash", vec![]).await?;
+    let job: Vec<&str> = hash
+        .as_str()
+        .unwrap_or_default()
+        .split('/')
+        .take(3)
+        .collect();
+    for (step, label) in [
+        ("sleeve", "under the flange, across"),
+        ("drop", "Carry time"),
+        ("seat", "12 o'clock"),
+    ] {
+        page.go(&format!("{}/cylinder/2/{step}", job.join("/")))
+            .await?;
+        page.tap(Role::TextBox, containing(label)).await?;
+        for factor in [1, 4] {
+            slow(page, factor).await?;
+            let times = times(page, PRESS, PRESSES).await?;
+            tell(
+                &format!("key to paint, {step}, median"),
+                factor,
+                quantile(&times, 0.5),
+            );
+            tell(
+                &format!("key to paint, {step}, p95"),
+                factor,
+                quantile(&times, 0.95),
+            );
+        }
+        slow(page, 1).await?;
+    }
+    page.go("#/drop").await?;
+    page.find(Role::Heading, containing("Cold drop")).await?;
+    for factor in [1, 4] {
+        slow(page, factor).await?;
+        let times = times(page, DRAG, DRAGS).await?;
+        let mean = times.iter().sum::<f64>() / times.len() as f64;
+        tell("slider frame, mean", factor, mean);
+        tell("slider frame, p95", factor, quantile(&times, 0.95));
+    }
+    Ok(())
+}
+
+fn main() -> ExitCode {
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_all()
+        .build();
+    let done = match runtime {
+        Ok(runtime) => runtime.block_on(measure()),
+        Err(error) => Err(error.into()),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("{error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
