@@ -3,6 +3,7 @@
 
 #![allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 
+use super::merge::{Spot, choose, conflicts};
 use super::{Body, Document, Restored, restore, write};
 use crate::job::assess::assess;
 use crate::job::demo::Demo;
@@ -11,6 +12,7 @@ use crate::job::{Entry, Field, Job, Owner, Place, Unlock};
 use crate::quantity::parse::Unit;
 
 const JOB_V1: &str = include_str!("../../../tests/golden/job-v1.json");
+const CONFLICT_V1: &str = include_str!("../../../tests/golden/job-conflict-v1.json");
 const SHOP_V1: &str = include_str!("../../../tests/golden/shop-v1.json");
 
 #[track_caller]
@@ -82,4 +84,26 @@ fn a_shop_of_version_1_reads_and_comes_back_byte_for_byte() {
     };
     assert_eq!(shop.entries.get(place).unwrap().text, "0,010");
     assert_eq!(shop.unknown.get("pad"), Some(&false.into()));
+}
+
+#[test]
+fn a_job_of_two_copies_reads_and_comes_back_byte_for_byte() {
+    let document = valid(CONFLICT_V1);
+    assert_eq!(write(&document), CONFLICT_V1.trim_end());
+    let mut job = job(document);
+    let place = Place::of_cylinder(3, Field::BoreD, 0);
+    let all = conflicts(&job);
+    let at: Vec<&str> = all.iter().map(|c| c.path.as_str()).collect();
+    assert_eq!(at, ["customer", "entries/3/bore_d/0"]);
+    assert_eq!(all[1].spot, Spot::Reading(place));
+    assert_eq!(
+        all[1].values,
+        [
+            ("4.2571 in".to_owned(), Some(1_700_000_300_000)),
+            ("4.2569 in".to_owned(), Some(1_700_000_200_000)),
+        ]
+    );
+    choose(&mut job, "entries/3/bore_d/0", 1);
+    assert_eq!(job.entries.get(place).unwrap().text, "4.2569");
+    assert_eq!(conflicts(&job).len(), 1);
 }

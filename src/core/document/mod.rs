@@ -7,13 +7,18 @@
 //! without saying so. A shipped version's format is frozen: see
 //! `tests/golden`.
 
+pub mod edit;
+mod flat;
 #[cfg(test)]
 mod golden;
+mod ledger;
+pub mod merge;
 pub mod pack;
 mod read;
 pub mod restore;
 pub mod row;
 pub mod slot;
+pub mod units;
 mod write;
 
 use crate::job::{Entries, Job, Millis, UnitSystem};

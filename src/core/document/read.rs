@@ -2,8 +2,11 @@
 //! the rest, so that the rest can be kept.
 
 use super::Shop;
+use super::flat::LEDGER;
+use super::ledger::read_ledger;
 use super::restore::Repair;
 use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use crate::job::ledger::Ledger;
 use crate::job::step::{Mark, StepId, StepRecord};
 use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
 use crate::materials::MaterialId;
@@ -258,6 +261,17 @@ impl Reading {
         steps
     }
 
+    /// What is remembered for joining copies; most documents have none.
+    fn ledger(&mut self, body: &mut Object) -> Ledger {
+        let Some(value) = body.remove(LEDGER) else {
+            return Ledger::default();
+        };
+        read_ledger(&value).unwrap_or_else(|| {
+            self.set_aside(LEDGER.to_owned(), value);
+            Ledger::default()
+        })
+    }
+
     /// A job out of a body.
     pub(super) fn job(&mut self, mut body: Object) -> Job {
         let name = self.text(&mut body, "name", NAME_MOST);
@@ -276,6 +290,7 @@ impl Reading {
             Object::new()
         };
         let steps = self.steps(&mut steps_object);
+        let ledger = self.ledger(&mut body);
         Job {
             name,
             customer,
@@ -285,6 +300,7 @@ impl Reading {
             left_out,
             unlocks,
             steps,
+            ledger,
             unknown: self.rest(
                 body,
                 [
@@ -328,7 +344,12 @@ impl Reading {
     }
 }
 
-fn owner_from(name: &str) -> Option<Owner> {
+/// A job out of a body that this program made.
+pub(super) fn job_of(body: Object) -> Job {
+    Reading::new().job(body)
+}
+
+pub(super) fn owner_from(name: &str) -> Option<Owner> {
     match name {
         "engine" => Some(Owner::Block),
         "bank1" => Some(Owner::Bank(0)),

@@ -7,7 +7,8 @@
 //! and the document as it stands: it is read for ever, and written only where
 //! a document is too long to be packed.
 
-use super::pack::{from_units, pack, put_number, take_number, to_units, unpack};
+use super::pack::{pack, put_number, take_number, unpack};
+use super::units::{from_units, to_units};
 
 const PACKED: char = '2';
 

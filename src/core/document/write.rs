@@ -1,6 +1,8 @@
 //! A document to text: compact JSON with sorted keys, so that the checksum
 //! over the body is the same wherever it is taken.
 
+use super::flat::LEDGER;
+use super::ledger::write_ledger;
 use super::{Body, Document, Shop, VERSION};
 use crate::job::step::Mark;
 use crate::job::{Entries, Entry, Job, Owner};
@@ -80,7 +82,7 @@ fn entries_value(entries: &Entries) -> Value {
     Value::Object(owners)
 }
 
-fn job_value(job: &Job) -> Value {
+pub(super) fn job_value(job: &Job) -> Value {
     let engine = &job.engine;
     let mut engine_map = Map::new();
     let mut set = |key: &str, value: Value| engine_map.insert(key.to_owned(), value);
@@ -112,8 +114,31 @@ fn job_value(job: &Job) -> Value {
     if !steps.is_empty() {
         body.insert("steps".to_owned(), Value::Object(steps));
     }
+    if let Some(ledger) = write_ledger(&job.ledger) {
+        body.insert(LEDGER.to_owned(), ledger);
+    }
     merge(&mut body, &job.unknown);
     Value::Object(body)
+}
+
+/// A value of a document in words: a reading as it was typed.
+pub(super) fn write_entry_words(value: &Value) -> String {
+    match value {
+        Value::String(text) => text.clone(),
+        Value::Array(parts) => match parts.as_slice() {
+            [Value::String(text), Value::String(unit), ..] => format!("{text} {unit}"),
+            _ => value.to_string(),
+        },
+        Value::Object(object) => {
+            let words = ["mark", "why", "note", "reason"].map(|key| match object.get(key) {
+                Some(Value::String(text)) => text.as_str(),
+                _ => "",
+            });
+            let words: Vec<&str> = words.into_iter().filter(|w| !w.is_empty()).collect();
+            words.join(", ")
+        }
+        _ => value.to_string(),
+    }
 }
 
 /// Marks, notes and running timers, by owner and step. Left out where there is

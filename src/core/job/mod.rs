@@ -24,6 +24,7 @@ pub mod drop;
 pub mod engine;
 pub mod field;
 mod field_kind;
+pub mod ledger;
 pub mod loads;
 pub mod origin;
 pub mod own_cuts;
@@ -36,6 +37,7 @@ pub mod timing;
 use crate::quantity::parse::Unit;
 use engine::Engine;
 pub use field::{Field, UnitSystem};
+use ledger::Ledger;
 use std::collections::BTreeMap;
 use step::{Mark, StepId, StepRecord, Subject};
 
@@ -247,6 +249,8 @@ pub struct Job {
     pub unlocks: BTreeMap<u8, Unlock>,
     /// Marks, notes and timers of the steps.
     pub steps: BTreeMap<(Owner, StepId), StepRecord>,
+    /// What is remembered for joining copies of this job.
+    pub ledger: Ledger,
     /// What a later version wrote and this one does not know.
     pub unknown: serde_json::Map<String, serde_json::Value>,
 }
@@ -264,6 +268,7 @@ impl Job {
             left_out: Vec::new(),
             unlocks: BTreeMap::new(),
             steps: BTreeMap::new(),
+            ledger: Ledger::default(),
             unknown: serde_json::Map::new(),
         }
     }

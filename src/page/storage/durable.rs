@@ -9,8 +9,8 @@
 //! both, so a document is there wholly or not at all.
 
 use super::ShelfFault;
-use coldseat_core::document::pack::{from_units, to_units};
 use coldseat_core::document::slot::peek_slot;
+use coldseat_core::document::units::{from_units, to_units};
 use js_sys::{Array, Function, Promise, Reflect};
 use std::cell::RefCell;
 use wasm_bindgen::closure::Closure;
