@@ -377,6 +377,7 @@ fn converges_on_lame() {
 fn the_usual_mesh_is_fine_enough() {
     let finer = Fineness {
         wall: 5,
+        edge: 1.0,
         first: 0.1,
         growth: 1.3,
         largest: 0.4,

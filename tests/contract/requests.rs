@@ -68,6 +68,12 @@ pub fn good(calc: &str) -> Value {
                 "sleeve_inner_k": 420, "sleeve_outer_k": 400, "block_inner_k": 390, "block_outer_k": 360
             }
         }),
+        "bore_stress" => {
+            let mut stress = good("bore_profile");
+            stress["friction"] = json!(0.12);
+            stress["at_m"] = json!(0.0008);
+            stress
+        }
         "counterbore" => json!({
             "thickness_m": [0.008, 0.00801], "target_proud_m": 0.0002, "depth_now_m": [0.0077, 0.0077],
             "feed_sd_m": 1e-5, "gauge_sd_m": 1e-5, "removal_m": 0.0001, "clean_up_m": 5e-5, "risk": 0.02

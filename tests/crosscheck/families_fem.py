@@ -4,6 +4,8 @@ opening what pulls and closing what overlaps; gas on a mesh that ends where the
 gas ends, free growth by a linear form, pressure by a projection on the joint's
 line."""
 
+from types import SimpleNamespace
+
 import numpy as np
 import scipy.sparse as sparse
 from scipy.sparse.linalg import spsolve
@@ -125,7 +127,8 @@ class Body:
         return i[np.lexsort((self.at[1, i], self.at[0, i]))]
 
 
-def solve(x):
+def equilibrium(x, fine=1):
+    """Everything at rest. `fine` draws the mesh together at the ledge's corners."""
     s, k = x["sleeve"], x["block"]
     a, b, f, c = (d / 2 for d in (s["inner_d_m"], s["outer_d_m"], s["flange_outer_d_m"], k["outer_d_m"]))
     foot, ledge = k["below_m"], k["below_m"] + s["length_m"]
@@ -144,8 +147,9 @@ def solve(x):
         heights |= {jacket["bottom_m"], top - jacket["deck_m"]}
         radii.add(b + jacket["wall_m"])
     wall, tiny = b - a, 1e-9
-    xs = np.concatenate([np.linspace(a, b, 5)[:-1], graded(sorted(r for r in radii if r >= b), wall / 4, 1.5, 0.006)])
-    ys = graded(sorted(heights), wall / 8, 1.4, 0.004)
+    xs = np.concatenate([graded([a, b], wall / 4 / fine, 1.5, wall / 4)[:-1],
+                         graded(sorted(r for r in radii if r >= b), wall / 4 / fine, 1.5, 0.006)])
+    ys = graded(sorted(heights), wall / 8 / fine, 1.4, 0.004)
     in_jacket = lambda r, z: jacket is not None and (r > b + jacket["wall_m"]) & (z > jacket["bottom_m"]) & (z < top - jacket["deck_m"])
     sleeve = Body(xs, ys, lambda r, z: (z > foot) & (r < np.where(z > ledge, f, b)), s["youngs_pa"], s["poisson"], strains[0])
     block = Body(xs, ys, lambda r, z: (r > np.where(z > ledge, f, b)) & ~np.asarray(in_jacket(r, z)), k["youngs_pa"], k["poisson"], strains[1])
@@ -220,38 +224,92 @@ def solve(x):
     else:
         raise RuntimeError(f"no steady contact: {x}")
     depths = top - np.array(x["z_m"])
-    change = np.interp(depths, sleeve.at[1, inside], 2 * u[inside])
-    # At the ledge's corner pressure is singular and not compared, nor nearer than
-    # two walls to the step of load where the gas ends.
-    along = np.argsort(sleeve.at[1, js[0]])
-    z = sleeve.at[1, js[0]][along]
-    basis, order = line(z)
-    on_line = np.zeros(len(z))
-    on_line[order] = np.where(touch, press, 0)[along] / (2 * np.pi * b)
-    p = np.maximum(basis.interpolator(spsolve(asm(mass, basis).tocsc(), on_line))(depths[None, 2:]), 0)
-    p = [SKIP if gas and abs(z - gas_to) < 2 * wall else value for z, value in zip(depths[2:], p)]
     # Free along its axis the sleeve is set down until its flange touches.
     down = (u[ls] - u[n + lb]).min() if floats else 0
     edge = block.find(1, lambda r, z: near(r, f) & near(z, top))
+    ledge_force = 0 if floats else force[ls][rest].sum()
+    height_change = share @ u[crown] - down - u[n + edge[0]]
+    pressing = np.where(touch, press, 0)
+    return SimpleNamespace(**locals())
+
+
+def profile(x):
+    e = equilibrium(x)
+    inside = e.inside
+    # At the ledge's corner pressure is singular and not compared, nor nearer than
+    # two walls to the step of load where the gas ends.
+    along = np.argsort(e.sleeve.at[1, e.js[0]])
+    z = e.sleeve.at[1, e.js[0]][along]
+    basis, order = line(z)
+    on_line = np.zeros(len(z))
+    on_line[order] = e.pressing[along] / (2 * np.pi * e.b)
+    p = np.maximum(basis.interpolator(spsolve(asm(mass, basis).tocsc(), on_line))(e.depths[None, 2:]), 0)
+    p = [SKIP if e.gas and abs(z - e.gas_to) < 2 * e.wall else value for z, value in zip(e.depths[2:], p)]
     return {
-        "inner_d_change_m": change,
+        "inner_d_change_m": np.interp(e.depths, e.sleeve.at[1, inside], 2 * e.u[inside]),
         "pressure_pa": [0, SKIP, *p],
-        "ledge_force_n": 0 if floats else force[ls][rest].sum(),
-        "height_change_m": share @ u[crown] - down - u[n + edge[0]],
+        "ledge_force_n": e.ledge_force,
+        "height_change_m": e.height_change,
     }
 
 
+def draw_stress(r):
+    x = draw(r, "frictionless")
+    wall = (x["sleeve"]["outer_d_m"] - x["sleeve"]["inner_d_m"]) / 2
+    width = (x["sleeve"]["flange_outer_d_m"] - x["sleeve"]["outer_d_m"]) / 2
+    return {**x, "friction": between(r, 0.1, 0.16), "at_m": between(r, 0.2, 0.35) * min(wall, width)}
+
+
+def stress(x):
+    e = equilibrium(x, 4)
+
+    def tension(body, u, youngs, poisson, strain, points):
+        """Hoop stress and largest principal stress, projected on quadratic elements."""
+        scalar = Basis(body.basis.mesh, ElementQuad2(), intorder=4)
+        r = scalar.global_coordinates()[0]
+        field = body.basis.interpolate(u)
+        du = grad(field)
+        free = strain(r) if strain else 0 * r
+        strains = [du[0, 0] - free, np.asarray(field)[0] / r - free, du[1, 1] - free, du[0, 1] + du[1, 0]]
+        lam, mu = youngs * poisson / (1 + poisson) / (1 - 2 * poisson), youngs / 2 / (1 + poisson)
+        bulk = lam * (strains[0] + strains[1] + strains[2])
+        stresses = [bulk + 2 * mu * q for q in strains[:3]] + [mu * strains[3]]
+        at = scalar.probes(points)
+        sr, sh, sz, st = [at @ scalar.project(q) for q in stresses]
+        return sh, np.maximum((sr + sz) / 2 + np.hypot((sr - sz) / 2, st), sh)
+
+    s, k = x["sleeve"], x["block"]
+    angles = np.pi * 1.5 * (np.arange(72) + 0.5) / 72
+    circle = lambda r, start: np.array([r + x["at_m"] * np.cos(start + angles), e.ledge + x["at_m"] * np.sin(start + angles)])
+    n = e.n
+    sleeve = lambda points: tension(e.sleeve, e.u[:n], s["youngs_pa"], s["poisson"], e.strains[0], points)
+    block = lambda points: tension(e.block, e.u[n:], k["youngs_pa"], k["poisson"], e.strains[1], points)
+    cold = {key: x[key] for key in ("sleeve", "block", "interference_m", "joint", "z_m")}
+    return {
+        "sleeve_hoop_inner_pa": [SKIP, SKIP, *sleeve(np.array([np.full(4, e.a), e.depths[2:]]))[0]],
+        "fillet_finer_pa": sleeve(circle(e.b, 0))[1].max(),
+        "counterbore_finer_pa": block(circle(e.f, -np.pi))[1].max(),
+        "ledge_pressure_pa": e.ledge_force / np.pi / (e.f ** 2 - e.b ** 2),
+        "seat_force_n": x["friction"] * equilibrium({**cold, "clamp_n": 0}).pressing.sum(),
+        "height_change_m": e.height_change,
+    }
+
+
+# Stress near a sharp corner: 12 % and 7 %. Of 24 other cases one fillet missed, by 22 %.
 # Shares and, beside them, what is small on a real sleeve: 0.1 um of the bore, 0.05
-# MPa (1 % of a usual contact pressure), 0.1 um of height. Ledge and deck 2 %, by physics.md. Where the joint sticks,
-# ledge and joint share the force of the singular corner, and how they do changes
-# with the mesh: 5 % of the ledge's force. The height hangs on the same corner.
+# MPa (1 % of a usual contact pressure), 0.1 um of height. Ledge and deck 2 %, by
+# physics.md. Where the joint sticks, ledge and joint share the force of the singular
+# corner, and how they do changes with the mesh: 5 % of the ledge's force. The height hangs on the same corner.
 # Of 240 cases of other seeds 7 missed, all by a pressure of 0.06 to 0.3 MPa where
 # the joint is just about to open and pressure falls to nothing within some mm.
 NEAR_LEDGE = {"inner_d_change_m[0]": (0.02, 2e-7), "inner_d_change_m[1]": (0.02, 2e-7),
               "inner_d_change_m": (0.01, 1e-7), "pressure_pa": (0.01, 5e4), "height_change_m": (0.02, 1e-7)}
 FAMILIES = [
-    Family("bore_profile", "scikit-fem, nine-node elements, sliding joint", lambda r: draw(r, "frictionless"), solve,
+    Family("bore_profile", "scikit-fem, nine-node elements, sliding joint", lambda r: draw(r, "frictionless"), profile,
            cases=14, share=0.01, floor=1e-3, special=NEAR_LEDGE),
-    Family("bore_profile", "the same, stuck joint", lambda r: draw(r, "stuck"), solve,
+    Family("bore_profile", "the same, stuck joint", lambda r: draw(r, "stuck"), profile,
            cases=14, share=0.01, floor=1e-3, special={**NEAR_LEDGE, "ledge_force_n": (0.05, 20)}),
+    Family("bore_stress", "the same, stress projected on quadratic elements", draw_stress, stress,
+           cases=8, share=0.01, floor=1e-3, special={
+               "sleeve_hoop_inner_pa": (0.01, 3e5), "fillet": (0.12, 1e6), "counterbore": (0.07, 5e5), "height_change_m": (0.02, 1e-7)}),
 ]

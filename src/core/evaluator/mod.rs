@@ -6,6 +6,7 @@
 //! numbers only.
 
 mod bands;
+mod bore;
 mod fields;
 mod forces;
 mod heat;
@@ -38,7 +39,8 @@ const CALCULATIONS: &[(&str, Calculation)] = &[
     ("scatter", measuring::scatter),
     ("press_fit", forces::press_fit),
     ("pull", forces::pull),
-    ("bore_profile", forces::bore_profile),
+    ("bore_profile", bore::bore_profile),
+    ("bore_stress", bore::bore_stress),
     ("counterbore", planning::counterbore),
     ("deck", planning::deck),
     ("engine_effect", planning::engine_effect),

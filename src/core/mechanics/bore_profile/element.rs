@@ -46,7 +46,8 @@ pub struct Sides {
 }
 
 /// Shape functions and their slopes over the two local coordinates.
-fn shapes(x: f64, y: f64) -> [[f64; 3]; NODES] {
+#[must_use]
+pub fn shapes(x: f64, y: f64) -> [[f64; 3]; NODES] {
     let at = |i: usize| {
         let (px, py) = (PLACES[i].0 as f64 - 1.0, PLACES[i].1 as f64 - 1.0);
         if px != 0.0 && py != 0.0 {

@@ -8,6 +8,8 @@ use super::BoreProfileInput;
 pub struct Fineness {
     /// Cells through the sleeve's wall.
     pub wall: usize,
+    /// Width of the cells beside joint and flange, over those of the wall.
+    pub edge: f64,
     /// Height of the cells at a ledge or an end, over the wall.
     pub first: f64,
     /// Growth from one cell to the next.
@@ -19,6 +21,7 @@ pub struct Fineness {
 /// The usual mesh: the profile within 1 % of its limit.
 pub const USUAL: Fineness = Fineness {
     wall: 3,
+    edge: 1.0,
     first: 0.15,
     growth: 1.5,
     largest: 0.8,
@@ -99,22 +102,22 @@ impl Mesh {
                     &mut r,
                     pair[1],
                     &Sizes {
-                        first: [cell; 2],
-                        growth: 1.0,
+                        first: [cell, fine.edge * cell],
+                        growth: fine.growth,
                         largest: cell,
                     },
                 );
             } else if flange.is_some_and(|f| pair[1] <= f.0 + SAME_M) {
                 // What the ledge bears is found out here.
                 let sizes = Sizes {
-                    first: [0.5 * cell; 2],
+                    first: [0.5 * fine.edge * cell; 2],
                     growth: fine.growth,
                     largest: 2.0 * cell,
                 };
                 divide(&mut r, pair[1], &sizes);
             } else {
                 // Away from the joint the block may be coarse.
-                let first = cell.max(0.5 * (pair[1] - pair[0])).min(2.0 * cell);
+                let first = fine.edge * cell.max(0.5 * (pair[1] - pair[0])).min(2.0 * cell);
                 let sizes = Sizes {
                     first: [first, 1e9],
                     growth: 2.0,

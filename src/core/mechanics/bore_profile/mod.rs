@@ -20,9 +20,11 @@ mod element;
 mod load;
 mod mesh;
 mod solve;
+mod stress;
 
 pub use mesh::{Fineness, USUAL};
 pub use solve::Joint;
+pub use stress::{BoreStress, BoreStressInput, bore_stress};
 
 use core::f64::consts::PI;
 
