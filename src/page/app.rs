@@ -45,7 +45,11 @@ pub fn App() -> impl IntoView {
     // Whoever closes the page or turns to another program has it written first.
     let hidden = window_event_listener(leptos::ev::pagehide, move |_| state.flush());
     let turned = window_event_listener(leptos::ev::visibilitychange, move |_| state.flush());
+    let other_tab = window_event_listener(leptos::ev::storage, move |event| {
+        state.heard(event.key());
+    });
     on_cleanup(move || {
+        other_tab.remove();
         hidden.remove();
         turned.remove();
     });

@@ -207,6 +207,23 @@ pub fn print() {
     let _ = window().print();
 }
 
+fn session() -> Option<web_sys::Storage> {
+    window().session_storage().ok().flatten()
+}
+
+/// A text that outlives a reload of this tab.
+#[must_use]
+pub fn session_text(key: &str) -> Option<String> {
+    session()?.get_item(key).ok()?
+}
+
+/// Keeps a text over a reload of this tab, where the browser allows it.
+pub fn set_session_text(key: &str, text: &str) {
+    if let Some(session) = session() {
+        let _ = session.set_item(key, text);
+    }
+}
+
 /// Asks the browser once not to clear what the page stores. Some ask the
 /// person; a second time would be a nuisance.
 pub fn ask_to_persist() {

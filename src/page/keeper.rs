@@ -8,7 +8,7 @@ use crate::browser;
 use crate::library::{self, Listed};
 use crate::route::Route;
 use crate::state::{State, Store};
-use crate::storage::durable::{self, Head};
+use crate::storage::durable::{self, Head, Write};
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS, Next};
 use crate::storage::{Shelf, ShelfFault};
@@ -45,6 +45,8 @@ struct Waiting {
 
 thread_local! {
     static WAITING: RefCell<BTreeMap<String, Waiting>> = const { RefCell::new(BTreeMap::new()) };
+    // Marks of what is known to be in the second store.
+    static KNOWN: RefCell<BTreeMap<String, u32>> = const { RefCell::new(BTreeMap::new()) };
     // Nothing is written into the second store before it was looked into.
     static BUSY: Cell<bool> = const { Cell::new(true) };
 }
@@ -112,19 +114,50 @@ async fn drain(state: State) {
         if batch.is_empty() {
             break;
         }
-        let contents: Vec<(String, String)> = batch
+        let contents = batch
             .iter()
-            .map(|(name, waiting)| (name.clone(), waiting.content.clone()))
-            .collect();
-        let result = durable::put(&contents).await;
+            .map(|(name, waiting)| (name.clone(), waiting.content.clone()));
+        let written = put(contents.collect()).await;
+        let result = written.as_ref().map(drop).map_err(|fault| *fault);
         for (name, waiting) in batch {
             last = Some(settle(state, &name, &waiting, result));
+        }
+        // Another tab was there first: joined, and written once more.
+        for (name, content) in written.unwrap_or_default() {
+            if let Some(id) = name.strip_prefix(JOBS) {
+                state.found_other(id, &content);
+            }
         }
     }
     BUSY.set(false);
     if let Some(keeping) = last {
         set(state, keeping);
     }
+}
+
+/// Writes into the second store what was made from what is known to be there;
+/// returns what another tab has written there instead.
+async fn put(contents: Vec<(String, String)>) -> Result<Vec<(String, String)>, ShelfFault> {
+    let writes: Vec<Write> = KNOWN.with_borrow(|known| {
+        let write = |(name, content): (String, String)| Write {
+            known: known.get(&name).copied(),
+            name,
+            content,
+        };
+        contents.into_iter().map(write).collect()
+    });
+    let others = durable::put(&writes).await?;
+    for write in writes {
+        know(&write.name, &write.content);
+    }
+    for (name, content) in &others {
+        know(name, content);
+    }
+    Ok(others)
+}
+
+fn know(name: &str, content: &str) {
+    KNOWN.with_borrow_mut(|known| known.insert(name.to_owned(), durable::mark(content)));
 }
 
 /// What a write has come to once the second store has answered.
@@ -169,6 +202,7 @@ pub async fn catch_up(state: State) {
         let mut far = Vec::new();
         let mut back = Vec::new();
         for head in heads {
+            KNOWN.with_borrow_mut(|known| known.insert(head.name.clone(), head.mark));
             match slots::peek(&Local, &head.name).map(|peek| peek.sequence) {
                 Some(sequence) if sequence < head.sequence => back.push(head.clone()),
                 Some(sequence) if sequence == head.sequence => known.push(head.name.clone()),
@@ -211,6 +245,7 @@ async fn bring_back(state: State, head: &Head) {
     let Ok(Some(content)) = durable::get(&head.name).await else {
         return;
     };
+    know(&head.name, &content);
     // Where it finds no room, it is read from the second store.
     let _ = slots::write_newer(&Local, &head.name, &content);
     let Some(id) = head.name.strip_prefix(JOBS) else {
@@ -218,13 +253,7 @@ async fn bring_back(state: State, head: &Head) {
     };
     let row = Row::from_bytes(&head.row).unwrap_or_default();
     state.brought_back.update(|jobs| jobs.push(row.name));
-    let is_open = state
-        .open
-        .with_untracked(|open| open.as_ref().is_some_and(|open| open.id == id));
-    if is_open {
-        let opened = read_slot(&content).and_then(|slot| library::open_slot(id, &slot));
-        state.open.set(opened);
-    }
+    state.found_other(id, &content);
 }
 
 /// Puts into the second store what only local storage has, or has newer.
@@ -242,7 +271,7 @@ async fn mirror(known: &[String]) {
             .filter_map(|name| Some((name.clone(), slots::newest_content(&Local, name)?)))
             .collect();
         // What does not fit stays where it is.
-        if contents.is_empty() || durable::put(&contents).await.is_err() {
+        if contents.is_empty() || put(contents).await.is_err() {
             return;
         }
         for name in batch {
@@ -255,7 +284,11 @@ async fn mirror(known: &[String]) {
 pub fn fetch(state: State, id: String) {
     state.looking.set(true);
     wasm_bindgen_futures::spawn_local(async move {
-        let content = durable::get(&format!("{JOBS}{id}")).await.ok().flatten();
+        let name = format!("{JOBS}{id}");
+        let content = durable::get(&name).await.ok().flatten();
+        if let Some(content) = &content {
+            know(&name, content);
+        }
         let opened = content
             .and_then(|content| read_slot(&content))
             .and_then(|slot| library::open_slot(&id, &slot));
@@ -264,7 +297,7 @@ pub fn fetch(state: State, id: String) {
             Route::Job { id: ref now, .. } if *now == id
         );
         if here {
-            state.open.set(opened);
+            state.put_on_desk(opened);
         }
         state.looking.set(false);
     });

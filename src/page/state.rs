@@ -3,20 +3,20 @@
 
 use crate::answers::{Whole, whole_of};
 use crate::browser;
+use crate::desk::Desk;
 use crate::keeper::{self, Keeping};
 use crate::library::{self, Kept, Listed, OpenJob};
-use crate::route::{Route, View};
+use crate::route::Route;
 use crate::storage::local::Local;
-use crate::storage::slots::{JOBS, SHOP};
-use coldseat_core::document::row::Row;
+use crate::storage::slots::SHOP;
 use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
-use coldseat_core::job::engine::{Engine, presets, profile_of};
+use coldseat_core::job::engine::presets;
 use coldseat_core::job::field::Scope;
 use coldseat_core::job::report::CylinderReport;
-use coldseat_core::job::{Entries, Entry, Job, Place, UnitSystem, Unlock};
+use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
 use std::collections::HashSet;
@@ -90,9 +90,9 @@ pub struct State {
     pub feedback: RwSignal<bool>,
     /// The clock, for timers: it ticks while one runs.
     pub now: RwSignal<u64>,
+    /// The open job's history, its last written state, what waits.
+    pub desk: Desk,
     undo: RwSignal<Vec<Before>>,
-    /// Whether a change waits to be written.
-    unsaved: StoredValue<bool>,
 }
 
 /// Most steps that undo goes back.
@@ -131,7 +131,7 @@ impl State {
             feedback: RwSignal::new(true),
             now: RwSignal::new(browser::now()),
             undo: RwSignal::new(Vec::new()),
-            unsaved: StoredValue::new(false),
+            desk: Desk::new(),
         };
         if !Local::is_there() {
             state.store.set(Store::Blocked);
@@ -167,7 +167,7 @@ impl State {
                     keeper::fetch(self, id.clone());
                 }
                 self.undo.set(Vec::new());
-                self.open.set(opened);
+                self.put_on_desk(opened);
             }
         }
         self.close_pad();
@@ -204,78 +204,10 @@ impl State {
         }
     }
 
-    /// The open job as a document.
-    fn open_document(self) -> Option<Document> {
-        self.open.with_untracked(|open| {
-            open.as_ref().map(|open| {
-                let mut document =
-                    Document::new(Body::Job(Box::new(open.job.clone())), open.created);
-                document.changed = browser::now();
-                document.unknown = open.unknown.clone();
-                document
-            })
-        })
-    }
-
-    /// The open job as the text of a document.
-    #[must_use]
-    pub fn open_text(self) -> Option<String> {
-        self.open_document().map(|document| write(&document))
-    }
-
-    /// Writes the open job as soon as the change is painted: a key shows at
-    /// once, and is "saved" when it is. What leaves the job or the page writes
-    /// it first ([`State::flush`]).
-    fn save_soon(self) {
-        if !self.unsaved.get_value() {
-            self.unsaved.set_value(true);
-            keeper::begins(self);
-            browser::after_paint(move || self.flush());
-        }
-    }
-
-    /// Writes what waits for the paint.
-    pub fn flush(self) {
-        if self.unsaved.get_value() {
-            self.unsaved.set_value(false);
-            self.save_open();
-        }
-    }
-
-    /// Writes the open job, now.
-    fn save_open(self) {
-        let Some(document) = self.open_document() else {
-            return;
-        };
-        let row = Row::of(&document).unwrap_or_default().bytes();
-        let text = write(&document);
-        // Written without a word to who watches the job: nothing of it changed.
-        self.open.update_untracked(|open| {
-            if let Some(open) = open {
-                let name = format!("{JOBS}{}", open.id);
-                open.sequence = keeper::keep(self, name, &text, row, open.sequence);
-            }
-        });
-    }
-
     fn save_shop(self) {
         let shop = self.shop.get_untracked();
         let text = write(&Document::new(Body::Shop(shop), browser::now()));
         keeper::keep(self, SHOP.to_owned(), &text, Vec::new(), 0);
-    }
-
-    /// Changes the open job and writes it.
-    pub fn edit(self, change: impl FnOnce(&mut Job)) {
-        let mut changed = false;
-        self.open.update(|open| {
-            if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
-                change(&mut open.job);
-                changed = true;
-            }
-        });
-        if changed {
-            self.save_soon();
-        }
     }
 
     /// Changes the shop's settings and writes them.
@@ -354,11 +286,16 @@ impl State {
 
     /// Types a text into a place; it is stored as it stands.
     pub fn type_text(self, target: Target, place: Place, text: &str) {
+        let unit = place.field.unit(untrack(|| self.units(target)));
+        let entry = Entry::new(text, unit, browser::now());
+        if target == Target::Job {
+            self.type_entry(place, entry);
+            return;
+        }
         let before = untrack(|| {
             self.with_sheet(target, |sheet| sheet.entries.get(place).cloned())
                 .flatten()
         });
-        let unit = place.field.unit(untrack(|| self.units(target)));
         self.undo.update(|undo| {
             // One step back per stay at a place, not per key.
             let same = undo
@@ -371,9 +308,8 @@ impl State {
                 }
             }
         });
-        let at = browser::now();
         self.change_entries(target, |entries| {
-            entries.put(place, Entry::new(text, unit, at));
+            entries.put(place, entry);
         });
     }
 
@@ -382,8 +318,11 @@ impl State {
         self.change_entries(target, |entries| entries.keep(place));
     }
 
-    /// Takes the last change back; says where it was.
-    pub fn undo(self) -> Option<Place> {
+    /// Takes the last change of a target back; says at which place it was.
+    pub fn undo(self, target: Target) -> Option<Place> {
+        if target == Target::Job {
+            return self.undo_job();
+        }
         let (target, place, before) = self.undo.try_update(Vec::pop).flatten()?;
         let blank = Entry::new("", place.field.unit(UnitSystem::Inch), 0);
         self.change_entries(target, |entries| {
@@ -397,6 +336,7 @@ impl State {
         if self.active.get_untracked() == Some((target, place)) {
             return;
         }
+        self.leaves_place();
         let text = untrack(|| self.text(target, place));
         self.was.set((!text.is_empty()).then_some(text));
         self.active.set(Some((target, place)));
@@ -409,35 +349,6 @@ impl State {
         }
     }
 
-    /// Begins a job and goes to it.
-    pub fn begin(self, mut job: Job, note_of_numbers: Option<Entries>) {
-        if let Some(entries) = note_of_numbers {
-            for (place, entry) in entries.iter() {
-                job.entries.put(*place, entry.clone());
-            }
-        }
-        self.flush();
-        let id = browser::fresh_id();
-        self.undo.set(Vec::new());
-        self.open.set(Some(OpenJob {
-            id: id.clone(),
-            job,
-            sequence: 0,
-            created: browser::now(),
-            unknown: serde_json::Map::new(),
-            read_only: false,
-            repairs: Vec::new(),
-        }));
-        self.save_open();
-        browser::go(
-            &Route::Job {
-                id,
-                view: View::Cylinder(None, None),
-            }
-            .address(),
-        );
-    }
-
     /// Numbers of a new engine: presets, with the shop's gauges.
     #[must_use]
     pub fn new_numbers(self, units: UnitSystem) -> Entries {
@@ -448,13 +359,6 @@ impl State {
             }
         });
         entries
-    }
-
-    /// Engine and numbers of a stored job, for a new one.
-    #[must_use]
-    pub fn profile_from(self, id: &str) -> Option<(Engine, Entries)> {
-        let open = library::read_job(id)?;
-        Some((open.job.engine, profile_of(&open.job.entries)))
     }
 
     /// Releases the deck of a bank by hand.

@@ -194,6 +194,21 @@ impl Page {
         Ok(())
     }
 
+    /// Opens another tab of the browser and turns to it.
+    pub async fn open_tab(&self) -> Result<()> {
+        let tab = self.client.new_window(true).await.context("a new tab")?;
+        self.client.switch_to_window(tab.handle).await?;
+        Ok(())
+    }
+
+    /// Turns to a tab, counted from 0 as they were opened.
+    pub async fn turn_to(&self, which: usize) -> Result<()> {
+        let tabs = self.client.windows().await.context("the tabs")?;
+        let tab = tabs.into_iter().nth(which).context("a tab")?;
+        self.client.switch_to_window(tab).await?;
+        Ok(())
+    }
+
     /// Reloads and waits until the page stands.
     pub async fn reload(&self) -> Result<()> {
         self.client.refresh().await.context("reloading")?;

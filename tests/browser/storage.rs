@@ -275,6 +275,87 @@ async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> R
 }
 
 #[tokio::test]
+async fn an_edit_in_one_tab_appears_in_the_other_and_none_is_lost() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    saved(page).await?;
+    page.go(&at_reading(&id)).await?;
+    page.open_tab().await?;
+    page.go(&at_reading(&id)).await?;
+    let other = "Counterbore depth: 6 o'clock";
+    page.write(containing(other), "0.2066").await?;
+    page.press(Key::Enter).await?;
+    saved(page).await?;
+    // It appears in the first tab, by itself.
+    page.turn_to(0).await?;
+    page.until("the other tab's reading", async || {
+        Ok((page.value(containing(other)).await? == "0.2066").then_some(()))
+    })
+    .await?;
+    type_and_wait(page, "0.2044").await?;
+    page.turn_to(1).await?;
+    page.until("the first tab's reading", async || {
+        Ok((page.value(containing(READING)).await? == "0.2044").then_some(()))
+    })
+    .await?;
+    // A tab that does not hear of the other for a while loses nothing either.
+    let deaf = "window.addEventListener('storage', (e) => e.stopImmediatePropagation(), true);";
+    page.devtools(
+        "Page.addScriptToEvaluateOnNewDocument",
+        json!({ "source": deaf }),
+    )
+    .await?;
+    page.reload().await?;
+    page.turn_to(0).await?;
+    type_and_wait(page, "0.2055").await?;
+    page.turn_to(1).await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.2044", "deaf");
+    page.write(containing(other), "0.2077").await?;
+    page.press(Key::Enter).await?;
+    saved(page).await?;
+    page.reload().await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.2055");
+    assert_eq!(page.value(containing(other)).await?, "0.2077");
+    ensure!(!page.text().await?.contains("Two values in one place"));
+    Ok(())
+}
+
+#[tokio::test]
+async fn undo_and_redo_reach_over_the_job_and_over_a_reload() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    let before = page.value(containing(READING)).await?;
+    type_and_wait(page, "0.2011").await?;
+    page.go(&format!("#/job/{id}/cylinder/4/counterbore"))
+        .await?;
+    page.tap(Role::Button, "No sleeve in this cylinder").await?;
+    saved(page).await?;
+    page.reload().await?;
+    // The mark of another step first, then the reading, on another screen.
+    page.find(Role::Button, containing("gets a sleeve after all"))
+        .await?;
+    page.tap(Role::Button, "Undo").await?;
+    page.find(Role::Button, "No sleeve in this cylinder")
+        .await?;
+    page.tap(Role::Button, "Undo").await?;
+    saved(page).await?;
+    page.go(&at_reading(&id)).await?;
+    assert_eq!(page.value(containing(READING)).await?, before);
+    page.reload().await?;
+    page.tap(Role::Button, "Redo").await?;
+    page.until("the reading to come back", async || {
+        Ok((page.value(containing(READING)).await? == "0.2011").then_some(()))
+    })
+    .await?;
+    page.picture("undo-redo").await?;
+    ensure!(page.complaints().await?.is_empty());
+    Ok(())
+}
+
+#[tokio::test]
 async fn a_browser_killed_right_after_saved_loses_nothing() -> Result<()> {
     let times = std::env::var("COLDSEAT_KILLS").map_or(Ok(KILLS), |n| n.parse())?;
     let mut bench = Bench::open(Setting::default()).await?;

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod choice;
+pub mod conflicts;
 pub mod drop_answer;
 pub mod findings;
 pub mod keys;

@@ -4,6 +4,7 @@
 use crate::browser;
 use crate::live::live;
 use crate::offline;
+use crate::parts::conflicts::conflict_notice;
 use crate::route::{Route, View};
 use crate::state::{State, Store};
 use crate::texts as t;
@@ -120,7 +121,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(back)} {live(job)} {live(update)}</div> }
+    view! { <div class="notices">{live(store)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }
 }
 
 /// Hands the open job over as a file.

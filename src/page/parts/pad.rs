@@ -131,7 +131,8 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     <span class="pad-unit">{format!(" {}", unit.symbol())}</span>
                 </p>
                 <p class="pad-was">
-                    {was.map(|text| format!("{} {text} ", t::PAD_WAS))} {change}
+                    {was.map(|text| format!("{} {text} ", t::PAD_WAS))} {change} " "
+                    <span class="pad-kept">{live(move || t::keeping(state.keeping.get()))}</span>
                 </p>
             </div>
             <div class="pad-tools">
@@ -142,7 +143,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     on:pointerdown=hold
                     on:click=move |_| {
                         typing.set(Typing::default());
-                        if let Some(place) = state.undo() {
+                        if let Some(place) = state.undo(target) {
                             browser::focus(&input_id(place));
                         }
                     }

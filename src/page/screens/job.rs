@@ -63,6 +63,7 @@ pub fn job_head(state: State, id: &str) -> AnyView {
         <h1 id="screen-heading" class="job-title" tabindex="-1">
             {name}
         </h1>
+        {take_back(state)}
         <RunningTimers id=id.to_owned() />
         <nav class="job-nav" aria-label=t::WORKING>
             {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}
@@ -71,6 +72,36 @@ pub fn job_head(state: State, id: &str) -> AnyView {
             {link(View::Record, t::RECORD.to_owned())}
             {link(View::Engine, t::ENGINE_AND_LIMITS.to_owned())}
         </nav>
+    }
+    .into_any()
+}
+
+/// Undo and redo over the whole job.
+fn take_back(state: State) -> AnyView {
+    let off = |can: RwSignal<bool>| maybe(move || (!can.get()).then_some("true"));
+    view! {
+        <p class="take-back">
+            <button
+                type="button"
+                class="button-small"
+                aria-disabled=off(state.desk.can_undo)
+                on:click=move |_| {
+                    state.undo_job();
+                }
+            >
+                {t::UNDO_JOB}
+            </button>
+            <button
+                type="button"
+                class="button-small"
+                aria-disabled=off(state.desk.can_redo)
+                on:click=move |_| {
+                    state.redo_job();
+                }
+            >
+                {t::REDO_JOB}
+            </button>
+        </p>
     }
     .into_any()
 }

@@ -33,20 +33,57 @@ pub struct Head {
     pub name: String,
     /// Sequence number of its slot.
     pub sequence: u64,
+    /// Mark of its slot.
+    pub mark: u32,
     /// Bytes of its row.
     pub row: Vec<u8>,
 }
 
-/// Writes slots, all or none; done when they lie on the medium.
+/// A slot to be written.
+#[derive(Clone, Debug)]
+pub struct Write {
+    /// Under which name.
+    pub name: String,
+    /// The slot.
+    pub content: String,
+    /// Mark of the slot that is known to be there; `None` for none.
+    pub known: Option<u32>,
+}
+
+/// The mark of a slot.
+#[must_use]
+pub fn mark(content: &str) -> u32 {
+    crc32fast::hash(content.as_bytes())
+}
+
+/// Writes slots; done when they lie on the medium. A name under which there is
+/// another slot than the one that is known is left alone, for another tab wrote
+/// it: it is returned with what is there.
 ///
 /// # Errors
-/// [`ShelfFault`] where the browser has no such store or no room.
-pub async fn put(slots: &[(String, String)]) -> Result<(), ShelfFault> {
+/// [`ShelfFault`] where the browser has no such store or no room; nothing is
+/// written then.
+pub async fn put(writes: &[Write]) -> Result<Vec<(String, String)>, ShelfFault> {
     let change = change().await?;
-    for (name, content) in slots {
+    let mut others = Vec::new();
+    for Write {
+        name,
+        content,
+        known,
+    } in writes
+    {
         let key = JsValue::from_str(name);
+        let there = table_of(&change, SLOTS)?.get(&key).map_err(full)?;
+        if let Some(there) = answer(&there).await?.as_string()
+            && there != *content
+            && Some(mark(&there)) != *known
+        {
+            others.push((name.clone(), there));
+            continue;
+        }
         let head = peek_slot(content).map_or_else(String::new, |peek| {
-            format!("{} {}", peek.sequence, to_units(&peek.row))
+            let row = to_units(&peek.row);
+            format!("{} {} {row}", peek.sequence, mark(content))
         });
         for (table, text) in [(HEADS, &head), (SLOTS, content)] {
             let value = JsValue::from_str(text);
@@ -55,7 +92,8 @@ pub async fn put(slots: &[(String, String)]) -> Result<(), ShelfFault> {
                 .map_err(full)?;
         }
     }
-    done(&change).await
+    done(&change).await?;
+    Ok(others)
 }
 
 /// The slot under a name.
@@ -86,10 +124,12 @@ pub async fn heads() -> Result<Vec<Head>, ShelfFault> {
         .zip(texts.iter())
         .filter_map(|(name, text)| {
             let text = text.as_string()?;
-            let (sequence, row) = text.split_once(' ')?;
+            let (sequence, rest) = text.split_once(' ')?;
+            let (mark, row) = rest.split_once(' ')?;
             Some(Head {
                 name: name.as_string()?,
                 sequence: sequence.parse().ok()?,
+                mark: mark.parse().ok()?,
                 row: from_units(row)?,
             })
         })

@@ -170,12 +170,13 @@ pub fn newest_content(shelf: &dyn Shelf, name: &str) -> Option<String> {
 
 /// After the second store has a document: the older slot has done its duty.
 pub fn settle(shelf: &dyn Shelf, name: &str) {
-    let Ok(Some((newest, _))) = newest(shelf, name) else {
+    let Ok(Some((newest, sequence))) = newest(shelf, name) else {
         return;
     };
     let older = format!("{name}{}", SLOTS[1 - newest]);
+    // Another tab may have written there in the meantime.
     if let Ok(Some(content)) = shelf.get(&older)
-        && peek_slot(&content).is_some()
+        && peek_slot(&content).is_some_and(|peek| peek.sequence < sequence)
     {
         shelf.remove(&older);
     }
@@ -200,18 +201,18 @@ fn keep(shelf: &dyn Shelf, content: &str) -> Result<(), ShelfFault> {
     Ok(())
 }
 
+/// The job whose slot is under a key.
+#[must_use]
+pub fn id_of(key: &str) -> Option<String> {
+    let id = key.strip_prefix(JOBS)?;
+    let id = SLOTS.iter().find_map(|suffix| id.strip_suffix(suffix))?;
+    crate::route::is_id(id).then(|| id.to_owned())
+}
+
 /// Names of all jobs, found by looking at every key.
 #[must_use]
 pub fn job_ids(shelf: &dyn Shelf) -> Vec<String> {
-    let mut ids: Vec<String> = shelf
-        .keys()
-        .iter()
-        .filter_map(|key| {
-            let id = key.strip_prefix(JOBS)?;
-            let id = SLOTS.iter().find_map(|suffix| id.strip_suffix(suffix))?;
-            crate::route::is_id(id).then(|| id.to_owned())
-        })
-        .collect();
+    let mut ids: Vec<String> = shelf.keys().iter().filter_map(|key| id_of(key)).collect();
     ids.sort();
     ids.dedup();
     ids
