@@ -276,6 +276,14 @@ fields! {
     HoneCycles "hone_cycles" Engine Plain ONE, PER_MINUTE, FREE, NONE;
     /// Temperature of the block as it came out of the wash.
     BlockOut "block_out" Block Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// From the deck down to the water jacket: the deck plate.
+    JacketFrom "jacket_from" Engine Length ONE, bounds::JACKET, size(4.0, 40.0, 1e6), NONE;
+    /// From the deck down to the end of the water jacket.
+    JacketTo "jacket_to" Engine Length ONE, bounds::JACKET, size(40.0, 600.0, 1e6), NONE;
+    /// From the row's centre line to the side of the solid block.
+    HalfWidth "half_width" Engine Length ONE, bounds::LENGTH, size(35.0, 250.0, 1e6), NONE;
+    /// Load of head or torque plate on one flange.
+    HeadClamp "head_clamp" Engine Force ONE, bounds::CLAMP, FREE, NONE;
     /// How the sleeve went in.
     DropOutcome "drop_outcome" Cylinder Choice ONE, OUTCOMES, FREE, NONE;
     /// Hours once for the job.

@@ -42,6 +42,8 @@ pub enum Measure {
     Temperature,
     /// A gauge pressure.
     Pressure,
+    /// A force.
+    Force,
     /// A span of time.
     Time,
     /// A plain number.
@@ -61,6 +63,8 @@ impl Measure {
             (Self::Temperature, UnitSystem::Metric) => Unit::Celsius,
             (Self::Pressure, UnitSystem::Inch) => Unit::Psi,
             (Self::Pressure, UnitSystem::Metric) => Unit::Bar,
+            (Self::Force, UnitSystem::Inch) => Unit::PoundForce,
+            (Self::Force, UnitSystem::Metric) => Unit::Kilonewton,
             (Self::Time, _) => Unit::Second,
             (Self::Plain | Self::Choice, _) => Unit::Plain,
         }

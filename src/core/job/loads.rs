@@ -3,8 +3,8 @@
 //! source), ledge pressure and flange shear as typed with the engine.
 
 use super::{Field, Job, Owner, UnitSystem};
-use crate::mechanics::pull::{PullInput, Ram, Thread, pull};
-use crate::quantity::{Diameter, Length, Pressure};
+use crate::mechanics::pull::{PullInput, Ram, Thread, pull, ram_force};
+use crate::quantity::{Diameter, Force, Length, Pressure};
 
 /// Share of the ram's rated pressure that is used.
 const OF_RATING: f64 = 0.8;
@@ -37,18 +37,30 @@ pub struct Load {
     pub most: Pressure,
 }
 
+/// Force of the strongest pull of a cylinder, where the ram is typed.
+#[must_use]
+pub fn pull_force(job: &Job, cylinder: u8) -> Option<Force> {
+    let gauge_pa = strongest(job, cylinder)?;
+    let ram = Ram::Annulus {
+        outer: Diameter::from_m(job.engine_si(Field::RamBore)?),
+        inner: Diameter::from_m(job.engine_si(Field::RamHole).unwrap_or(0.0)),
+    };
+    ram_force(Pressure::from_pa(gauge_pa), ram).ok()
+}
+
+fn strongest(job: &Job, cylinder: u8) -> Option<f64> {
+    job.entries
+        .values(Owner::Cylinder(cylinder), Field::PullGauge)
+        .into_iter()
+        .map(|(_, v)| v)
+        .reduce(f64::max)
+}
+
 /// The loads of the strongest pull of a cylinder, as far as ram, rod and
 /// limits were typed with the engine.
 #[must_use]
 pub fn loads(job: &Job, cylinder: u8) -> Vec<Load> {
-    let owner = Owner::Cylinder(cylinder);
-    let Some(gauge_pa) = job
-        .entries
-        .values(owner, Field::PullGauge)
-        .into_iter()
-        .map(|(_, v)| v)
-        .reduce(f64::max)
-    else {
+    let Some(gauge_pa) = strongest(job, cylinder) else {
         return Vec::new();
     };
     let engine = |field| job.engine_si(field);

@@ -29,6 +29,8 @@ pub mod loads;
 pub mod origin;
 pub mod own_cuts;
 pub mod profile;
+#[cfg(test)]
+mod profile_tests;
 pub mod report;
 mod shop_order;
 pub mod step;

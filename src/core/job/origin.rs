@@ -87,7 +87,7 @@ fn trial(field: Field, si: f64) -> f64 {
         Measure::Length if field == Field::WallReading => 50.8e-6,
         Measure::Length => 2.54e-6,
         Measure::Temperature | Measure::Time => 1.0,
-        Measure::Pressure | Measure::Plain | Measure::Choice => 0.01 * si.abs(),
+        Measure::Pressure | Measure::Force | Measure::Plain | Measure::Choice => 0.01 * si.abs(),
     }
 }
 

@@ -182,6 +182,63 @@ pub fn oval_close_in(oval_growth: f64, growth_over_close_in: f64) -> [f64; 2] {
     [1.0 + half, 1.0 - half]
 }
 
+/// In which order the sleeves of a row go in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Installation {
+    /// Holes from one end, counted from 0, those without a sleeve.
+    pub order: Vec<usize>,
+    /// How many fitted neighbours the worst of them finds when its sleeve goes
+    /// in: each has made its bore oval by `neighbour_oval` of its own growth.
+    pub neighbours: usize,
+}
+
+/// The order that leaves the least distortion, the bores being honed before
+/// the first sleeve goes in. Each pair of neighbours makes one hole oval before
+/// its sleeve comes, whatever the order; what the order decides is whether one
+/// hole has to bear it from both sides. So: never leave a hole between two
+/// fitted ones where that can be helped; go on from what is fitted, or from one
+/// end.
+///
+/// # Example
+/// Five bare holes go in from one end; every second one first would leave two
+/// holes with both neighbours fitted.
+/// ```
+/// use coldseat_core::mechanics::block_ring::installation;
+/// let plan = installation(&[false; 5]);
+/// assert_eq!((plan.order, plan.neighbours), (vec![0, 1, 2, 3, 4], 1));
+/// let plan = installation(&[false, false, true, false]);
+/// assert_eq!((plan.order, plan.neighbours), (vec![1, 0, 3], 1));
+/// ```
+#[must_use]
+pub fn installation(fitted: &[bool]) -> Installation {
+    let mut order = Vec::new();
+    let mut from = 0;
+    for run in fitted.chunk_by(|a, b| a == b) {
+        let to = from + run.len();
+        if !run[0] {
+            // Away from what is fitted: downward where that is only above.
+            if from == 0 && to < fitted.len() {
+                order.extend((from..to).rev());
+            } else {
+                order.extend(from..to);
+            }
+        }
+        from = to;
+    }
+    let mut there = fitted.to_vec();
+    let mut neighbours = 0;
+    for &hole in &order {
+        let beside = [hole.checked_sub(1), Some(hole + 1)];
+        let found = beside
+            .into_iter()
+            .flatten()
+            .filter(|h| there.get(*h) == Some(&true));
+        neighbours = neighbours.max(found.count());
+        there[hole] = true;
+    }
+    Installation { order, neighbours }
+}
+
 /// Close-in at the deck over that at mid length: the flange holds the sleeve
 /// open. Fitted to 54 finite-element cases, largest error 0.06; not below 0.
 ///
@@ -210,4 +267,38 @@ pub fn close_in_at_deck(joint: Diameter, end: &FlangeEnd) -> Result<f64, Fault> 
     let t = bounds::THICKNESS.check("wall_m", end.wall.as_m())?;
     let weakening = 5.13 * (tf / r).powf(1.53) * (t / r).powf(-0.62) * (w / r).powf(0.29);
     Ok((1.0 - weakening).max(0.0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Fewest neighbours the worst hole can be made to find, by trying every
+    /// order.
+    fn fewest(there: &mut [bool]) -> usize {
+        let mut best = usize::MAX;
+        for hole in 0..there.len() {
+            if there[hole] {
+                continue;
+            }
+            let found = usize::from(hole > 0 && there[hole - 1])
+                + usize::from(hole + 1 < there.len() && there[hole + 1]);
+            there[hole] = true;
+            best = best.min(found.max(fewest(there)));
+            there[hole] = false;
+        }
+        if best == usize::MAX { 0 } else { best }
+    }
+
+    #[test]
+    fn no_order_is_better() {
+        for holes in 1..=6_usize {
+            for pattern in 0..1_usize << holes {
+                let mut there: Vec<bool> = (0..holes).map(|h| pattern >> h & 1 == 1).collect();
+                let plan = installation(&there);
+                assert_eq!(plan.neighbours, fewest(&mut there), "{there:?}");
+                assert_eq!(plan.order.len(), there.iter().filter(|f| !**f).count());
+            }
+        }
+    }
 }

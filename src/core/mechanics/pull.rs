@@ -134,8 +134,7 @@ pub fn tensile_area(major: Diameter, pitch: Length, thread: Thread) -> Area {
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
 pub fn pull(input: &PullInput) -> Result<PullAnswer, Fault> {
-    let gauge = bounds::GAUGE.check("gauge_pa", input.gauge.as_pa())?;
-    let ram = ram_area(&input.ram)?;
+    let force = ram_force(input.gauge, input.ram)?.as_n();
     bounds::DIAMETER.check("rod.major_d_m", input.rod_major.as_m())?;
     let pitch = bounds::LENGTH.check("rod.pitch_m", input.rod_pitch.as_m())?;
     let length = bounds::LENGTH.check("rod.length_m", input.rod_length.as_m())?;
@@ -158,7 +157,6 @@ pub fn pull(input: &PullInput) -> Result<PullAnswer, Fault> {
             ),
         ));
     }
-    let force = gauge * ram;
     let ledge = PI / 4.0 * (outer * outer - inner * inner);
     Ok(PullAnswer {
         force: Force::from_n(force),
@@ -169,6 +167,15 @@ pub fn pull(input: &PullInput) -> Result<PullAnswer, Fault> {
         ledge_pressure: Pressure::from_pa(force / ledge),
         flange_shear: Pressure::from_pa(force / (PI * root * thick)),
     })
+}
+
+/// Force of a ram at a gauge reading.
+///
+/// # Errors
+/// As [`pull`], for the gauge and the ram.
+pub fn ram_force(gauge: Pressure, ram: Ram) -> Result<Force, Fault> {
+    let gauge = bounds::GAUGE.check("gauge_pa", gauge.as_pa())?;
+    Ok(Force::from_n(gauge * ram_area(&ram)?))
 }
 
 fn ram_area(ram: &Ram) -> Result<f64, Fault> {

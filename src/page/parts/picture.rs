@@ -14,10 +14,11 @@ use crate::live::live;
 use crate::parts::answer::mean;
 use crate::parts::timer::seconds_since;
 use crate::state::State;
+use crate::texts as t;
 use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::loads::loads;
 use coldseat_core::job::own_cuts::own_cuts as cuts_of;
-use coldseat_core::job::profile::{needs, profile};
+use coldseat_core::job::profile::{field_of, needs, profile};
 use coldseat_core::job::report::{Answer, Detail, More, StepReport};
 use coldseat_core::job::step::{Drawing, StepId, StepSpec};
 use coldseat_core::job::{Field, Owner};
@@ -213,5 +214,13 @@ pub fn fitted_profile(cylinder: u8, units: UnitSystem) -> AnyView {
                 .with(|o| o.as_ref().and_then(|o| needs(&o.job, report).ok()))
         })
     });
-    live(move || asked.with(|needs| bore_profile(&profile(needs.as_ref()?).ok()?, units)))
+    live(move || {
+        asked.with(|needs| match profile(needs.as_ref()?) {
+            Ok(profile) => bore_profile(&profile, units),
+            Err(fault) => Some(
+                view! { <p class="fault">{t::no_profile(t::field(field_of(&fault)), &fault)}</p> }
+                    .into_any(),
+            ),
+        })
+    })
 }

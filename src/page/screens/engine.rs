@@ -19,7 +19,11 @@ const GEOMETRY: &[Field] = &[
     Field::FlangeOd,
     Field::Shim,
     Field::BlockWall,
+    Field::JacketFrom,
+    Field::JacketTo,
     Field::Pitch,
+    Field::HalfWidth,
+    Field::HeadClamp,
     Field::StepBelow,
     Field::RoomTemperature,
 ];

@@ -187,7 +187,7 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
         Measure::Temperature => format!("{} K", format::fixed(si, 1)),
         Measure::Plain | Measure::Choice => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
-        Measure::Pressure => show::number(si, unit),
+        Measure::Pressure | Measure::Force => show::number(si, unit),
         Measure::Length => format!(
             "{} {}",
             format::fixed(unit.from_si(si), format::decimals(unit) + 1),

@@ -2,6 +2,7 @@
 //! second file with the same names.
 
 mod en;
+mod en_bore;
 mod en_drawings;
 mod en_keeping;
 mod en_long;
@@ -9,6 +10,7 @@ mod en_names;
 mod en_origin;
 mod en_steps;
 pub use en::*;
+pub use en_bore::*;
 pub use en_drawings::*;
 pub use en_keeping::*;
 pub use en_long::*;

@@ -116,6 +116,9 @@ pub struct BoreProfile {
     pub pressure: Vec<Pressure>,
     /// Force on the ledge, pressing positive, the clamp included.
     pub ledge_force: Force,
+    /// All that sleeve and bore press on each other: times the friction, the
+    /// force that pushes the sleeve along.
+    pub joint_force: Force,
     /// Movement of the flange's top over that of the block's top at the
     /// counterbore's edge, positive proud; `None` without a flange.
     pub height_change: Option<Length>,
@@ -193,6 +196,7 @@ pub fn bore_profile_meshed(
             .map(|d| Pressure::from_pa(line.pressure(at(d))))
             .collect(),
         ledge_force: Force::from_n(solution.ledge_force),
+        joint_force: Force::from_n(solution.joint_force.iter().sum()),
         height_change: input
             .flange
             .map(|_| Length::from_m(height_change(&solution))),
@@ -202,7 +206,79 @@ pub fn bore_profile_meshed(
     })
 }
 
-/// Row of cells that holds a height, and the place in it from -1 to 1.
+/// Change of a fitted sleeve's inside at each depth after it was bored straight
+/// to `bored`: what was cut off no longer presses, and the thinner wall gives
+/// way. Negative closes.
+///
+/// # Errors
+/// As [`bore_profile`]; `bored_d_m` for a diameter outside the sleeve's wall.
+///
+/// # Example
+/// Case C1 bored from 4.000 to 4.040: its pressure falls from 337.988 to 293.29
+/// psi (project reference A17a). With Lame's movement at a radius r,
+/// -p b2 / (E (b2 - a2)) ((1 - nu) r + (1 + nu) a2 / r), before and after:
+/// ```
+/// # use coldseat_core::mechanics::bore_profile::{BoreProfileInput, Joint, after_boring};
+/// # use coldseat_core::mechanics::rings::Elastic;
+/// # use coldseat_core::quantity::*;
+/// # let c1 = BoreProfileInput {
+/// #     sleeve_inner: Diameter::from_inch(4.0),
+/// #     sleeve_outer: Diameter::from_inch(4.25),
+/// #     length: Length::from_inch(6.0),
+/// #     flange: None,
+/// #     sleeve: Elastic { youngs: Pressure::from_psi(24.4e6), poisson: 0.275 },
+/// #     block_outer: Diameter::from_inch(6.0),
+/// #     block: Elastic { youngs: Pressure::from_psi(16e6), poisson: 0.26 },
+/// #     below: Length::from_m(0.0),
+/// #     jacket: None,
+/// #     interference: DiametralInterference::from_inch(0.00125),
+/// #     joint: Joint::Frictionless,
+/// #     clamp: Force::from_n(0.0),
+/// #     gas: Pressure::from_pa(0.0),
+/// #     gas_depth: None,
+/// #     heat: None,
+/// #     depths: vec![Length::from_inch(3.0)],
+/// # };
+/// let moved = |p: f64, a: f64| {
+///     let (r, b2) = (2.02, 2.125 * 2.125);
+///     -p * b2 / (24.4e6 * (b2 - a * a)) * (0.725 * r + 1.275 * a * a / r)
+/// };
+/// let want = 2.0 * (moved(293.29, 2.02) - moved(337.988, 2.0));
+/// let change = after_boring(&c1, Diameter::from_inch(4.04))?[0];
+/// assert!((change.as_inch() / want - 1.0).abs() < 0.005);
+/// # Ok::<(), coldseat_core::quantity::report::Fault>(())
+/// ```
+pub fn after_boring(input: &BoreProfileInput, bored: Diameter) -> Result<Vec<Length>, Fault> {
+    input.check()?;
+    let [from, to] = [input.sleeve_inner, input.sleeve_outer].map(Diameter::as_m);
+    let bored_m = bored.as_m();
+    if !(from <= bored_m && bored_m < to) {
+        return Err(Fault::new(
+            "bored_d_m",
+            format!("{bored_m} m is not within the sleeve's wall: {from} <= .. < {to} m"),
+        ));
+    }
+    let thin = BoreProfileInput {
+        sleeve_inner: bored,
+        ..input.clone()
+    };
+    thin.check()?;
+    let before = solve::solve(input, Mesh::new(input, &USUAL))?;
+    let after = solve::solve(&thin, Mesh::new(&thin, &USUAL))?;
+    let top = before.mesh.z[before.mesh.rows()];
+    let radius = bored.radius().as_m();
+    Ok(input
+        .depths
+        .iter()
+        .map(|depth| {
+            let height = top - depth.as_m();
+            let [was, is] = [&before, &after].map(|s| radial(s, radius, height));
+            Length::from_m(2.0 * (is - was))
+        })
+        .collect())
+}
+
+/// Cell between two lines that holds a place, and where in it from -1 to 1.
 fn place(z: &[f64], from: usize, to: usize, height: f64) -> (usize, f64) {
     let row = z[from..=to]
         .partition_point(|&line| line <= height)
@@ -215,11 +291,20 @@ fn place(z: &[f64], from: usize, to: usize, height: f64) -> (usize, f64) {
 
 /// Radial movement of the sleeve's inside at a height, m.
 fn inside(solution: &Solution, height: f64) -> f64 {
+    radial(solution, solution.mesh.r[0], height)
+}
+
+/// Radial movement of the sleeve at a radius and height within it, m.
+fn radial(solution: &Solution, radius: f64, height: f64) -> f64 {
     let mesh = &solution.mesh;
-    let (row, x) = place(&mesh.z, mesh.foot, mesh.rows(), height);
-    let shapes = element::line_shapes(x);
-    (0..3)
-        .map(|k| shapes[k] * solution.movement(Body::Sleeve, 0, 2 * row + k)[0])
+    let (row, y) = place(&mesh.z, mesh.foot, mesh.rows(), height);
+    let (column, x) = place(&mesh.r, 0, mesh.joint, radius);
+    element::shapes(x, y)
+        .into_iter()
+        .zip(element::PLACES)
+        .map(|(shape, (di, dj))| {
+            shape[0] * solution.movement(Body::Sleeve, 2 * column + di, 2 * row + dj)[0]
+        })
         .sum()
 }
 
