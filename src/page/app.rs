@@ -10,6 +10,7 @@ use crate::route::{Route, View};
 use crate::screens::deck::DeckScreen;
 use crate::screens::drop::DropScreen;
 use crate::screens::engine::EngineScreen;
+use crate::screens::files::FilesScreen;
 use crate::screens::job::JobScreen;
 use crate::screens::jobs::JobsScreen;
 use crate::screens::new::NewScreen;
@@ -26,6 +27,7 @@ enum Screen {
     Jobs,
     Drop,
     New,
+    Files,
     Settings,
     NoJob,
     Cylinder(String),
@@ -60,6 +62,7 @@ pub fn App() -> impl IntoView {
         Route::Jobs => Screen::Jobs,
         Route::Drop => Screen::Drop,
         Route::New => Screen::New,
+        Route::Files => Screen::Files,
         Route::Settings => Screen::Settings,
         Route::Job { id, view } => {
             // Only whether there is a job of this key, not what is in it.
@@ -87,6 +90,7 @@ pub fn App() -> impl IntoView {
         Screen::Jobs => view! { <JobsScreen /> }.into_any(),
         Screen::Drop => view! { <DropScreen /> }.into_any(),
         Screen::New => view! { <NewScreen /> }.into_any(),
+        Screen::Files => view! { <FilesScreen /> }.into_any(),
         Screen::Settings => view! { <SettingsScreen /> }.into_any(),
         Screen::Cylinder(id) => view! { <JobScreen id=id /> }.into_any(),
         Screen::Whole(id) => view! { <WholeScreen id=id /> }.into_any(),

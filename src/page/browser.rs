@@ -179,11 +179,11 @@ fn place_after(id: &str) -> Option<String> {
     ids.get(at + 1).cloned()
 }
 
-/// Hands a text to the person as a file.
-pub fn save_file(name: &str, text: &str) {
+/// Saves a text as a file.
+pub fn save_file(name: &str, text: &str, kind_of: &str) {
     let parts = js_sys::Array::of1(&JsValue::from_str(text));
     let kind = web_sys::BlobPropertyBag::new();
-    kind.set_type("application/json");
+    kind.set_type(kind_of);
     let Ok(blob) = web_sys::Blob::new_with_str_sequence_and_options(&parts, &kind) else {
         return;
     };

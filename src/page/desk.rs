@@ -14,7 +14,7 @@ use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS};
 use coldseat_core::document::edit::{History, Stay};
 use coldseat_core::document::merge::{Spot, choose, merge_jobs, merge_since};
-use coldseat_core::document::row::Row;
+use coldseat_core::document::row::{BINNED, Row};
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::engine::{Engine, profile_of};
@@ -249,9 +249,7 @@ impl State {
                 From::Apart => merge_jobs(&open.job, &theirs.job),
             };
             open.sequence = open.sequence.max(slot.sequence);
-            for (key, value) in theirs.unknown {
-                open.unknown.insert(key, value);
-            }
+            open.unknown = theirs.unknown;
             self.desk.base.set_value(Some(theirs.job));
             self.desk.history.update_value(|history| {
                 if let Some(history) = history {
@@ -334,6 +332,22 @@ impl State {
         self.step_back(History::redo)
     }
 
+    /// Puts the open job into the bin, or takes it out.
+    pub fn bin(self, into: bool) {
+        self.flush();
+        self.open.update(|open| {
+            if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
+                if into {
+                    open.unknown
+                        .insert(BINNED.to_owned(), browser::now().into());
+                } else {
+                    open.unknown.remove(BINNED);
+                }
+            }
+        });
+        self.save_open();
+    }
+
     /// Chooses one of the values of a place that has more than one.
     pub fn choose(self, path: &str, which: usize) {
         self.flush();
@@ -354,6 +368,7 @@ impl State {
             job,
             sequence: 0,
             created: browser::now(),
+            changed: browser::now(),
             unknown: serde_json::Map::new(),
             read_only: false,
             repairs: Vec::new(),

@@ -5,7 +5,7 @@
 //! and is said to have been taken; what only one store has goes to the other.
 
 use crate::browser;
-use crate::library::{self, Listed};
+use crate::library::{self, Listed, OpenJob};
 use crate::route::Route;
 use crate::state::{State, Store};
 use crate::storage::durable::{self, Head, Write};
@@ -280,18 +280,63 @@ async fn mirror(known: &[String]) {
     }
 }
 
+/// A job, wherever it is: on the desk, in local storage, in the second store.
+pub async fn stored(state: State, id: &str) -> Option<OpenJob> {
+    let open = state
+        .open
+        .with_untracked(|open| open.clone().filter(|open| open.id == id));
+    if let Some(here) = open.or_else(|| library::read_job(id)) {
+        return Some(here);
+    }
+    let name = format!("{JOBS}{id}");
+    let content = durable::get(&name).await.ok().flatten()?;
+    know(&name, &content);
+    library::open_slot(id, &read_slot(&content)?)
+}
+
+/// Takes a job out of the bin.
+pub fn out_of_bin(state: State, id: String) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let opened = stored(state, &id).await;
+        if opened.is_some() {
+            state.put_on_desk(opened);
+            state.bin(false);
+            state.scan();
+        }
+    });
+}
+
+/// Takes jobs out of both stores, for good.
+pub fn destroy(state: State, ids: Vec<String>) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let names: Vec<String> = ids.iter().map(|id| format!("{JOBS}{id}")).collect();
+        // First the store that would bring them back.
+        let gone = durable::remove(&names).await.is_ok();
+        if !gone && state.far.with_untracked(|far| !far.is_empty()) {
+            return;
+        }
+        for name in &names {
+            slots::leave(&Local, name);
+            KNOWN.with_borrow_mut(|known| known.remove(name));
+        }
+        state
+            .far
+            .update(|far| far.retain(|job| !ids.contains(&job.id)));
+        let open = state
+            .open
+            .with_untracked(|open| open.as_ref().is_some_and(|open| ids.contains(&open.id)));
+        if open {
+            state.put_on_desk(None);
+        }
+        state.scan();
+    });
+}
+
 /// Opens a job that only the second store has.
 pub fn fetch(state: State, id: String) {
     state.looking.set(true);
     wasm_bindgen_futures::spawn_local(async move {
-        let name = format!("{JOBS}{id}");
-        let content = durable::get(&name).await.ok().flatten();
-        if let Some(content) = &content {
-            know(&name, content);
-        }
-        let opened = content
-            .and_then(|content| read_slot(&content))
-            .and_then(|slot| library::open_slot(&id, &slot));
+        let opened = stored(state, &id).await;
         let here = matches!(
             state.route.get_untracked(),
             Route::Job { id: ref now, .. } if *now == id

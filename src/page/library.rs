@@ -4,6 +4,7 @@
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS, SHOP, Slot};
 use coldseat_core::document::row::Row;
+use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
 use coldseat_core::job::Job;
 
@@ -18,6 +19,8 @@ pub struct OpenJob {
     pub sequence: u64,
     /// Its envelope, the body left out.
     pub created: u64,
+    /// When it was changed last, as it was read.
+    pub changed: u64,
     /// What of the envelope is unknown here.
     pub unknown: serde_json::Map<String, serde_json::Value>,
     /// Written by a later version: not to be changed.
@@ -98,6 +101,18 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
     (jobs, damaged)
 }
 
+/// The documents of all jobs of local storage.
+#[must_use]
+pub fn all_texts() -> Vec<String> {
+    slots::job_ids(&Local)
+        .into_iter()
+        .filter_map(|id| {
+            let content = slots::newest_content(&Local, &format!("{JOBS}{id}"))?;
+            Some(read_slot(&content)?.text)
+        })
+        .collect()
+}
+
 /// Newest first.
 pub fn sort(jobs: &mut [Listed]) {
     jobs.sort_by(|a, b| {
@@ -130,6 +145,7 @@ pub fn open_slot(id: &str, slot: &Slot) -> Option<OpenJob> {
         job: *job,
         sequence: slot.sequence,
         created: document.created,
+        changed: document.changed,
         unknown: document.unknown,
         read_only,
         repairs,

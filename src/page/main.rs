@@ -13,6 +13,7 @@ mod offline;
 mod parts;
 mod route;
 mod screens;
+mod share;
 mod show;
 mod state;
 mod storage;

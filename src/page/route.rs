@@ -12,6 +12,8 @@ pub enum Route {
     Drop,
     /// A new job.
     New,
+    /// Backup, files and the bin.
+    Files,
     /// Settings.
     Settings,
     /// Inside a job.
@@ -53,6 +55,7 @@ impl Route {
         ) {
             (Some("drop"), None, ..) => Self::Drop,
             (Some("new"), None, ..) => Self::New,
+            (Some("files"), None, ..) => Self::Files,
             (Some("settings"), None, ..) => Self::Settings,
             (Some("job"), Some(id), what, which, step) if is_id(id) => Self::Job {
                 id: id.to_owned(),
@@ -78,6 +81,7 @@ impl Route {
             Self::Jobs => "#/".to_owned(),
             Self::Drop => "#/drop".to_owned(),
             Self::New => "#/new".to_owned(),
+            Self::Files => "#/files".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job { id, view } => match view {
                 View::Cylinder(None, _) => format!("#/job/{id}"),
@@ -115,6 +119,7 @@ mod tests {
             Route::Jobs,
             Route::Drop,
             Route::New,
+            Route::Files,
             Route::Settings,
             job(View::Cylinder(None, None)),
             job(View::Cylinder(Some(3), None)),

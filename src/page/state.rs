@@ -171,7 +171,7 @@ impl State {
             }
         }
         self.close_pad();
-        if route == Route::Jobs {
+        if matches!(route, Route::Jobs | Route::Files) {
             self.scan();
         }
         self.route.set(route);

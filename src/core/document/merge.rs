@@ -15,7 +15,7 @@
 //! that.
 
 use super::flat::{Flat, body, flat, keys};
-use super::ledger::{rival, write_ledger};
+use super::ledger::{changes, rival, write_ledger};
 use super::read::owner_from;
 use super::row::BINNED;
 use super::write::{job_value, write_entry_words};
@@ -168,6 +168,12 @@ fn copy(path: &str, (from, stamps): (&Flat, &Ledger), (into, ledger): (&mut Flat
         Some(at) => ledger.stamps.insert(path.to_owned(), *at),
         None => ledger.stamps.remove(path),
     };
+}
+
+/// How many values a joined job has that it had not before, or had otherwise.
+#[must_use]
+pub fn gain(before: &Job, joined: &Job) -> usize {
+    changes(&parts(before).0, &parts(joined).0).len()
 }
 
 /// Where in a job a value stands.

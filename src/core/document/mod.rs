@@ -7,7 +7,10 @@
 //! without saying so. A shipped version's format is frozen: see
 //! `tests/golden`.
 
+pub mod backup;
+pub mod csv;
 pub mod edit;
+pub mod file;
 mod flat;
 #[cfg(test)]
 mod golden;

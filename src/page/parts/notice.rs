@@ -1,13 +1,14 @@
 //! Standing notices under the head of the page: the store, repairs, a version
 //! that waits. They stay until what they say is over.
 
-use crate::browser;
 use crate::live::live;
 use crate::offline;
 use crate::parts::conflicts::conflict_notice;
 use crate::route::{Route, View};
+use crate::share::file::save_job;
 use crate::state::{State, Store};
 use crate::texts as t;
+use coldseat_core::document::row::BINNED;
 use leptos::prelude::*;
 
 /// All notices that hold now.
@@ -31,9 +32,15 @@ pub fn Notices() -> impl IntoView {
         )
     };
     let job = move || {
-        let (read_only, repairs) = state.open.with(|open| {
+        let (read_only, repairs, binned) = state.open.with(|open| {
             open.as_ref()
-                .map(|o| (o.read_only, o.repairs.clone()))
+                .map(|o| {
+                    (
+                        o.read_only,
+                        o.repairs.clone(),
+                        o.unknown.contains_key(BINNED),
+                    )
+                })
                 .unwrap_or_default()
         });
         if !matches!(state.route.get(), Route::Job { .. }) {
@@ -42,6 +49,19 @@ pub fn Notices() -> impl IntoView {
         if read_only {
             return Some(
                 view! { <div class="notice notice-bad"><p>{t::READ_ONLY}</p></div> }.into_any(),
+            );
+        }
+        if binned {
+            return Some(
+                view! {
+                    <div class="notice">
+                        <p>{t::IN_BIN}</p>
+                        <button type="button" on:click=move |_| state.bin(false)>
+                            {t::OUT_OF_BIN}
+                        </button>
+                    </div>
+                }
+                .into_any(),
             );
         }
         (!repairs.is_empty()).then(|| {
@@ -129,11 +149,7 @@ pub fn export_button(state: State) -> AnyView {
     view! {
         <button
             type="button"
-            on:click=move |_| {
-                if let Some(text) = state.open_text() {
-                    browser::save_file("coldseat-job.json", &text);
-                }
-            }
+            on:click=move |_| save_job(state)
         >
             {t::SAVE_TO_FILE}
         </button>

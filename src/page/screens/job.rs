@@ -60,10 +60,12 @@ pub fn job_head(state: State, id: &str) -> AnyView {
         })
         .collect();
     view! {
-        <h1 id="screen-heading" class="job-title" tabindex="-1">
-            {name}
-        </h1>
-        {take_back(state)}
+        <div class="job-top">
+            <h1 id="screen-heading" class="job-title" tabindex="-1">
+                {name}
+            </h1>
+            {take_back(state)}
+        </div>
         <RunningTimers id=id.to_owned() />
         <nav class="job-nav" aria-label=t::WORKING>
             {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}

@@ -5,22 +5,119 @@ use crate::library::{Kept, Listed};
 use crate::live::live;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
+use crate::screens::files::last_backup;
 use crate::state::State;
 use crate::texts as t;
+use coldseat_core::document::backup::remind;
+use coldseat_core::document::row::Row;
 use coldseat_core::job::demo::Demo;
 use leptos::prelude::*;
+
+/// Jobs drawn at once; more at a tap. Two thousand lines would take a second.
+const SHOWN: usize = 40;
 
 /// The list.
 #[component]
 pub fn JobsScreen() -> impl IntoView {
     let state = State::here();
+    let sought = RwSignal::new(String::new());
+    let shown = RwSignal::new(SHOWN);
+    // What is searched, worked out when somebody searches.
+    let texts = Memo::new(move |_| {
+        state.jobs.with(|jobs| {
+            let text = |job: &Listed| {
+                let row = &job.row;
+                format!(
+                    "{} {} {} {}",
+                    row.name,
+                    about(row),
+                    browser::date(row.changed),
+                    t::tally(&row.cylinders)
+                )
+                .to_lowercase()
+            };
+            jobs.iter().map(text).collect::<Vec<String>>()
+        })
+    });
+    let found = move || -> Vec<Listed> {
+        let words = sought.get().to_lowercase();
+        let words: Vec<&str> = words.split_whitespace().collect();
+        state.jobs.with(|jobs| {
+            let here = jobs.iter().filter(|job| job.row.binned.is_none());
+            if words.is_empty() {
+                return here.cloned().collect();
+            }
+            texts.with(|texts| {
+                jobs.iter()
+                    .zip(texts)
+                    .filter(|(job, text)| {
+                        job.row.binned.is_none() && words.iter().all(|w| text.contains(w))
+                    })
+                    .map(|(job, _)| job.clone())
+                    .collect()
+            })
+        })
+    };
     let list = move || {
-        let jobs = state.jobs.get();
+        let jobs = found();
         if jobs.is_empty() {
-            return view! { <p class="quiet">{t::NO_JOBS}</p> }.into_any();
+            let words = if sought.with(|s| s.trim().is_empty()) {
+                t::NO_JOBS
+            } else {
+                t::NONE_FOUND
+            };
+            return view! { <p class="quiet">{words}</p> }.into_any();
         }
-        let items: Vec<AnyView> = jobs.into_iter().map(line).collect();
-        view! { <ul class="jobs">{items}</ul> }.into_any()
+        let count = jobs.len();
+        let items: Vec<AnyView> = jobs.into_iter().take(shown.get()).map(line).collect();
+        let more = (count > items.len()).then(|| {
+            let words = t::more_jobs(items.len(), count);
+            view! {
+                <button type="button" on:click=move |_| shown.update(|n| *n += SHOWN)>
+                    {words}
+                </button>
+            }
+        });
+        view! {
+            <ul class="jobs">{items}</ul>
+            {more}
+        }
+        .into_any()
+    };
+    let search = move || {
+        let many = state.jobs.with(|jobs| jobs.len() > 3);
+        many.then(|| {
+            view! {
+                <p class="search">
+                    <label for="search">{t::SEARCH}</label>
+                    <input
+                        id="search"
+                        type="search"
+                        autocomplete="off"
+                        on:input=move |event| {
+                            shown.set(SHOWN);
+                            sought.set(event_target_value(&event));
+                        }
+                    />
+                </p>
+            }
+            .into_any()
+        })
+    };
+    let reminder = move || {
+        let last = state.shop.with(last_backup);
+        let changed: Vec<u64> = state
+            .jobs
+            .with(|jobs| jobs.iter().map(|j| j.row.changed).collect());
+        remind(last, &changed, browser::now()).map(|due| {
+            view! {
+                <p class="quiet">
+                    {t::reminder(due)} " "
+                    <a href="#/files">{t::BACKUP_NOW}</a>
+                </p>
+            }
+            .into_any()
+        })
     };
     let kept = move || {
         let kept = state.kept.get();
@@ -65,13 +162,29 @@ pub fn JobsScreen() -> impl IntoView {
                 <span>{t::NEW_JOB_WHAT}</span>
             </a>
         </div>
+        {live(reminder)}
+        {live(search)}
         {live(list)}
         {live(kept)}
+        <p>
+            <a class="button" href="#/files">
+                {t::FILES}
+            </a>
+        </p>
         <section class="demos" aria-labelledby="demo-heading">
             <h2 id="demo-heading">{t::OPEN_DEMO}</h2>
             <div class="row">{demos}</div>
         </section>
     }
+}
+
+/// Whose block, which engine.
+pub fn about(row: &Row) -> String {
+    [row.customer.as_str(), row.engine.as_str()]
+        .into_iter()
+        .filter(|s| !s.trim().is_empty())
+        .collect::<Vec<_>>()
+        .join(" \u{b7} ")
 }
 
 fn line(listed: Listed) -> AnyView {
@@ -81,16 +194,12 @@ fn line(listed: Listed) -> AnyView {
         view: View::Cylinder(None, None),
     }
     .address();
+    let about = about(&job);
     let name = if job.name.trim().is_empty() {
         t::UNNAMED.to_owned()
     } else {
         job.name
     };
-    let about = [job.customer, job.engine]
-        .into_iter()
-        .filter(|s| !s.trim().is_empty())
-        .collect::<Vec<_>>()
-        .join(" \u{b7} ");
     let rings: Vec<AnyView> = job.cylinders.iter().map(|c| bore(*c)).collect();
     let tally = t::tally(&job.cylinders);
     let newer = listed
@@ -123,7 +232,7 @@ fn damaged(kept: Kept) -> AnyView {
             <button
                 type="button"
                 aria-label=name
-                on:click=move |_| browser::save_file(&file, &kept.content)
+                on:click=move |_| browser::save_file(&file, &kept.content, "text/plain")
             >
                 {t::SAVE_TO_FILE}
             </button>

@@ -3,6 +3,7 @@
 pub mod deck;
 pub mod drop;
 pub mod engine;
+pub mod files;
 pub mod job;
 pub mod jobs;
 pub mod new;

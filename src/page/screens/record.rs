@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::parts::notice::export_button;
 use crate::parts::strip::bore;
 use crate::screens::job::job_head;
+use crate::share::file::save_table;
 use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -35,6 +36,18 @@ pub fn RecordScreen(
                 {t::PRINT}
             </button>
             {export_button(state)}
+            <button type="button" on:click=move |_| save_table(state)>
+                {t::SAVE_CSV}
+            </button>
+            <button
+                type="button"
+                on:click=move |_| {
+                    state.bin(true);
+                    browser::go("#/");
+                }
+            >
+                {t::INTO_BIN}
+            </button>
         </div>
         <article class="record">{live(sheet)}</article>
     }

@@ -96,6 +96,22 @@ pub async fn put(writes: &[Write]) -> Result<Vec<(String, String)>, ShelfFault> 
     Ok(others)
 }
 
+/// Takes documents out, all or none.
+///
+/// # Errors
+/// As [`put`].
+pub async fn remove(names: &[String]) -> Result<(), ShelfFault> {
+    let change = change().await?;
+    for name in names {
+        for table in [HEADS, SLOTS] {
+            table_of(&change, table)?
+                .delete(&JsValue::from_str(name))
+                .map_err(full)?;
+        }
+    }
+    done(&change).await
+}
+
 /// The slot under a name.
 ///
 /// # Errors

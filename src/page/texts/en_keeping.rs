@@ -2,6 +2,9 @@
 
 use super::{bank, place_title, step_title};
 use crate::keeper::Keeping;
+use crate::share::import::Outcome;
+use coldseat_core::document::backup::Reminder;
+use coldseat_core::document::file::FileFault;
 use coldseat_core::document::merge::Spot;
 use coldseat_core::job::Owner;
 
@@ -50,5 +53,111 @@ pub fn spot(spot: &Spot) -> String {
             Some("left_out") => super::LEAVE_OUT.to_owned(),
             _ => keys.join(", "),
         },
+    }
+}
+
+pub const FILES: &str = "Backup, files, bin";
+pub const BACKUP: &str = "Backup";
+pub const BACKUP_WHAT: &str =
+    "One file with every job of this device, those in the bin too. Keep it somewhere else.";
+pub const LAST_BACKUP: &str = "Last backup";
+pub const NO_BACKUP: &str = "No backup was made on this device yet.";
+pub const BACKUP_NOW: &str = "Make a backup";
+pub const SAVE_ALL: &str = "Save all jobs to a file";
+pub const SAVE_CSV: &str = "Readings as a table (CSV)";
+pub const IMPORT: &str = "Jobs out of a file";
+pub const IMPORT_WHAT: &str = "First you see what would change. A job that is here already is joined with its copy, reading by reading; nothing is written over.";
+pub const IMPORT_FILE: &str = "File with one job or many";
+pub const PREVIEW: &str = "This would change:";
+pub const TAKE_ALL: &str = "Take these changes";
+pub const NOT_TAKEN: &str = "Leave all as it is";
+pub const PARTLY_REPAIRED: &str = "something in it had to be repaired";
+pub const BIN: &str = "Bin";
+pub const BIN_WHAT: &str = "Jobs stay here until you empty the bin.";
+pub const INTO_BIN: &str = "Put this job into the bin";
+pub const IN_BIN: &str = "This job is in the bin.";
+pub const OUT_OF_BIN: &str = "Take out of the bin";
+pub const EMPTY_BIN: &str = "Empty the bin";
+pub const EMPTY_BIN_SURE: &str = "These jobs and all their readings are then gone for good.";
+pub const EMPTY_BIN_YES: &str = "Yes, delete them";
+pub const EMPTY_BIN_NO: &str = "No, keep them";
+pub const SEARCH: &str = "Search: customer, engine, date, state";
+pub const NONE_FOUND: &str = "No job has all of these words.";
+
+/// Heads of the table of readings; units are added.
+pub const CSV_HEADS: [&str; 12] = [
+    "Job",
+    "Whose",
+    "Reading",
+    "Length",
+    "Temperature",
+    "Pressure",
+    "Time",
+    "Number",
+    "As typed",
+    "Unit typed in",
+    "When",
+    "Kept although questioned",
+];
+
+/// What a file is that cannot be used.
+#[must_use]
+pub fn file_fault(fault: &FileFault) -> String {
+    match fault {
+        FileFault::TooLong => {
+            "This file is longer than 32 MB: it is no file of jobs. Nothing was changed.".into()
+        }
+        FileFault::Unreadable(why) => format!(
+            "No job can be read from this file: {}. Nothing was changed.",
+            super::unreadable(*why)
+        ),
+        FileFault::Newer(version) => format!(
+            "This file was written by a later version of this page (format {version}). Take the new version of the page first. Nothing was changed."
+        ),
+    }
+}
+
+/// What would come of a job in a file.
+#[must_use]
+pub fn outcome(outcome: &Outcome) -> String {
+    match outcome {
+        Outcome::New => "is not here yet and would be added".into(),
+        Outcome::Same => "is here already, nothing would change".into(),
+        Outcome::Joins(values, 0) => format!("joined with the one here, {values} values change"),
+        Outcome::Joins(values, both) => format!(
+            "joined with the one here, {values} values change, {both} places then have two values to choose from"
+        ),
+        Outcome::Newer(version) => {
+            format!("written by a later version of this page (format {version}), cannot be taken")
+        }
+        Outcome::Unreadable(why) => format!("cannot be taken, {}", super::unreadable(*why)),
+    }
+}
+
+/// How many jobs were taken.
+#[must_use]
+pub fn taken(count: usize) -> String {
+    match count {
+        1 => "One job was taken.".into(),
+        count => format!("{count} jobs were taken."),
+    }
+}
+
+/// The button under a long list.
+#[must_use]
+pub fn more_jobs(shown: usize, all: usize) -> String {
+    format!("{shown} of {all} shown: show more")
+}
+
+/// A calm word on the last backup.
+#[must_use]
+pub fn reminder(due: Reminder) -> String {
+    let jobs = match due.jobs {
+        1 => "one job".to_owned(),
+        jobs => format!("{jobs} jobs"),
+    };
+    match due.days {
+        Some(days) => format!("Last backup {days} days ago, {jobs} changed since."),
+        None => format!("No backup yet of {jobs} on this device."),
     }
 }

@@ -1,0 +1,4 @@
+//! What leaves this device and comes to it, at the person's word only.
+
+pub mod file;
+pub mod import;
