@@ -26,6 +26,7 @@ const PLATFORM: &[&str] = &[
     "PageDown",
     "Home",
     "End",
+    "AbortError",
     "Content-Type",
     "Coldseat",
 ];
