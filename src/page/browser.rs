@@ -121,9 +121,9 @@ pub fn show_above_pad(id: &str) {
 
 /// The input after the one with this id, in the order of the page; else the
 /// button that goes on.
-pub fn focus_after(id: &str) {
+pub fn focus_after(id: &str) -> bool {
     let Ok(places) = document().query_selector_all("[data-place], [data-onward]") else {
-        return;
+        return false;
     };
     let mut found = false;
     for index in 0..places.length() {
@@ -135,13 +135,15 @@ pub fn focus_after(id: &str) {
         };
         if found {
             let _ = element.focus();
-            if let Some(input) = element.dyn_ref::<web_sys::HtmlInputElement>() {
+            let input = element.dyn_ref::<web_sys::HtmlInputElement>();
+            if let Some(input) = input {
                 input.select();
             }
-            return;
+            return input.is_some();
         }
         found = element.id() == id;
     }
+    false
 }
 
 /// Types texts into the place with this id and those after it, as if by hand.

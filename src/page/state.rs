@@ -342,6 +342,14 @@ impl State {
         self.active.set(Some((target, place)));
     }
 
+    /// The hand goes on from a reading: to the next one, or to what leads on,
+    /// out of the pad's way.
+    pub fn on_from(self, id: &str) {
+        if !browser::focus_after(id) {
+            self.close_pad();
+        }
+    }
+
     /// The hand leaves.
     pub fn close_pad(self) {
         if self.active.get_untracked().is_some() {

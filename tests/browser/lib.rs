@@ -25,11 +25,15 @@
 
 mod bench;
 mod driver;
+mod key;
 mod page;
+mod part;
 mod role;
 mod server;
 
 pub use bench::{Bench, Folder, Frames, Setting, Size, Theme};
-pub use page::{Key, Page, Part};
+pub use key::Key;
+pub use page::Page;
+pub use part::Part;
 pub use role::{Name, Role, containing};
 pub use server::PageServer;

@@ -13,6 +13,8 @@ use fantoccini::wd::PrintConfiguration;
 use serde_json::{Value, json};
 
 use crate::driver::Ask;
+use crate::key::Key;
+use crate::part::Part;
 use crate::role::{Name, Role, single_spaced};
 
 /// How long a thing may take to appear.
@@ -21,10 +23,11 @@ const PATIENCE: Duration = Duration::from_secs(10);
 /// How often it is looked for.
 const GLANCE: Duration = Duration::from_millis(40);
 
-/// The candidates that a person can see, likely ones first.
+/// The candidates that a person can see: likely ones, and the others.
 ///
-/// The guess only settles in which order the browser is asked for its computed
-/// names; it saves hundreds of questions on a full screen.
+/// The guess only settles whom the browser is asked about first; the others are
+/// asked about when no likely one has the name. It saves hundreds of questions
+/// on a full screen.
 const CANDIDATES: &str = "
     const [selector, words] = arguments;
     const seen = [...document.querySelectorAll(selector)]
@@ -39,7 +42,7 @@ const CANDIDATES: &str = "
         e.textContent, e.title, e.alt, e.placeholder, e.value,
     ].join(' '));
     const likely = seen.filter((e) => guess(e).includes(wanted));
-    return [...likely, ...seen.filter((e) => !likely.includes(e))];
+    return [likely, seen.filter((e) => !likely.includes(e))];
 ";
 
 /// What the page must keep for the test before its own scripts run.
@@ -55,114 +58,6 @@ const WATCH: &str = "
         window.coldseatComplaints.push(`rejection: ${e.reason}`);
     });
 ";
-
-/// A key that has no character.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Key {
-    /// Enter.
-    Enter,
-    /// Tab.
-    Tab,
-    /// Escape.
-    Escape,
-    /// Backspace.
-    Backspace,
-    /// Arrow left.
-    Left,
-    /// Arrow right.
-    Right,
-}
-
-impl Key {
-    /// The key in WebDriver's notation.
-    fn code(self) -> &'static str {
-        match self {
-            Self::Enter => "\u{E007}",
-            Self::Tab => "\u{E004}",
-            Self::Escape => "\u{E00C}",
-            Self::Backspace => "\u{E003}",
-            Self::Left => "\u{E012}",
-            Self::Right => "\u{E014}",
-        }
-    }
-}
-
-/// One thing on the page.
-#[derive(Debug, Clone)]
-pub struct Part {
-    element: Element,
-    client: Client,
-}
-
-impl Part {
-    /// Taps it.
-    pub async fn tap(&self) -> Result<()> {
-        self.element.click().await.context("tapping")
-    }
-
-    /// Replaces what a field holds.
-    pub async fn write(&self, text: &str) -> Result<()> {
-        self.element.clear().await.context("clearing")?;
-        self.element.send_keys(text).await.context("typing")
-    }
-
-    /// Types after what a field holds.
-    pub async fn type_on(&self, text: &str) -> Result<()> {
-        self.element.send_keys(text).await.context("typing")
-    }
-
-    /// Presses a key in it.
-    pub async fn press(&self, key: Key) -> Result<()> {
-        self.element.send_keys(key.code()).await.context("pressing")
-    }
-
-    /// What a field holds.
-    pub async fn value(&self) -> Result<String> {
-        Ok(self.element.prop("value").await?.unwrap_or_default())
-    }
-
-    /// Its text as shown, with single spaces.
-    pub async fn text(&self) -> Result<String> {
-        Ok(single_spaced(&self.element.text().await?))
-    }
-
-    /// An attribute, such as `aria-invalid` or `aria-pressed`.
-    pub async fn attribute(&self, name: &str) -> Result<Option<String>> {
-        Ok(self.element.attr(name).await?)
-    }
-
-    /// Whether it can be used.
-    pub async fn is_enabled(&self) -> Result<bool> {
-        Ok(self.element.is_enabled().await?)
-    }
-
-    /// Left, top, width and height in CSS pixels.
-    pub async fn rectangle(&self) -> Result<(f64, f64, f64, f64)> {
-        Ok(self.element.rectangle().await?)
-    }
-
-    /// Its accessible name, as the browser computes it.
-    pub async fn name(&self) -> Result<String> {
-        self.computed("computedlabel").await
-    }
-
-    /// What describes it (`aria-describedby`): the message at a field.
-    pub async fn description(&self) -> Result<String> {
-        let script = "return (arguments[0].getAttribute('aria-describedby') ?? '').split(' ')
-            .map((id) => document.getElementById(id)?.innerText ?? '').join(' ');";
-        let value = self
-            .client
-            .execute(script, vec![serde_json::to_value(&self.element)?])
-            .await?;
-        Ok(single_spaced(value.as_str().unwrap_or_default()))
-    }
-
-    async fn computed(&self, what: &str) -> Result<String> {
-        let ask = Ask::element(&self.element.element_id(), what);
-        let value = self.client.issue_cmd(ask).await?;
-        Ok(value.as_str().unwrap_or_default().to_owned())
-    }
-}
 
 /// The page in an open browser.
 #[derive(Debug, Clone)]
@@ -186,8 +81,12 @@ impl Page {
         let address = format!("{}{place}", self.address);
         self.client.goto(&address).await.context("opening")?;
         self.stands().await?;
-        // Another place in the same page loads nothing: it stands when the
-        // change of address was heard and drawn, two frames on.
+        // Another place in the same page loads nothing.
+        self.is_drawn().await
+    }
+
+    /// Waits until a change of address was heard and drawn: two frames on.
+    pub async fn is_drawn(&self) -> Result<()> {
         let frames = "await new Promise((drawn) =>
             requestAnimationFrame(() => requestAnimationFrame(drawn)));";
         self.script_awaiting(frames).await?;
@@ -255,6 +154,37 @@ impl Page {
     /// All things of a role and name that are there now, in the page's order.
     pub async fn find_all(&self, role: Role, name: impl Into<Name>) -> Result<Vec<Part>> {
         self.matching(role, &name.into()).await
+    }
+
+    /// The buttons of a named region: their names, and where a finger finds them.
+    pub async fn keys_of(&self, region: &str) -> Result<Vec<(String, f64, f64)>> {
+        let script = "
+            return [...document.querySelectorAll('section[aria-label]')]
+                .filter((s) => s.getAttribute('aria-label') === arguments[0])
+                .flatMap((s) => [...s.querySelectorAll('button')])
+                .map((b) => [b, b.getBoundingClientRect()])
+                .map(([b, r]) => [b.getAttribute('aria-label') ?? b.innerText,
+                    r.left + r.width / 2, r.top + r.height / 2]);
+        ";
+        let keys = self.script(script, vec![json!(region)]).await?;
+        let number = |value: &Value| value.as_f64().context("a number");
+        let read = |key: &Value| {
+            let name = single_spaced(key[0].as_str().unwrap_or_default());
+            Ok((name, number(&key[1])?, number(&key[2])?))
+        };
+        keys.as_array().into_iter().flatten().map(read).collect()
+    }
+
+    /// Touches the screen there, as a finger does.
+    pub async fn touch(&self, x: f64, y: f64) -> Result<()> {
+        for (kind, points) in [
+            ("touchStart", json!([{ "x": x, "y": y }])),
+            ("touchEnd", json!([])),
+        ] {
+            let event = json!({ "type": kind, "touchPoints": points });
+            self.devtools("Input.dispatchTouchEvent", event).await?;
+        }
+        Ok(())
     }
 
     /// Waits until a thing is gone.
@@ -458,22 +388,27 @@ impl Page {
         // The page may redraw between the question and the next: what is gone
         // by then is looked for anew by the caller's waiting.
         let arguments = vec![json!(role.candidates()), json!(name.words())];
-        let candidates = self.script(CANDIDATES, arguments).await?;
+        let groups = self.script(CANDIDATES, arguments).await?;
         let mut found = Vec::new();
-        for candidate in candidates.as_array().into_iter().flatten() {
-            let Some(id) = element_id(candidate) else {
-                continue;
-            };
-            let element = Element::from_element_id(self.client.clone(), id.to_owned().into());
-            let part = self.part(element);
-            let (Ok(word), Ok(computed)) = (
-                part.computed("computedrole").await,
-                part.computed("computedlabel").await,
-            ) else {
-                continue;
-            };
-            if role.words().contains(&word.as_str()) && name.fits(&computed) {
-                found.push(part);
+        for group in groups.as_array().into_iter().flatten() {
+            for candidate in group.as_array().into_iter().flatten() {
+                let Some(id) = element_id(candidate) else {
+                    continue;
+                };
+                let element = Element::from_element_id(self.client.clone(), id.to_owned().into());
+                let part = self.part(element);
+                let (Ok(word), Ok(computed)) = (
+                    part.computed("computedrole").await,
+                    part.computed("computedlabel").await,
+                ) else {
+                    continue;
+                };
+                if role.words().contains(&word.as_str()) && name.fits(&computed) {
+                    found.push(part);
+                }
+            }
+            if !found.is_empty() {
+                break;
             }
         }
         Ok(found)

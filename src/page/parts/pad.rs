@@ -175,7 +175,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                         "key key-word key-next key-wide"
                     }
                     on:pointerdown=hold
-                    on:click=move |_| browser::focus_after(&input_id(place))
+                    on:click=move |_| state.on_from(&input_id(place))
                 >
                     {t::PAD_NEXT}
                 </button>

@@ -20,6 +20,8 @@ pub enum Label {
     PlaceOnly,
     /// The field's name; the place is in the legend, and spoken.
     FieldOnly,
+    /// The clock point; field and level are in the legend, and spoken.
+    Clock,
 }
 
 /// The id of a reading's input.
@@ -47,13 +49,24 @@ pub fn Reading(
     let id = input_id(place);
     let note_id = format!("{id}-note");
     let text = Memo::new(move |_| state.text(target, place));
-    let checked = Memo::new(move |_| state.checked(target, place));
+    // While the hand is here the number is half typed: what looks wrong with it
+    // is said when the hand goes on.
+    let here = RwSignal::new(false);
+    let checked = Memo::new(move |_| match state.checked(target, place) {
+        Checked::Questioned(si, _) if here.get() => Checked::Good(si),
+        Checked::Refused(_) if here.get() => Checked::Empty,
+        checked => checked,
+    });
     let units = state.units(target);
     let unit = place.field.unit(units);
     let which = t::place(place.field, place.index);
     let (shown, spoken) = match label {
         Label::Full if which.is_empty() => (t::field(place.field).to_owned(), String::new()),
         Label::Full => (format!("{}: {which}", t::field(place.field)), String::new()),
+        Label::Clock => {
+            let (level, clock) = t::round_place(place.index);
+            (clock, format!("{}, {level}: ", t::field(place.field)))
+        }
         Label::PlaceOnly if which.is_empty() => (t::field(place.field).to_owned(), String::new()),
         Label::PlaceOnly => (which, format!("{}: ", t::field(place.field))),
         Label::FieldOnly => (t::field(place.field).to_owned(), format!("{which}: ")),
@@ -76,7 +89,7 @@ pub fn Reading(
     let on_key = move |event: web_sys::KeyboardEvent| match event.key().as_str() {
         "Enter" => {
             event.prevent_default();
-            browser::focus_after(&id_keys);
+            state.on_from(&id_keys);
         }
         "Escape" => state.close_pad(),
         _ => {}
@@ -167,7 +180,9 @@ pub fn Reading(
                     on:input=move |event| {
                         state.type_text(target, place, &event_target_value(&event));
                     }
+                    on:blur=move |_| here.set(false)
                     on:focus=move |_| {
+                        here.set(true);
                         state.activate(target, place);
                         browser::show_above_pad(&id_focus);
                     }

@@ -37,6 +37,10 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
             groups.push(one_of(field, owner));
             continue;
         }
+        if places == Places::Rounds {
+            groups.extend(rounds(field, owner));
+            continue;
+        }
         let items: Vec<AnyView> = (0..places.count())
             .map(|index| {
                 let place = Place {
@@ -73,6 +77,33 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
         groups.push(view! { <div class="readings readings-two">{singles}</div> }.into_any());
     }
     groups.into_any()
+}
+
+/// Round the clock at each of three levels.
+fn rounds(field: Field, owner: Owner) -> Vec<AnyView> {
+    (0..3_u8)
+        .map(|level| {
+            let items: Vec<AnyView> = (4 * level..4 * level + 4)
+                .map(|index| {
+                    let place = Place {
+                        owner,
+                        field,
+                        index,
+                    };
+                    view! { <Reading target=Target::Job place=place label=Label::Clock /> }
+                        .into_any()
+                })
+                .collect();
+            let (name, _) = t::round_place(4 * level);
+            view! {
+                <fieldset class="group">
+                    <legend>{format!("{}, {name}", t::field(field))}</legend>
+                    <div class="readings readings-clock">{items}</div>
+                </fieldset>
+            }
+            .into_any()
+        })
+        .collect()
 }
 
 /// One word out of a few.

@@ -10,14 +10,16 @@ use crate::parts::picture::holes_of;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
 use crate::parts::verdict::{big, shape, verdict};
+use crate::route::{Route, View};
 use crate::screens::job::job_head;
+use crate::screens::steps::place_of;
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::deck::{BankPlan, Lock, lock, plan};
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::Signal as Go;
-use coldseat_core::job::step::StepId;
+use coldseat_core::job::step::{STEPS, StepId};
 use coldseat_core::job::{Field, Owner};
 use coldseat_core::quantity::report::Level;
 use leptos::prelude::*;
@@ -104,10 +106,40 @@ pub fn DeckScreen(
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Bank(bank))} <Marks spec=spec owner=Owner::Bank(bank) />
+                <div class="row onward">{onward(state, &id, bank)}</div>
             </div>
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
+}
+
+/// On to the other deck, else to the step after the deck.
+fn onward(state: State, id: &str, bank: u8) -> AnyView {
+    let banks = state
+        .open
+        .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
+    let after = STEPS.iter().find(|s| s.number > StepId::Deck.spec().number);
+    let (view, words) = match after {
+        Some(next) if bank + 1 >= banks => {
+            let title = t::step_title(next.id).to_owned();
+            (place_of(state, None, next).0, title)
+        }
+        _ => {
+            let title = format!("{} {}", t::DECK, t::bank(bank + 1));
+            (View::Deck(bank + 1), title)
+        }
+    };
+    let address = Route::Job {
+        id: id.to_owned(),
+        view,
+    }
+    .address();
+    view! {
+        <a class="button" data-onward="" href=address>
+            {format!("{}: {words}", t::NEXT_STEP)}
+        </a>
+    }
+    .into_any()
 }
 
 fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {

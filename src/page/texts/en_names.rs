@@ -257,19 +257,29 @@ pub const fn field(field: Field) -> &'static str {
     }
 }
 
+const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
+const CLOCKS: [u8; 4] = [12, 3, 6, 9];
+
+/// Level and clock point of a place round the clock at three levels.
+#[must_use]
+pub fn round_place(index: u8) -> (&'static str, String) {
+    let clock = CLOCKS[usize::from(index) % 4];
+    (
+        LEVELS[usize::from(index / 4) % 3],
+        format!("{clock} o'clock"),
+    )
+}
+
 /// The label of one of a field's places; empty where it has but one.
 #[must_use]
 pub fn place(field: Field, index: u8) -> String {
-    const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
-    const CLOCKS: [u8; 4] = [12, 3, 6, 9];
     match field.spec().places {
         Places::One => String::new(),
         Places::Ends => ["front", "rear"][usize::from(index) % 2].to_owned(),
-        Places::Rounds => format!(
-            "{}, {} o'clock",
-            LEVELS[usize::from(index / 4) % 3],
-            CLOCKS[usize::from(index) % 4]
-        ),
+        Places::Rounds => {
+            let (level, clock) = round_place(index);
+            format!("{level}, {clock}")
+        }
         Places::Clocks => format!("{} o'clock", CLOCKS[usize::from(index) % 4]),
         Places::Levels => {
             let axis = if index.is_multiple_of(2) {

@@ -1,0 +1,153 @@
+//! What the hand does beside typing numbers: timers that run on, a column out
+//! of a spreadsheet, undo, a slip that is asked about, words instead of signs.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test says enough by failing"
+)]
+
+use std::time::Duration;
+
+use anyhow::{Context, Result, ensure};
+use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
+use serde_json::json;
+
+/// Opens the first demo at a step of a cylinder; returns the job's address.
+async fn demo(page: &Page, cylinder: u8, step: &str) -> Result<String> {
+    page.tap(Role::Button, containing("Demo 1")).await?;
+    page.find(Role::Link, containing("Cylinder 5")).await?;
+    let address = page.script("return location.hash", vec![]).await?;
+    let parts = address.as_str().unwrap_or_default().split('/').take(3);
+    let job = parts.collect::<Vec<_>>().join("/");
+    page.go(&format!("{job}/cylinder/{cylinder}/{step}"))
+        .await?;
+    Ok(job)
+}
+
+#[tokio::test]
+async fn a_timer_runs_on_through_a_reload_and_its_time_is_kept() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let job = demo(page, 2, "chill").await?;
+    page.says("expected").await?;
+    page.tap(Role::Button, containing("Start the timer"))
+        .await?;
+    page.says("to go").await?;
+    tokio::time::sleep(Duration::from_millis(1200)).await;
+    page.reload().await?;
+    // It shows on every screen of the job, and leads back to its step.
+    page.go(&format!("{job}/record")).await?;
+    page.tap(Role::Link, containing("Cylinder 2, Chill"))
+        .await?;
+    page.find(Role::Button, containing("Stop, keep the time"))
+        .await?;
+    tokio::time::sleep(Duration::from_millis(1200)).await;
+    page.tap(Role::Button, containing("Stop, keep the time"))
+        .await?;
+    let kept: f64 = page.value(containing("Time in the bath")).await?.parse()?;
+    ensure!((2.0..30.0).contains(&kept), "kept {kept} s");
+    // Too short a chill is no go.
+    page.says("back into the bath").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_timer_tells_how_long_the_carry_may_take() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    demo(page, 2, "drop").await?;
+    page.says("still leaves the clearance asked for").await?;
+    page.tap(Role::Button, containing("Start the timer"))
+        .await?;
+    page.says("left").await?;
+    page.tap(Role::Button, containing("Throw this time away"))
+        .await?;
+    page.find(Role::Button, containing("Start the timer"))
+        .await?;
+    // Stuck: the cylinder stops, whatever else was read.
+    let stuck = page.find(Role::Radio, "stuck").await?;
+    stuck.bring_up().await?;
+    stuck.tap().await?;
+    page.find(Role::Link, containing("Cylinder 2 stop")).await?;
+    Ok(())
+}
+
+/// A column is pasted into the reading that has the focus.
+const PASTE: &str = "
+    const data = new DataTransfer();
+    data.setData('text', arguments[0]);
+    document.activeElement.dispatchEvent(new ClipboardEvent('paste',
+        { clipboardData: data, bubbles: true, cancelable: true }));
+";
+
+#[tokio::test]
+async fn a_column_out_of_a_spreadsheet_fills_the_places_in_order() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    demo(page, 2, "groove").await?;
+    page.tap(Role::TextBox, containing("Groove depth: 12 o'clock"))
+        .await?;
+    let column = "0.0540\r\n0,0541\n.0540\n 0.0539 \n";
+    page.script(PASTE, vec![json!(column)]).await?;
+    for (clock, text) in [
+        ("12", "0.0540"),
+        ("3", "0,0541"),
+        ("6", ".0540"),
+        ("9", "0.0539"),
+    ] {
+        let label = format!("Groove depth: {clock} o'clock");
+        let value = page.value(containing(&label)).await?;
+        ensure!(value == text, "{clock} o'clock holds {value:?}");
+    }
+    page.says("At depth").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_slip_is_asked_about_once_the_hand_goes_on() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    demo(page, 2, "sleeve").await?;
+    let label = containing("Sleeve OD (diameter): middle, across");
+    let field = page.find(Role::TextBox, label.clone()).await?;
+    // A radius among diameters; half typed it is not asked about.
+    field.write("2.2207").await?;
+    ensure!(field.description().await?.is_empty(), "asked while typing");
+    page.press(Key::Enter).await?;
+    page.until("the slip to be asked about", async || {
+        let said = field.description().await?;
+        Ok(said.contains("4.4414").then_some(()))
+    })
+    .await?;
+    page.tap(Role::Button, containing("4.4414")).await?;
+    let value = page.value(label).await?;
+    ensure!(value == "4.4414", "it holds {value}");
+    Ok(())
+}
+
+#[tokio::test]
+async fn low_is_a_word_and_the_pad_takes_back() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    demo(page, 2, "protrusion").await?;
+    page.tap(Role::TextBox, containing("Piston above the deck: front"))
+        .await?;
+    for key in ["1", "2", "proud / low"] {
+        page.tap(Role::Button, key).await?;
+    }
+    let label = containing("Piston above the deck: front");
+    let value = page.value(label.clone()).await?;
+    ensure!(value == "-0.0012", "it holds {value}");
+    page.says("low").await?;
+    let keys = page.keys_of("Number pad").await?;
+    let undo = keys.iter().find(|(name, ..)| name == "Undo");
+    let (_, x, y) = undo.context("no undo on the pad")?;
+    page.touch(*x, *y).await?;
+    page.until("the place to be empty again", async || {
+        Ok(page.value(label.clone()).await?.is_empty().then_some(()))
+    })
+    .await?;
+    Ok(())
+}
