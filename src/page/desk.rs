@@ -263,7 +263,9 @@ impl State {
 
     /// Another tab changed local storage.
     pub fn heard(self, key: Option<String>) {
-        let Some(id) = key.as_deref().and_then(slots::id_of) else {
+        let id = key.as_deref().and_then(slots::id_of);
+        library::forget_row(id.as_deref());
+        let Some(id) = id else {
             return;
         };
         if self

@@ -53,6 +53,7 @@ thread_local! {
 
 /// Keeps a text under a name; returns its sequence number.
 pub fn keep(state: State, name: String, text: &str, row: Vec<u8>, above: u64) -> u64 {
+    library::forget_row(name.strip_prefix(JOBS));
     let (next, local) = match slots::next(&Local, &name, text, row.clone(), above) {
         Ok(next) => {
             let written = slots::write(&Local, &next);
@@ -251,6 +252,7 @@ async fn bring_back(state: State, head: &Head) {
     let Some(id) = head.name.strip_prefix(JOBS) else {
         return;
     };
+    library::forget_row(Some(id));
     let row = Row::from_bytes(&head.row).unwrap_or_default();
     state.brought_back.update(|jobs| jobs.push(row.name));
     state.found_other(id, &content);
@@ -318,6 +320,7 @@ pub fn destroy(state: State, ids: Vec<String>) {
         for name in &names {
             slots::leave(&Local, name);
             KNOWN.with_borrow_mut(|known| known.remove(name));
+            library::forget_row(name.strip_prefix(JOBS));
         }
         state
             .far

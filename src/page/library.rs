@@ -7,6 +7,8 @@ use coldseat_core::document::row::Row;
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
 use coldseat_core::job::Job;
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 
 /// The open job.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,6 +53,20 @@ pub struct Kept {
     pub why: Unreadable,
 }
 
+thread_local! {
+    /// Rows that were read since they changed last: a season's jobs are not
+    /// looked into at every visit to the list.
+    static ROWS: RefCell<BTreeMap<String, Row>> = const { RefCell::new(BTreeMap::new()) };
+}
+
+/// A job of the store changed: its row is read anew. `None`: any may have.
+pub fn forget_row(id: Option<&str>) {
+    ROWS.with_borrow_mut(|rows| match id {
+        Some(id) => drop(rows.remove(id)),
+        None => rows.clear(),
+    });
+}
+
 /// All jobs of local storage, and everything that could not be read.
 #[must_use]
 pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
@@ -65,8 +81,12 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
         .collect();
     for id in slots::job_ids(&Local) {
         let name = format!("{JOBS}{id}");
-        let row = slots::peek(&Local, &name).and_then(|peek| Row::from_bytes(&peek.row));
-        if let Some(row) = row.filter(Row::is_current) {
+        let row = ROWS.with_borrow(|rows| rows.get(&id).cloned()).or_else(|| {
+            let peek = slots::peek(&Local, &name)?;
+            Row::from_bytes(&peek.row).filter(Row::is_current)
+        });
+        if let Some(row) = row {
+            ROWS.with_borrow_mut(|rows| rows.insert(id.clone(), row.clone()));
             jobs.push(Listed {
                 id,
                 row,

@@ -14,7 +14,7 @@ use coldseat_core::job::demo::Demo;
 use leptos::prelude::*;
 
 /// Jobs drawn at once; more at a tap. Two thousand lines would take a second.
-const SHOWN: usize = 40;
+const SHOWN: usize = 20;
 
 /// The list.
 #[component]
