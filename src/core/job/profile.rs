@@ -19,17 +19,24 @@ use crate::mechanics::block_ring::{
     Fitted, Installation, Surround, block_ring, installation, oval_close_in,
 };
 use crate::mechanics::bore_profile::{
-    BoreProfileInput, Flange, Jacket, Joint, after_boring, bore_profile,
+    BoreProfile, BoreProfileInput, Flange, Jacket, Joint, bore_profile, bored_profile,
 };
 use crate::mechanics::rings::{Elastic, PressFit, press_fit};
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
 
-/// Levels at which the profile is read.
+/// Even levels at which the profile is read, every so many of them told in
+/// numbers.
 const LEVELS: usize = 25;
+const TOLD: usize = 4;
+/// Further levels, where the shape turns: in the flange, and below the ledge by
+/// so many decay lengths of a ring's end.
+const BELOW_LEDGE: [f64; 7] = [0.0, 0.25, 0.5, 0.75, 1.0, 1.5, 2.0];
 /// Outside of deck and bottom plate of a jacketed block over the bore.
 const PLATES: f64 = 1.4;
+/// Steps of a dial from end to end.
+const STEPS: f64 = 60.0;
 /// Friction of a sleeve pushed home: cast iron on iron, oiled and degreased
 /// (DIN 7190-1 section 5.3 by a secondary source, project reference A14).
 pub const FRICTION: [f64; 2] = [0.10, 0.16];
@@ -72,15 +79,17 @@ impl Dial {
     /// All.
     pub const ALL: [Self; 3] = [Self::Fit, Self::Wall, Self::Flange];
 
-    /// From where to where it can be moved, about the job's own value: the fit
-    /// from none to three times, wall and flange from half to twice.
+    /// From where to where it can be moved, and by which step, about the job's
+    /// own value: the fit from none to three times, wall and flange from half to
+    /// twice.
     #[must_use]
-    pub fn reach(self, own: Trial) -> [Length; 2] {
+    pub fn reach(self, own: Trial) -> [Length; 3] {
         let (least, most) = match self {
             Self::Fit => (0.0, 3.0),
             Self::Wall | Self::Flange => (0.5, 2.0),
         };
-        [least, most].map(|part| Length::from_m(part * own.value(self).as_m().abs()))
+        [least, most, (most - least) / STEPS]
+            .map(|part| Length::from_m(part * own.value(self).as_m().abs()))
     }
 }
 
@@ -112,12 +121,21 @@ impl Trial {
 pub struct ProfileLevel {
     /// Below the top of the sleeve.
     pub z: Length,
+    /// One of the even levels that are told in numbers, top, middle and foot
+    /// among them.
+    pub is_told: bool,
     /// Change of the inside diameter; negative closes.
     pub change: Length,
     /// The same with head or torque plate on, where its load is typed.
     pub clamped: Option<Length>,
+    /// The change along and across the row; `None` in a jacket or without pitch
+    /// and half-width.
+    pub oval: Option<[Length; 2]>,
     /// Pressure on the bore; 0 above the ledge.
     pub pressure: Pressure,
+    /// Within one wall of ledge or foot, where the pressure is not to be
+    /// trusted, or above the ledge.
+    pub near_end: bool,
     /// Stock from the fitted inside to the finished bore, on diameter, with
     /// head or torque plate on where its load is typed.
     pub stock: Option<Length>,
@@ -135,9 +153,6 @@ pub struct Profile {
     pub lame: Length,
     /// How far down the ledge lies: the flange's thickness.
     pub ledge: Length,
-    /// Close-in along and across the row over its mean; `None` in a jacket or
-    /// without pitch and half-width.
-    pub oval: Option<[f64; 2]>,
     /// Force that pushes the sleeve home against its fit, at the least and the
     /// greatest usual friction.
     pub push_home: [Force; 2],
@@ -153,6 +168,15 @@ pub(super) fn elastic(id: MaterialId) -> Elastic {
     Elastic {
         youngs: Pressure::from_pa(material.youngs_pa()),
         poisson: material.poisson(),
+    }
+}
+
+impl Profile {
+    /// The level at mid length.
+    #[must_use]
+    pub fn middle(&self) -> Option<&ProfileLevel> {
+        let half_m = 0.5 * self.levels.last()?.z.as_m();
+        self.levels.iter().find(|l| l.z.as_m() >= half_m)
     }
 }
 
@@ -211,7 +235,7 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Vec<Fie
         None => outer_m + 2.0 * wall_m,
     };
     let row = [Field::Pitch, Field::HalfWidth].map(|f| job.engine_si(f).map(Length::from_m));
-    Ok(ProfileNeeds {
+    let mut needs = ProfileNeeds {
         input: BoreProfileInput {
             sleeve_inner: Diameter::from_m(inner_m),
             sleeve_outer: Diameter::from_m(outer_m),
@@ -231,7 +255,7 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Vec<Fie
             gas: Pressure::from_pa(0.0),
             gas_depth: None,
             heat: None,
-            depths: depths(top_m),
+            depths: Vec::new(),
         },
         finished_m: job.engine_si(Field::FinalBore),
         hone_m: job.engine_si(Field::FinishLeast),
@@ -244,13 +268,31 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Vec<Fie
             (None, [Some(pitch), Some(half)]) => Some([pitch, half]),
             _ => None,
         },
-    })
+    };
+    needs.input.depths = depths(&needs.input);
+    Ok(needs)
 }
 
-fn depths(top_m: f64) -> Vec<Length> {
-    (0..LEVELS)
-        .map(|i| Length::from_m(top_m * i as f64 / (LEVELS - 1) as f64))
-        .collect()
+/// Depths of the levels, from the top down.
+fn depths(input: &BoreProfileInput) -> Vec<Length> {
+    let ledge_m = input.flange.map_or(0.0, |f| f.thickness.as_m());
+    let top_m = ledge_m + input.length.as_m();
+    let outer_m = input.sleeve_outer.radius().as_m();
+    let decay_m = (outer_m * (outer_m - input.sleeve_inner.radius().as_m()))
+        .max(0.0)
+        .sqrt();
+    let mut all: Vec<f64> = (0..LEVELS).map(|i| even(top_m, i)).collect();
+    all.push(0.5 * ledge_m);
+    all.extend(BELOW_LEDGE.map(|part| ledge_m + part * decay_m));
+    all.retain(|z| *z <= top_m);
+    all.sort_by(f64::total_cmp);
+    all.dedup();
+    all.into_iter().map(Length::from_m).collect()
+}
+
+/// An even level.
+fn even(top_m: f64, index: usize) -> f64 {
+    top_m * index as f64 / (LEVELS - 1) as f64
 }
 
 impl ProfileNeeds {
@@ -265,10 +307,12 @@ impl ProfileNeeds {
         }
     }
 
-    /// The same with three dimensions changed.
+    /// The same with three dimensions changed, for the picture: without the
+    /// pull.
     #[must_use]
     pub fn with(&self, trial: Trial) -> Self {
         let mut changed = self.clone();
+        changed.pull = None;
         let input = &mut changed.input;
         input.interference = trial.fit;
         input.sleeve_inner = Diameter::from_m(input.sleeve_outer.as_m() - 2.0 * trial.wall.as_m());
@@ -280,7 +324,7 @@ impl ProfileNeeds {
             }
             flange.thickness = trial.flange;
         }
-        input.depths = depths(input.length.as_m() + trial.flange.as_m());
+        input.depths = depths(input);
         changed
     }
 }
@@ -310,7 +354,7 @@ pub fn field_of(fault: &Fault) -> Field {
 /// What [`bore_profile`], [`press_fit`] and [`block_ring`] refuse.
 pub fn profile(needs: &ProfileNeeds) -> Result<Profile, Fault> {
     let input = &needs.input;
-    let shape = bore_profile(input)?;
+    let (shape, bored) = fitted_and_bored(needs)?;
     let lame = press_fit(&PressFit {
         sleeve_inner: input.sleeve_inner,
         joint: input.sleeve_outer,
@@ -335,36 +379,6 @@ pub fn profile(needs: &ProfileNeeds) -> Result<Profile, Fault> {
     let clamped = needs.clamp.map(loaded).transpose()?;
     let sinks =
         |height: Option<Length>| Some(Length::from_m(shape.height_change?.as_m() - height?.as_m()));
-    // The bar bores without the plate, the hone takes its stock with it.
-    let bored = match (needs.finished_m, needs.hone_m) {
-        (Some(finished_m), Some(hone_m)) if hone_m < finished_m => {
-            bored_straight(input, finished_m - hone_m, &shape.inner_change)?
-        }
-        _ => None,
-    };
-    let levels = (0..input.depths.len())
-        .map(|i| {
-            let change = shape.inner_change[i];
-            let clamped = clamped.as_ref().map(|c| c.inner_change[i]);
-            let plate_m = clamped.map_or(0.0, |c| c.as_m() - change.as_m());
-            let stock = needs.finished_m.map(|finished_m| {
-                let fitted_m = input.sleeve_inner.as_m() + change.as_m() + plate_m;
-                Length::from_m(finished_m - fitted_m)
-            });
-            let stock_bored = needs
-                .hone_m
-                .zip(bored.as_ref())
-                .map(|(hone_m, moved)| Length::from_m(hone_m - moved[i].as_m() - plate_m));
-            ProfileLevel {
-                z: input.depths[i],
-                change,
-                clamped,
-                pressure: shape.pressure[i],
-                stock,
-                stock_bored,
-            }
-        })
-        .collect();
     let oval = needs
         .row
         .map(|[pitch, half_width]| {
@@ -384,11 +398,40 @@ pub fn profile(needs: &ProfileNeeds) -> Result<Profile, Fault> {
             Ok(oval_close_in(ring.oval_growth, share))
         })
         .transpose()?;
+    let wall_m = needs.trial().wall.as_m();
+    let ledge_m = input.flange.map_or(0.0, |f| f.thickness.as_m());
+    let foot_m = ledge_m + input.length.as_m();
+    let levels = (0..input.depths.len())
+        .map(|i| {
+            let change = shape.inner_change[i];
+            let clamped = clamped.as_ref().map(|c| c.inner_change[i]);
+            let plate_m = clamped.map_or(0.0, |c| c.as_m() - change.as_m());
+            let stock = needs.finished_m.map(|finished_m| {
+                let fitted_m = input.sleeve_inner.as_m() + change.as_m() + plate_m;
+                Length::from_m(finished_m - fitted_m)
+            });
+            let stock_bored = needs
+                .hone_m
+                .zip(bored.as_ref())
+                .map(|(hone_m, moved)| Length::from_m(hone_m - moved[i].as_m() - plate_m));
+            let z_m = input.depths[i].as_m();
+            ProfileLevel {
+                z: input.depths[i],
+                is_told: (0..LEVELS).step_by(TOLD).any(|e| even(foot_m, e) == z_m),
+                change,
+                clamped,
+                oval: oval.map(|parts| parts.map(|part| Length::from_m(part * change.as_m()))),
+                near_end: z_m < ledge_m + wall_m || z_m > foot_m - wall_m,
+                pressure: shape.pressure[i],
+                stock,
+                stock_bored,
+            }
+        })
+        .collect();
     Ok(Profile {
         levels,
         lame: lame.sleeve_inner_change,
-        ledge: input.flange.map_or(Length::from_m(0.0), |f| f.thickness),
-        oval,
+        ledge: Length::from_m(ledge_m),
         push_home: FRICTION.map(|mu| Force::from_n(mu * shape.joint_force.as_n())),
         head_sinks: sinks(clamped.as_ref().and_then(|c| c.height_change)),
         pull_sinks: sinks(
@@ -401,18 +444,18 @@ pub fn profile(needs: &ProfileNeeds) -> Result<Profile, Fault> {
     })
 }
 
-/// Change of the inside after it was bored straight; `None` where the bar
-/// would not cut everywhere.
-fn bored_straight(
-    input: &BoreProfileInput,
-    to_m: f64,
-    changes: &[Length],
-) -> Result<Option<Vec<Length>>, Fault> {
-    let widest_m = changes.iter().map(|c| c.as_m()).fold(f64::MIN, f64::max);
-    if to_m <= input.sleeve_inner.as_m() + widest_m.max(0.0) {
-        return Ok(None);
+/// The profile, and how the inside moves after the bar has bored it straight,
+/// without the plate; `None` where the bar has next to nothing to cut.
+fn fitted_and_bored(needs: &ProfileNeeds) -> Result<(BoreProfile, Option<Vec<Length>>), Fault> {
+    let input = &needs.input;
+    let least_m = input.sleeve_inner.as_m() + input.interference.as_m().abs();
+    match (needs.finished_m, needs.hone_m) {
+        (Some(finished_m), Some(hone_m)) if finished_m - hone_m > least_m => {
+            let (shape, moved) = bored_profile(input, Diameter::from_m(finished_m - hone_m))?;
+            Ok((shape, Some(moved)))
+        }
+        _ => Ok((bore_profile(input)?, None)),
     }
-    after_boring(input, Diameter::from_m(to_m)).map(Some)
 }
 
 /// The order in which the sleeves of a cylinder's deck go in with the least

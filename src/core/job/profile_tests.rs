@@ -7,9 +7,6 @@ use super::demo::{Demo, put};
 use super::profile::*;
 use super::{Entry, Field, Job, Owner, Place};
 
-/// Levels of a profile.
-const LEVELS: usize = 25;
-
 fn without(job: &mut Job, field: Field) {
     let blank = Entry::new("", job.unit(field), 0);
     job.entries.put(Place::of_engine(field), blank);
@@ -24,7 +21,7 @@ fn the_middle_closes_as_lame_says_and_the_flange_holds_the_top_open() {
     for demo in Demo::ALL {
         let job = demo.job(0);
         let profile = profile(&of(&job)).unwrap();
-        let middle = profile.levels[LEVELS / 2];
+        let middle = profile.middle().unwrap();
         let ratio = middle.change.as_m() / profile.lame.as_m();
         assert!((ratio - 1.0).abs() < 0.02, "{demo:?} {ratio}");
         // Project reference D: at the deck 0.62 to 0.76 of Lame in solid iron, for
@@ -61,11 +58,10 @@ fn a_jacket_is_tighter_below_the_deck() {
     put(&mut job, Place::of_engine(Field::JacketFrom), "0.6", 0);
     put(&mut job, Place::of_engine(Field::JacketTo), "8.2", 0);
     let profile = profile(&of(&job)).unwrap();
-    let change = |i: usize| profile.levels[i].change.as_m();
-    let middle = change(LEVELS / 2);
+    let middle = profile.middle().unwrap().change.as_m();
     assert!((middle / profile.lame.as_m() - 1.0).abs() < 0.012);
-    // Level 2 lies 0.74 in down: 0.52 below the ledge.
-    let tighter = change(2) / middle;
+    let down = |l: &&ProfileLevel| l.z.as_inch() > 0.219 + 0.5;
+    let tighter = profile.levels.iter().find(down).unwrap().change.as_m() / middle;
     assert!((1.08..1.22).contains(&tighter), "{tighter}");
 }
 
@@ -142,7 +138,7 @@ fn a_trial_changes_what_it_says_and_the_own_one_nothing() {
     }))
     .unwrap();
     // Linear as long as nothing opens: the middle closes twice as much.
-    let middle = |p: &Profile| p.levels[LEVELS / 2].change.as_m();
+    let middle = |p: &Profile| p.middle().unwrap().change.as_m();
     assert!((middle(&twice) / middle(&was) - 2.0).abs() < 1e-3);
 }
 

@@ -1,67 +1,153 @@
-//! The bore of a fitted sleeve down its length, exaggerated: what the fit
-//! closes, what the hone must take at each level, Lame's number beside it.
+//! The bore of a fitted sleeve down its length, exaggerated, beside the straight
+//! line wanted: what the fit closes, what the hone must take at each level,
+//! Lame's number; and the pressure on the bore.
 
 use super::{Picture, polyline};
-use crate::show::{bare, length};
+use crate::show::{bare, length, number};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::profile::Profile;
+use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::profile::{Profile, ProfileLevel};
+use coldseat_core::quantity::Length;
+use coldseat_core::quantity::format;
 use leptos::prelude::AnyView;
 
-const TOP: f64 = 34.0;
+const TOP: f64 = 44.0;
 const DOWN: f64 = 200.0;
+/// A line of the drawing: what it takes from a level.
+type Of = fn(&ProfileLevel) -> Option<Length>;
 
-/// The drawing.
-pub fn bore_profile(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
-    let last = profile.levels.last()?;
+/// Levels that carry numbers.
+pub fn told(profile: &Profile) -> impl Iterator<Item = &ProfileLevel> {
+    profile.levels.iter().filter(|l| l.is_told)
+}
+
+/// Height of a depth in the drawing.
+fn down(profile: &Profile) -> impl Fn(Length) -> f64 + use<> {
+    let last_m = profile.levels.last().map_or(1.0, |l| l.z.as_m().max(1e-9));
+    move |z| TOP + DOWN * z.as_m() / last_m
+}
+
+/// Straight line, shape, stock.
+pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
+    let lame_m = profile.lame.as_m();
     let most = profile
         .levels
         .iter()
-        .map(|l| l.change.as_m().abs())
-        .fold(profile.lame.as_m().abs(), f64::max)
+        .flat_map(|l| {
+            let [along, across] = l.oval.unwrap_or([l.change; 2]);
+            [l.change, l.clamped.unwrap_or(l.change), along, across]
+        })
+        .map(|change| change.as_m().abs())
+        .fold(lame_m.abs(), f64::max)
         .max(1e-7);
-    let x = |change_m: f64| 90.0 + 110.0 * (-change_m / most).clamp(-0.3, 1.2);
-    let y = |z_m: f64| TOP + DOWN * z_m / last.z.as_m().max(1e-9);
-    let stocks: Vec<(f64, f64)> = profile
-        .levels
-        .iter()
-        .filter_map(|l| Some((l.z.as_m(), l.stock?.as_m())))
-        .collect();
-    let least = stocks.iter().map(|(_, s)| *s).reduce(f64::min);
-    let greatest = stocks.iter().map(|(_, s)| *s).reduce(f64::max);
+    let x = |change: Length| 84.0 + 122.0 * (-change.as_m() / most).clamp(-0.2, 1.0);
+    let y = down(profile);
+    let line = |of: Of| {
+        let points: Vec<(f64, f64)> = profile
+            .levels
+            .iter()
+            .filter_map(|l| Some((x(of(l)?), y(l.z))))
+            .collect();
+        (!points.is_empty()).then_some(points)
+    };
+    let stocks = || profile.levels.iter().filter_map(|l| Some(l.stock?.as_m()));
+    let (least, greatest) = (stocks().reduce(f64::min), stocks().reduce(f64::max));
     let mut picture = Picture {
         label: t::profile_label(
             &length(most, units),
-            &length(profile.lame.as_m().abs(), units),
+            &length(lame_m.abs(), units),
             least
                 .zip(greatest)
                 .map(|(a, b)| (length(a, units), length(b, units))),
         ),
         width: 360.0,
-        height: 268.0,
+        height: TOP + DOWN + 42.0,
         marks: Vec::new(),
         caption: t::PROFILE_CAPTION.to_owned(),
     };
-    picture.line("scribe", (x(0.0), TOP), (x(0.0), TOP + DOWN));
-    let ledge = y(profile.ledge.as_m());
-    picture.line("scribe-thin", (60.0, ledge), (350.0, ledge));
-    picture.text("tiny-end", (84.0, ledge - 4.0), t::LEDGE);
-    let lame = x(profile.lame.as_m());
-    picture.line("scribe-dashed", (lame, TOP), (lame, TOP + DOWN));
+    let foot = TOP + DOWN;
+    let straight = x(Length::from_m(0.0));
+    picture.line("scribe", (straight, TOP), (straight, foot));
+    picture.text("tiny-end", (straight + 6.0, foot + 16.0), t::STRAIGHT);
+    let ledge = y(profile.ledge);
+    picture.line("scribe-thin", (48.0, ledge), (232.0, ledge));
+    picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    let lame = x(profile.lame);
+    picture.line("scribe-dashed", (lame, TOP), (lame, foot));
     picture.text(
         "tiny-middle",
-        (lame.min(250.0), TOP + DOWN + 18.0),
-        format!("{} {}", t::LAME, bare(profile.lame.as_m().abs(), units)),
+        (lame.max(150.0), foot + 16.0),
+        format!("{} {}", t::LAME, bare(lame_m.abs(), units)),
     );
-    let points: Vec<(f64, f64)> = profile
-        .levels
+    for (of, class, word) in [
+        ((|l| l.oval.map(|o| o[0])) as Of, "tiny", t::ALONG),
+        (|l| l.oval.map(|o| o[1]), "tiny-end", t::ACROSS),
+    ] {
+        if let Some(points) = line(of) {
+            let end = points[points.len() / 2].0;
+            picture.path("scribe-thin", polyline(&points));
+            picture.text(class, (end, foot + 34.0), word);
+        }
+    }
+    if let Some(points) = line(|l| l.clamped) {
+        picture.text("tiny-middle", (points[0].0, TOP - 6.0), t::HEAD_ON);
+        picture.path("scribe", polyline(&points));
+    }
+    if let Some(points) = line(|l| Some(l.change)) {
+        picture.path("scribe-strong", polyline(&points));
+    }
+    let columns: [(f64, &str, Of); 2] = [
+        (290.0, t::TAKES_ALL, |l| l.stock),
+        (354.0, t::TAKES_BORED, |l| l.stock_bored),
+    ];
+    for (right, head, of) in columns {
+        let mut any = false;
+        for level in told(profile) {
+            if let Some(stock) = of(level) {
+                any = true;
+                let at = (right, y(level.z) + 4.0);
+                picture.text("tiny-end", at, bare(stock.as_m(), units));
+            }
+        }
+        if any {
+            picture.text("tiny-end", (right, TOP - 10.0), head);
+        }
+    }
+    if least.is_some() {
+        picture.text("tiny-end", (354.0, 14.0), t::HONE_TAKES);
+    }
+    picture.view()
+}
+
+/// Pressure on the bore down its length.
+pub fn pressure_down(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
+    let unit = Measure::Pressure.unit(units);
+    let levels: Vec<&ProfileLevel> = profile.levels.iter().filter(|l| !l.near_end).collect();
+    let most = levels
         .iter()
-        .map(|l| (x(l.change.as_m()), y(l.z.as_m())))
-        .collect();
+        .map(|l| l.pressure.as_pa())
+        .reduce(f64::max)
+        .filter(|p| *p > 0.0)?;
+    let least = levels.iter().map(|l| l.pressure.as_pa()).reduce(f64::min)?;
+    let y = down(profile);
+    let x = |level: &ProfileLevel| 60.0 + 190.0 * level.pressure.as_pa() / most;
+    let mut picture = Picture {
+        label: t::pressure_label(&number(least, unit), &number(most, unit)),
+        width: 360.0,
+        height: TOP + DOWN + 14.0,
+        marks: Vec::new(),
+        caption: t::PRESSURE_CAPTION.to_owned(),
+    };
+    picture.line("scribe", (60.0, TOP), (60.0, TOP + DOWN));
+    let ledge = y(profile.ledge);
+    picture.line("scribe-thin", (48.0, ledge), (270.0, ledge));
+    picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    let points: Vec<(f64, f64)> = levels.iter().map(|l| (x(l), y(l.z))).collect();
     picture.path("scribe-strong", polyline(&points));
-    picture.text("tiny-end", (350.0, 20.0), t::HONE_TAKES);
-    for (z_m, stock_m) in stocks.iter().step_by(4) {
-        picture.text("tiny-end", (350.0, y(*z_m) + 4.0), bare(*stock_m, units));
+    picture.text("tiny-end", (354.0, 20.0), t::pressure_head(unit.symbol()));
+    for level in levels.iter().filter(|l| l.is_told) {
+        let words = format::number(level.pressure.as_pa(), unit);
+        picture.text("tiny-end", (354.0, y(level.z) + 4.0), words);
     }
     Some(picture.view())
 }

@@ -1,6 +1,7 @@
 //! Parts that several screens use.
 
 pub mod answer;
+pub mod bore;
 pub mod choice;
 pub mod conflicts;
 pub mod drop_answer;

@@ -5,20 +5,16 @@ use crate::drawings::deck_map::deck_map;
 use crate::drawings::fit_band::fit_band;
 use crate::drawings::own_cuts::own_cuts;
 use crate::drawings::plan::{Block, Hole, plan};
-use crate::drawings::profile::bore_profile;
 use crate::drawings::round::round;
 use crate::drawings::section::{Section, section};
 use crate::drawings::staircase::{Stair, staircase};
 use crate::drawings::wall_clock::wall_clock;
-use crate::live::live;
 use crate::parts::answer::mean;
 use crate::parts::timer::seconds_since;
 use crate::state::State;
-use crate::texts as t;
 use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::loads::loads;
 use coldseat_core::job::own_cuts::own_cuts as cuts_of;
-use coldseat_core::job::profile::{field_of, needs, profile};
 use coldseat_core::job::report::{Answer, Detail, More, StepReport};
 use coldseat_core::job::step::{Drawing, StepId, StepSpec};
 use coldseat_core::job::{Field, Owner};
@@ -199,28 +195,5 @@ fn block_plan(state: State, report: &StepReport, units: UnitSystem) -> Option<An
             },
             units,
         )
-    })
-}
-
-/// The profile of a cylinder's fitted bore: worked out again only when fit,
-/// wall or flange change.
-pub fn fitted_profile(cylinder: u8, units: UnitSystem) -> AnyView {
-    let state = State::here();
-    let asked = Memo::new(move |_| {
-        state.reports.with(|reports| {
-            let report = reports.iter().find(|r| r.cylinder == cylinder)?;
-            state
-                .open
-                .with(|o| o.as_ref().and_then(|o| needs(&o.job, report).ok()))
-        })
-    });
-    live(move || {
-        asked.with(|needs| match profile(needs.as_ref()?) {
-            Ok(profile) => bore_profile(&profile, units),
-            Err(fault) => Some(
-                view! { <p class="fault">{t::no_profile(t::field(field_of(&fault)), &fault)}</p> }
-                    .into_any(),
-            ),
-        })
     })
 }

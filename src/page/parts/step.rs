@@ -3,11 +3,12 @@
 
 use crate::live::live;
 use crate::parts::answer::head;
+use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::{cautions, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
-use crate::parts::picture::{drawing, fitted_profile};
+use crate::parts::picture::drawing;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::timer::Timer;
 use crate::state::{State, Target};
@@ -260,9 +261,12 @@ pub fn StepView(
         })
     });
     let fitted = match owner {
-        Owner::Cylinder(cylinder) if spec.drawing == Drawing::Profile => {
-            Some(fitted_profile(cylinder, units))
-        }
+        Owner::Cylinder(cylinder) => match spec.drawing {
+            Drawing::Profile => Some(bore_down(cylinder, units, true)),
+            // At the hone it is asked for: keys are not to wait for it.
+            Drawing::FitBand => Some(bore_down(cylinder, units, false)),
+            _ => None,
+        },
         _ => None,
     };
     let timer = spec

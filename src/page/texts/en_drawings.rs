@@ -9,12 +9,8 @@ pub const CHILL_CAPTION: &str =
     "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
 pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
 pub const DECK_MAP_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point. Filled: still low after the planned cut.";
-pub const PROFILE_CAPTION: &str = "What the fit closes of the bore, exaggerated, from the deck down; to the right it closes. Dashed: one number by Lam\u{e9}'s rings. Right: what the hone must take there, on diameter.";
 pub const AT_ONCE: &str = "all at once";
 pub const WITH_AIR: &str = "with the air entered";
-pub const LEDGE: &str = "ledge";
-pub const LAME: &str = "Lam\u{e9}";
-pub const HONE_TAKES: &str = "hone takes";
 
 /// A level of readings.
 #[must_use]
@@ -116,18 +112,6 @@ pub fn deck_map_label(spots: &str, plane: Option<&str>) -> String {
     match plane {
         Some(plane) => format!("Deck below its highest point: {spots}. Planned cut {plane}."),
         None => format!("Deck below its highest point: {spots}."),
-    }
-}
-
-#[must_use]
-pub fn profile_label(most: &str, lame: &str, stock: Option<(String, String)>) -> String {
-    let closes =
-        format!("The fit closes the bore by up to {most}; one number by Lam\u{e9}'s rings {lame}.");
-    match stock {
-        Some((least, greatest)) => {
-            format!("{closes} The hone takes {least} to {greatest} down the length.")
-        }
-        None => closes,
     }
 }
 

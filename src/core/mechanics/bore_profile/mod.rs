@@ -179,8 +179,12 @@ pub fn bore_profile_meshed(
     fine: &Fineness,
 ) -> Result<BoreProfile, Fault> {
     input.check()?;
-    let solution = solve::solve(input, Mesh::new(input, fine))?;
-    let line = JointLine::new(&solution)?;
+    read(input, &solve::solve(input, Mesh::new(input, fine))?)
+}
+
+/// The answers of a solved profile.
+fn read(input: &BoreProfileInput, solution: &Solution) -> Result<BoreProfile, Fault> {
+    let line = JointLine::new(solution)?;
     let mesh = &solution.mesh;
     let top = mesh.z[mesh.rows()];
     let at = |depth: &Length| top - depth.as_m();
@@ -188,7 +192,7 @@ pub fn bore_profile_meshed(
         inner_change: input
             .depths
             .iter()
-            .map(|d| Length::from_m(2.0 * inside(&solution, at(d))))
+            .map(|d| Length::from_m(2.0 * inside(solution, at(d))))
             .collect(),
         pressure: input
             .depths
@@ -199,16 +203,16 @@ pub fn bore_profile_meshed(
         joint_force: Force::from_n(solution.joint_force.iter().sum()),
         height_change: input
             .flange
-            .map(|_| Length::from_m(height_change(&solution))),
+            .map(|_| Length::from_m(height_change(solution))),
         unknowns: solution.unknowns,
         rounds: solution.rounds,
         residual: solution.residual,
     })
 }
 
-/// Change of a fitted sleeve's inside at each depth after it was bored straight
-/// to `bored`: what was cut off no longer presses, and the thinner wall gives
-/// way. Negative closes.
+/// The profile, and how a fitted sleeve's inside moves at each depth after it
+/// was bored straight to `bored`: what was cut off no longer presses, and the
+/// thinner wall gives way. Negative closes.
 ///
 /// # Errors
 /// As [`bore_profile`]; `bored_d_m` for a diameter outside the sleeve's wall.
@@ -218,7 +222,7 @@ pub fn bore_profile_meshed(
 /// psi (project reference A17a). With Lame's movement at a radius r,
 /// -p b2 / (E (b2 - a2)) ((1 - nu) r + (1 + nu) a2 / r), before and after:
 /// ```
-/// # use coldseat_core::mechanics::bore_profile::{BoreProfileInput, Joint, after_boring};
+/// # use coldseat_core::mechanics::bore_profile::{BoreProfileInput, Joint, bored_profile};
 /// # use coldseat_core::mechanics::rings::Elastic;
 /// # use coldseat_core::quantity::*;
 /// # let c1 = BoreProfileInput {
@@ -244,11 +248,14 @@ pub fn bore_profile_meshed(
 ///     -p * b2 / (24.4e6 * (b2 - a * a)) * (0.725 * r + 1.275 * a * a / r)
 /// };
 /// let want = 2.0 * (moved(293.29, 2.02) - moved(337.988, 2.0));
-/// let change = after_boring(&c1, Diameter::from_inch(4.04))?[0];
+/// let change = bored_profile(&c1, Diameter::from_inch(4.04))?.1[0];
 /// assert!((change.as_inch() / want - 1.0).abs() < 0.005);
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
-pub fn after_boring(input: &BoreProfileInput, bored: Diameter) -> Result<Vec<Length>, Fault> {
+pub fn bored_profile(
+    input: &BoreProfileInput,
+    bored: Diameter,
+) -> Result<(BoreProfile, Vec<Length>), Fault> {
     input.check()?;
     let [from, to] = [input.sleeve_inner, input.sleeve_outer].map(Diameter::as_m);
     let bored_m = bored.as_m();
@@ -267,7 +274,7 @@ pub fn after_boring(input: &BoreProfileInput, bored: Diameter) -> Result<Vec<Len
     let after = solve::solve(&thin, Mesh::new(&thin, &USUAL))?;
     let top = before.mesh.z[before.mesh.rows()];
     let radius = bored.radius().as_m();
-    Ok(input
+    let moved = input
         .depths
         .iter()
         .map(|depth| {
@@ -275,7 +282,8 @@ pub fn after_boring(input: &BoreProfileInput, bored: Diameter) -> Result<Vec<Len
             let [was, is] = [&before, &after].map(|s| radial(s, radius, height));
             Length::from_m(2.0 * (is - was))
         })
-        .collect())
+        .collect();
+    Ok((read(input, &before)?, moved))
 }
 
 /// Cell between two lines that holds a place, and where in it from -1 to 1.

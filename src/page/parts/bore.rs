@@ -1,0 +1,199 @@
+//! The bore of a fitted sleeve down its length: picture, numbers, three
+//! dimensions to try, the order in which sleeves go in. Worked out only while it
+//! is open, and again only when something it hangs on changes.
+
+use crate::drawings::profile::{bore_profile, pressure_down, told};
+use crate::live::{live, words};
+use crate::show::{bare, length, length_unit, number};
+use crate::state::State;
+use crate::texts as t;
+use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::profile::{
+    Dial, FRICTION, Profile, Trial, field_of, needs, order_of_sleeves, profile,
+};
+use coldseat_core::quantity::Length;
+use coldseat_core::quantity::format::{decimals, fixed};
+use coldseat_core::quantity::report::Fault;
+use leptos::prelude::*;
+
+/// The part, open from the beginning or behind a line.
+pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
+    let state = State::here();
+    let open = RwSignal::new(is_open);
+    let asked = Memo::new(move |_| {
+        state.reports.with(|reports| {
+            let report = reports.iter().find(|r| r.cylinder == cylinder)?;
+            state
+                .open
+                .with(|o| o.as_ref().and_then(|o| needs(&o.job, report).ok()))
+        })
+    });
+    let trial = RwSignal::new(None::<Trial>);
+    let worked = Memo::new(move |_| {
+        if !open.get() {
+            return None;
+        }
+        asked.with(|needs| {
+            let needs = needs.as_ref()?;
+            Some(match trial.get() {
+                Some(trial) => profile(&needs.with(trial)),
+                None => profile(needs),
+            })
+        })
+    });
+    let shown = move || worked.with(|worked| Some(result(worked.as_ref()?, units)));
+    let dials = move || {
+        let own = asked.with(|needs| needs.as_ref().map(|needs| needs.trial()));
+        own.filter(|_| open.get())
+            .map(|own| dials(own, trial, units))
+    };
+    let order = move || {
+        let (order, neighbours) = state
+            .open
+            .with(|o| o.as_ref().map(|o| order_of_sleeves(&o.job, cylinder)))?;
+        (open.get() && order.len() > 1)
+            .then(|| view! { <p>{t::order_of_sleeves(&order, neighbours)}</p> }.into_any())
+    };
+    let body = view! { {live(shown)} {live(dials)} {live(order)} };
+    if is_open {
+        return view! { <section class="bore-down">{body}</section> }.into_any();
+    }
+    view! {
+        <details class="help bore-down" on:toggle=move |_| open.update(|open| *open = !*open)>
+            <summary>{t::BORE_DOWN}</summary>
+            {body}
+        </details>
+    }
+    .into_any()
+}
+
+fn result(worked: &Result<Profile, Fault>, units: UnitSystem) -> AnyView {
+    match worked {
+        Ok(profile) => view! {
+            {bore_profile(profile, units)}
+            {table(profile, units)}
+            {pressure_down(profile, units)}
+            {facts(profile, units)}
+        }
+        .into_any(),
+        Err(fault) => view! {
+            <p class="fault">{t::no_profile(t::field(field_of(fault)), fault)}</p>
+        }
+        .into_any(),
+    }
+}
+
+fn table(profile: &Profile, units: UnitSystem) -> AnyView {
+    let cell = |value: Option<Length>| value.map(|v| bare(v.as_m(), units)).unwrap_or_default();
+    let rows: Vec<AnyView> = told(profile)
+        .map(|level| {
+            view! {
+                <tr>
+                    <th scope="row">{bare(level.z.as_m(), units)}</th>
+                    <td>{bare(-level.change.as_m(), units)}</td>
+                    <td>{cell(level.stock)}</td>
+                    <td>{cell(level.stock_bored)}</td>
+                </tr>
+            }
+            .into_any()
+        })
+        .collect();
+    let heads: Vec<AnyView> = t::BORE_COLUMNS
+        .iter()
+        .map(|head| view! { <th scope="col">{*head}</th> }.into_any())
+        .collect();
+    view! {
+        <details class="help">
+            <summary>{t::BORE_NUMBERS}</summary>
+            <table class="bore-numbers">
+                <thead>
+                    <tr>{heads}</tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+            <p class="quiet">{t::on_diameter(length_unit(units).symbol())}</p>
+        </details>
+    }
+    .into_any()
+}
+
+fn facts(profile: &Profile, units: UnitSystem) -> AnyView {
+    let force = |n: f64| number(n, Measure::Force.unit(units));
+    let [least, most] = profile.push_home.map(|f| force(f.as_n()));
+    let [low, high] = FRICTION.map(|mu| fixed(mu, 2));
+    let mut lines = vec![t::push_home(&least, &most, &low, &high)];
+    if let Some(down) = profile.head_sinks {
+        lines.push(t::head_sinks(&length(down.as_m(), units)));
+    }
+    if let Some(down) = profile.pull_sinks {
+        lines.push(t::pull_sinks(&length(down.as_m(), units)));
+    }
+    if let Some([along, across]) = profile.middle().and_then(|level| level.oval) {
+        lines.push(t::closes_oval(
+            &length(-along.as_m(), units),
+            &length(-across.as_m(), units),
+        ));
+    }
+    let lines: Vec<AnyView> = lines
+        .into_iter()
+        .map(|line| view! { <li>{line}</li> }.into_any())
+        .collect();
+    view! { <ul class="bore-facts">{lines}</ul> }.into_any()
+}
+
+fn dials(own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSystem) -> AnyView {
+    let rows: Vec<AnyView> = Dial::ALL
+        .into_iter()
+        .map(|which| dial(which, own, trial, units))
+        .collect();
+    let back = move || {
+        trial.get().map(|_| {
+            view! {
+                <p class="quiet">{t::ONLY_TRIED}</p>
+                <button type="button" on:click=move |_| trial.set(None)>
+                    {t::BACK_TO_JOB}
+                </button>
+            }
+            .into_any()
+        })
+    };
+    view! {
+        <fieldset class="group">
+            <legend>{t::TRY_OTHERS}</legend>
+            {rows}
+            {live(back)}
+        </fieldset>
+    }
+    .into_any()
+}
+
+fn dial(which: Dial, own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSystem) -> AnyView {
+    let unit = length_unit(units);
+    // One digit more than is shown, so that a step is a step.
+    let text = move |value: Length| fixed(unit.from_si(value.as_m()), decimals(unit) + 1);
+    let [from, to, step] = which.reach(own).map(text);
+    let value = move || trial.get().unwrap_or(own).value(which);
+    let spoken = move || length(value().as_m(), units);
+    view! {
+        <label class="dial">
+            <span>{t::dial(which)}</span>
+            <output>{live(spoken)}</output>
+            <input
+                type="range"
+                aria-valuetext=words(spoken)
+                min=from
+                max=to
+                step=step
+                prop:value=words(move || text(value()))
+                on:input=move |event| {
+                    if let Ok(typed) = event_target_value(&event).parse::<f64>() {
+                        let moved = Length::from_m(unit.to_si(typed));
+                        let was = trial.get_untracked().unwrap_or(own);
+                        trial.set(Some(was.moved(which, moved)));
+                    }
+                }
+            />
+        </label>
+    }
+    .into_any()
+}
