@@ -11,6 +11,7 @@ use crate::screens::deck::DeckScreen;
 use crate::screens::drop::DropScreen;
 use crate::screens::engine::EngineScreen;
 use crate::screens::files::FilesScreen;
+use crate::screens::floor::FloorScreen;
 use crate::screens::job::JobScreen;
 use crate::screens::jobs::JobsScreen;
 use crate::screens::new::NewScreen;
@@ -34,6 +35,7 @@ enum Screen {
     Whole(String),
     Deck(String, u8),
     Record(String),
+    Floor(String),
     Engine(String),
 }
 
@@ -73,6 +75,7 @@ pub fn App() -> impl IntoView {
                 View::Whole(_) => Screen::Whole(id),
                 View::Deck(bank) => Screen::Deck(id, bank),
                 View::Record => Screen::Record(id),
+                View::Floor => Screen::Floor(id),
                 View::Engine => Screen::Engine(id),
             }
         }
@@ -96,6 +99,7 @@ pub fn App() -> impl IntoView {
         Screen::Whole(id) => view! { <WholeScreen id=id /> }.into_any(),
         Screen::Deck(id, bank) => view! { <DeckScreen id=id bank=bank /> }.into_any(),
         Screen::Record(id) => view! { <RecordScreen id=id /> }.into_any(),
+        Screen::Floor(id) => view! { <FloorScreen id=id /> }.into_any(),
         Screen::Engine(id) => view! { <EngineScreen id=id /> }.into_any(),
         // A job that only the second store has is on its way.
         Screen::NoJob if state.looking.get() => view! {

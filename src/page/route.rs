@@ -36,6 +36,8 @@ pub enum View {
     Deck(u8),
     /// The printable record.
     Record,
+    /// Targets in large type, to be taped to the block.
+    Floor,
     /// Engine, limits, gauges.
     Engine,
 }
@@ -66,6 +68,7 @@ impl Route {
                     (Some("block"), _) => View::Whole(which.and_then(StepId::from_name)),
                     (Some("deck"), bank) => View::Deck(bank.unwrap_or(1).clamp(1, 2) - 1),
                     (Some("record"), _) => View::Record,
+                    (Some("floor"), _) => View::Floor,
                     (Some("engine"), _) => View::Engine,
                     _ => View::Cylinder(None, None),
                 },
@@ -93,6 +96,7 @@ impl Route {
                 View::Whole(Some(step)) => format!("#/job/{id}/block/{}", step.spec().name),
                 View::Deck(bank) => format!("#/job/{id}/deck/{}", bank + 1),
                 View::Record => format!("#/job/{id}/record"),
+                View::Floor => format!("#/job/{id}/floor"),
                 View::Engine => format!("#/job/{id}/engine"),
             },
         }
@@ -128,6 +132,7 @@ mod tests {
             job(View::Whole(Some(StepId::Datum))),
             job(View::Deck(1)),
             job(View::Record),
+            job(View::Floor),
             job(View::Engine),
         ] {
             assert_eq!(Route::parse(&route.address()), route);

@@ -9,7 +9,7 @@ use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use fantoccini::Client;
 use fantoccini::elements::Element;
-use fantoccini::wd::PrintConfiguration;
+use fantoccini::wd::{PrintConfiguration, PrintSize};
 use serde_json::{Value, json};
 
 use crate::driver::Ask;
@@ -313,6 +313,17 @@ impl Page {
     /// Writes the printed page to `NAME.pdf` among the pictures.
     pub async fn print(&self, name: &str) -> Result<PathBuf> {
         let pdf = self.client.print(PrintConfiguration::default()).await?;
+        keep(&format!("{name}.pdf"), &pdf)
+    }
+
+    /// As [`Page::print`], on paper of this width and height in centimetres.
+    pub async fn print_on(&self, name: &str, width: f64, height: f64) -> Result<PathBuf> {
+        let size = PrintSize { width, height };
+        let setting = PrintConfiguration::builder()
+            .size(size)
+            .build()
+            .map_err(|error| anyhow!("{error:?}"))?;
+        let pdf = self.client.print(setting).await?;
         keep(&format!("{name}.pdf"), &pdf)
     }
 

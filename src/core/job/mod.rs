@@ -24,6 +24,7 @@ pub mod drop;
 pub mod engine;
 pub mod field;
 mod field_kind;
+pub mod handover;
 pub mod ledger;
 pub mod loads;
 pub mod origin;

@@ -4,6 +4,7 @@ pub mod deck;
 pub mod drop;
 pub mod engine;
 pub mod files;
+pub mod floor;
 pub mod job;
 pub mod jobs;
 pub mod new;

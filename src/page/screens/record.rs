@@ -4,12 +4,15 @@ use crate::browser;
 use crate::live::live;
 use crate::parts::notice::export_button;
 use crate::parts::strip::bore;
+use crate::route::{Route, View};
 use crate::screens::job::job_head;
 use crate::share::file::save_table;
+use crate::share::qr::qr;
 use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::deck::{Lock, lock, plan};
+use coldseat_core::job::handover::{deck_heights, gasket, not_done};
 use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
 use coldseat_core::job::step::{Mark, StepId};
 use coldseat_core::job::{Field, Job, Owner, Place, UnitSystem};
@@ -29,6 +32,11 @@ pub fn RecordScreen(
             .open
             .with(|open| open.as_ref().map(|o| record(&o.job, &reports, units)))
     };
+    let floor = Route::Job {
+        id: id.clone(),
+        view: View::Floor,
+    }
+    .address();
     view! {
         {job_head(state, &id)}
         <div class="row screen-only">
@@ -36,6 +44,9 @@ pub fn RecordScreen(
                 {t::PRINT}
             </button>
             {export_button(state)}
+            <a class="button" href=floor>
+                {t::FLOOR_SHEET}
+            </a>
             <button type="button" on:click=move |_| save_table(state)>
                 {t::SAVE_CSV}
             </button>
@@ -74,31 +85,32 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
     let decks: Vec<AnyView> = (0..job.engine.banks())
         .map(|bank| deck_line(job, reports, bank, units))
         .collect();
-    let open: Vec<AnyView> = reports
+    let open: Vec<String> = reports
         .iter()
         .filter(|r| !matches!(r.state, Condition::Seated))
         .map(|r| {
+            if r.state == Condition::LeftOut {
+                return format!("{} {}: {}", t::CYLINDER, r.cylinder, t::state(r.state));
+            }
             let why = r
                 .step(r.current)
                 .map(|s| t::next(&s.next, units))
                 .unwrap_or_default();
-            let words = if r.state == Condition::LeftOut {
-                format!("{} {}: {}", t::CYLINDER, r.cylinder, t::state(r.state))
-            } else {
-                format!("{} {}: {why}", t::CYLINDER, r.cylinder)
-            };
-            view! { <li>{words}</li> }.into_any()
+            format!("{} {}: {why}", t::CYLINDER, r.cylinder)
         })
         .collect();
     let open = if open.is_empty() {
         view! { <p>{t::NOTHING_OPEN}</p> }.into_any()
     } else {
-        view! {
-            <p>{t::NOT_DONE}</p>
-            <ul>{open}</ul>
-        }
-        .into_any()
+        list(t::NOT_DONE, open)
     };
+    let steps: Vec<String> = not_done(job, reports)
+        .iter()
+        .map(|(step, whose)| t::step_not_done(*step, whose, job.cylinders().count()))
+        .collect();
+    let steps = (!steps.is_empty()).then(|| {
+        view! { <p>{format!("{}: {}.", t::STEPS_NOT_DONE, steps.join("; "))}</p> }
+    });
     let limit = |field: Field| {
         job.engine_si(field)
             .map_or_else(|| "\u{2013}".to_owned(), |si| bare(si, units))
@@ -118,6 +130,7 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
                 {format!("{}: {}", t::FROM_ENGINE, job.engine.name)}<br />
                 {format!("{} {}", t::PRINTED, browser::date(browser::now()))}
             </p>
+            {essentials(job, reports, units)}
         </header>
         <div class="record-table" role="region" aria-label=t::AS_LEFT tabindex="0">
             <table>
@@ -132,10 +145,12 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
         </div>
         <p>{limits}</p>
         {decks}
+        {gasket_line(job, units)}
         {open}
+        {steps}
         {remarks(job)}
         {(!job.note.is_empty()).then(|| view! { <p>{format!("{}: {}", t::NOTE, job.note)}</p> })}
-        <p class="record-words">{t::STANDING_WORDS}</p>
+        <p class="record-words">{format!("{} {}", t::RECORD_CAUTION, t::STANDING_WORDS)}</p>
         <div class="record-sign">
             <p>{t::SIGNED}</p>
             <p>{t::DATE}</p>
@@ -156,18 +171,7 @@ fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
             )
         }
     };
-    let dash = || "\u{2013}".to_owned();
-    let fit = match report.step(StepId::Fit).map(|s| &s.answer) {
-        Some(Answer::Fit(fit, _)) => bare(fit.interference_mean.as_m(), units),
-        _ => dash(),
-    };
-    let (gap, tilt) = match report.step(StepId::Seat).map(|s| &s.answer) {
-        Some(Answer::Seat(seat)) => (
-            bare(seat.gap_mean.as_m(), units),
-            bare(seat.tilt.as_m(), units),
-        ),
-        _ => (dash(), dash()),
-    };
+    let (fit, gap, tilt) = fit_and_seat(report, units);
     let pulls = job
         .entries
         .values(Owner::Cylinder(report.cylinder), Field::PullReleased)
@@ -242,17 +246,81 @@ fn remarks(job: &Job) -> Option<AnyView> {
             lines.push(format!("{} {cylinder}: {}", t::CYLINDER, times.join(", ")));
         }
     }
-    (!lines.is_empty()).then(|| {
-        let items: Vec<AnyView> = lines
-            .into_iter()
-            .map(|words| view! { <li>{words}</li> }.into_any())
-            .collect();
-        view! {
-            <p>{t::REMARKS}</p>
-            <ul>{items}</ul>
-        }
-        .into_any()
-    })
+    (!lines.is_empty()).then(|| list(t::REMARKS, lines))
+}
+
+/// Lines under a word.
+fn list(head: &'static str, lines: Vec<String>) -> AnyView {
+    let items: Vec<AnyView> = lines
+        .into_iter()
+        .map(|words| view! { <li>{words}</li> }.into_any())
+        .collect();
+    view! {
+        <p>{head}</p>
+        <ul>{items}</ul>
+    }
+    .into_any()
+}
+
+/// The gasket to buy, once the pistons are measured.
+fn gasket_line(job: &Job, units: UnitSystem) -> AnyView {
+    let words = match gasket(job) {
+        None => t::GASKET_UNKNOWN.to_owned(),
+        Some(found) => t::gasket(&found, units),
+    };
+    view! { <p>{words}</p> }.into_any()
+}
+
+/// The essentials as a code for a phone's camera: in letters and digits that it
+/// packs best, as much as fits.
+fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Option<AnyView> {
+    let plain = |text: &str, most: usize| -> String {
+        text.to_uppercase()
+            .chars()
+            .filter(|c| c.is_ascii_alphanumeric() || " .-/:".contains(*c))
+            .take(most)
+            .collect()
+    };
+    let date = browser::date(browser::now());
+    let day = date.get(..10).unwrap_or_default();
+    let lines: Vec<String> = reports
+        .iter()
+        .map(|report| {
+            let (fit, gap, _) = fit_and_seat(report, units);
+            let state = plain(t::state(report.state), 12);
+            plain(&format!("{} {fit} {gap} {state}", report.cylinder), 40)
+        })
+        .collect();
+    let head = format!("{} {day} {}", t::QR_HEAD, plain(&job.name, 30));
+    let whose = format!(
+        "{} / {}",
+        plain(&job.customer, 30),
+        plain(&job.engine.name, 30)
+    );
+    [
+        format!("{head} / {whose} / {}", lines.join("/")),
+        format!("{head} / {}", lines.join("/")),
+        format!("{head} / {whose}"),
+    ]
+    .iter()
+    .find_map(|text| qr(text))
+}
+
+/// Interference, gap and tilt of a cylinder, a dash where there is none.
+fn fit_and_seat(report: &CylinderReport, units: UnitSystem) -> (String, String, String) {
+    let dash = || "\u{2013}".to_owned();
+    let fit = match report.step(StepId::Fit).map(|s| &s.answer) {
+        Some(Answer::Fit(fit, _)) => bare(fit.interference_mean.as_m(), units),
+        _ => dash(),
+    };
+    match report.step(StepId::Seat).map(|s| &s.answer) {
+        Some(Answer::Seat(seat)) => (
+            fit,
+            bare(seat.gap_mean.as_m(), units),
+            bare(seat.tilt.as_m(), units),
+        ),
+        _ => (fit, dash(), dash()),
+    }
 }
 
 fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem) -> AnyView {
@@ -277,5 +345,14 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
             }
         }
     };
-    view! { <p>{format!("{name}: {words}")}</p> }.into_any()
+    let heights: Vec<String> = deck_heights(job, reports, bank)
+        .into_iter()
+        .map(|height| length(height.as_m(), units))
+        .collect();
+    let after = if heights.is_empty() {
+        String::new()
+    } else {
+        format!("; {}: {}", t::NEW_DECK_HEIGHT, heights.join(", "))
+    };
+    view! { <p>{format!("{name}: {words}{after}")}</p> }.into_any()
 }

@@ -2,3 +2,4 @@
 
 pub mod file;
 pub mod import;
+pub mod qr;

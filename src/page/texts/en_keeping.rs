@@ -3,10 +3,13 @@
 use super::{bank, place_title, step_title};
 use crate::keeper::Keeping;
 use crate::share::import::Outcome;
+use crate::show::length;
 use coldseat_core::document::backup::Reminder;
 use coldseat_core::document::file::FileFault;
 use coldseat_core::document::merge::Spot;
-use coldseat_core::job::Owner;
+use coldseat_core::job::handover::Gasket;
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::{Owner, UnitSystem};
 
 /// How far what was typed last has come.
 #[must_use]
@@ -159,5 +162,56 @@ pub fn reminder(due: Reminder) -> String {
     match due.days {
         Some(days) => format!("Last backup {days} days ago, {jobs} changed since."),
         None => format!("No backup yet of {jobs} on this device."),
+    }
+}
+
+pub const FLOOR_SHEET: &str = "Floor sheet";
+pub const FLOOR_WHAT: &str =
+    "Sleeve and block at one temperature; depth from the deck beside the bore.";
+pub const HONE_TO: &str = "Hone the bore to";
+pub const CUT_TO: &str = "Cut the counterbore to";
+pub const STANDS_PROUD: &str = "Flange stands proud";
+pub const STEPS_NOT_DONE: &str = "Steps not done";
+pub const NEW_DECK_HEIGHT: &str = "new height above the main line";
+pub const RECORD_CAUTION: &str =
+    "Seated and in the band mean: within the limits named above, by the readings in this record.";
+pub const GASKET_UNKNOWN: &str = "Head gasket to buy: not known, no piston was measured.";
+pub const QR_LABEL: &str = "Code with the essentials of this record";
+pub const QR_HEAD: &str = "COLDSEAT RECORD";
+
+/// The gasket to buy.
+#[must_use]
+pub fn gasket(gasket: &Gasket, units: UnitSystem) -> String {
+    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let most = show(gasket.protrusion);
+    let Some(least) = gasket.least.map(show) else {
+        return format!(
+            "Head gasket to buy: largest protrusion {most}; the least clearance to the head is not entered."
+        );
+    };
+    let entered = match (gasket.entered.map(show), gasket.suffices()) {
+        (Some(entered), Some(true)) => format!("; {entered} as entered is thick enough"),
+        (Some(entered), _) => format!("; {entered} AS ENTERED IS TOO THIN"),
+        (None, _) => String::new(),
+    };
+    format!("Head gasket to buy: at least {least} compressed (largest protrusion {most}){entered}.")
+}
+
+/// A step that was not done, with the cylinders where not all want it.
+#[must_use]
+pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize) -> String {
+    let numbers: Vec<String> = whose
+        .iter()
+        .filter_map(|owner| match owner {
+            Owner::Cylinder(cylinder) => Some(cylinder.to_string()),
+            Owner::Bank(number) => Some(bank(*number).to_owned()),
+            Owner::Block => None,
+        })
+        .collect();
+    let title = step_title(step);
+    if numbers.is_empty() || numbers.len() == cylinders {
+        title.to_owned()
+    } else {
+        format!("{title} ({})", numbers.join(", "))
     }
 }
