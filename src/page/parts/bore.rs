@@ -171,14 +171,20 @@ fn dial(which: Dial, own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSyst
     let unit = length_unit(units);
     // One digit more than is shown, so that a step is a step.
     let text = move |value: Length| fixed(unit.from_si(value.as_m()), decimals(unit) + 1);
+    let id = match which {
+        Dial::Fit => "try-fit",
+        Dial::Wall => "try-wall",
+        Dial::Flange => "try-flange",
+    };
     let [from, to, step] = which.reach(own).map(text);
     let value = move || trial.get().unwrap_or(own).value(which);
     let spoken = move || length(value().as_m(), units);
     view! {
-        <label class="dial">
-            <span>{t::dial(which)}</span>
-            <output>{live(spoken)}</output>
+        <div class="dial">
+            <label for=id>{t::dial(which)}</label>
+            <span aria-hidden="true">{live(spoken)}</span>
             <input
+                id=id
                 type="range"
                 aria-valuetext=words(spoken)
                 min=from
@@ -193,7 +199,7 @@ fn dial(which: Dial, own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSyst
                     }
                 }
             />
-        </label>
+        </div>
     }
     .into_any()
 }

@@ -20,8 +20,10 @@ pub enum Joint {
 
 /// Most rounds of the search for the contact.
 const ROUNDS: usize = 100;
-/// Most numbers of the stiffness matrix: 24 MB.
-const MOST_STORED: usize = 3_000_000;
+/// Most numbers of the stiffness matrix: 16 MB.
+const MOST_STORED: usize = 2_000_000;
+/// Most cells of a mesh, whose own matrices are 7 MB then.
+const MOST_CELLS: usize = 3500;
 
 /// Radial and axial values at the nodes of both bodies.
 pub(super) type Nodal = Vec<[f64; 2]>;
@@ -119,6 +121,9 @@ pub(super) struct Assembly<'a> {
 /// A fault at `sleeve.length_m` for a mesh too large, at `joint` for a contact
 /// that is not found.
 pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
+    if mesh.columns() * mesh.rows() > MOST_CELLS {
+        return Err(too_slender());
+    }
     let mut a = Assembly::new(input, &mesh);
     let mut rounds = 0;
     let mut search = Search::new();
@@ -151,6 +156,13 @@ pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
             mesh,
         });
     }
+}
+
+fn too_slender() -> Fault {
+    Fault::new(
+        "sleeve.length_m",
+        "this sleeve is too long for its wall to be meshed: check length and wall",
+    )
 }
 
 impl<'a> Assembly<'a> {
@@ -328,10 +340,7 @@ impl<'a> Assembly<'a> {
         }
         let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
         if stored > MOST_STORED {
-            return Err(Fault::new(
-                "sleeve.length_m",
-                "this sleeve is too long for its wall to be meshed: check length and wall",
-            ));
+            return Err(too_slender());
         }
         let mut matrix = Skyline::new(first);
         let mut load = vec![0.0; count];
