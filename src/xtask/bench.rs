@@ -33,10 +33,13 @@ pub fn bench() -> Outcome<()> {
     let interpreter = python()?;
     crate::page::fetch_crates()?;
     println!("\n== natively, optimized: builds, then about ten seconds");
-    let native = medians(&run::run_and_keep(
+    let output = run::run_and_keep(
         check::here(cargo()).args(["bench", "-p", "coldseat-tests", "--bench", "native"]),
         "see the message above",
-    )?);
+    )?;
+    let native = medians(&output);
+    println!("\n== scikit-fem on the same mesh of the bore profile");
+    let fem = same_mesh(&interpreter, &output)?;
     println!("\n== in the browser, optimized: builds, then about ten seconds");
     let mut command = check::wasm_test(&tools, "bench_wasm")?;
     command.args(["--release", "--", "--nocapture"]);
@@ -61,8 +64,10 @@ pub fn bench() -> Outcome<()> {
     let script = layout::checkout().join("tests/crosscheck/stiff.py");
     let scipy = run::run_and_keep(Command::new(interpreter).arg(script), "see above")?;
     println!("\n== {REQUESTS} mixed requests through the evaluator");
-    let stream = stream()?;
+    let stream = stream(&MIXED, REQUESTS)?;
+    let profiles = stream_of_profiles()?;
     table(&native, &browser, &scipy, &stream)?;
+    bore(&native, fem, &profiles);
     hand(&pace)
 }
 
@@ -82,7 +87,76 @@ struct Stream {
     megabytes: Option<f64>,
 }
 
-fn stream() -> Outcome<Stream> {
+/// Requests of many kinds, a refused one among them.
+const MIXED: [&str; 5] = [
+    r#"{"id":1,"calc":"ring_gap","inputs":{"gap_m":0.0004,"bore_change_m":5e-5}}"#,
+    r#"{"id":2,"calc":"wall","inputs":{"measured_m":0.008,"old_d_m":0.1,"new_d_m":0.108,"offset_m":0}}"#,
+    r#"{"id":3,"calc":"contraction","inputs":{"material":"gray_iron","length_m":0.1,"from_k":293.15,"to_k":77.355}}"#,
+    r#"{"id":4,"calc":"scatter","inputs":{"errors_m":[1e-6,"x"]}}"#,
+    r#"{"id":5,"calc":"oxygen","inputs":{"room_m3":100,"nitrogen_l":10,"room_k":293.15,"air_changes_per_h":2,"release_s":600}}"#,
+];
+
+/// The bore profile of the cases, as a request.
+const PROFILE: &str = r#"{"id":1,"calc":"bore_profile","inputs":{"sleeve":{"inner_d_m":0.1016,"outer_d_m":0.10795,"length_m":0.152,"flange_outer_d_m":0.113,"flange_thickness_m":0.00508,"youngs_pa":1.68e11,"poisson":0.275},"block":{"outer_d_m":0.151,"youngs_pa":1.1e11,"poisson":0.26,"below_m":0.01,"jacket":{"wall_m":0.0064,"deck_m":0.0152,"bottom_m":0.0152}},"interference_m":3.2e-5,"joint":"frictionless","clamp_n":0,"z_m":[0,0.05,0.1]}}"#;
+
+/// Enough of them to fill a pipe, so that most are answered when the memory is
+/// read.
+fn stream_of_profiles() -> Outcome<Stream> {
+    stream(&[PROFILE], 400)
+}
+
+/// Milliseconds of scikit-fem on the mesh that the native run printed, and the
+/// largest difference of the inside, micrometres.
+fn same_mesh(interpreter: &Path, native: &str) -> Outcome<[f64; 2]> {
+    let script = layout::checkout().join("tests/crosscheck/same_mesh.py");
+    let broken = |error: std::io::Error| Trouble::with_file(&script, &error);
+    let mut child = Command::new(interpreter)
+        .env("PYTHONDONTWRITEBYTECODE", "1")
+        .arg(&script)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .map_err(broken)?;
+    if let Some(mut input) = child.stdin.take() {
+        input.write_all(native.as_bytes()).map_err(broken)?;
+    }
+    let output = child.wait_with_output().map_err(broken)?;
+    let text = String::from_utf8_lossy(&output.stdout);
+    let numbers: Vec<f64> = text
+        .lines()
+        .filter_map(|line| line.strip_prefix("skfem\t"))
+        .flat_map(|rest| rest.split('\t'))
+        .filter_map(|number| number.trim().parse().ok())
+        .collect();
+    match numbers[..] {
+        [ms, um] => Ok([ms, um]),
+        _ => Err(Trouble::new(
+            "scikit-fem gave no timing",
+            "see its output above",
+        )),
+    }
+}
+
+fn bore(native: &BTreeMap<String, f64>, [ms, um]: [f64; 2], profiles: &Stream) {
+    let own = native
+        .get("bore_profile, jacketed")
+        .map_or(f64::NAN, |us| us / 1e3);
+    println!(
+        "\nbore profile: scikit-fem on the same mesh {ms:.1} ms, {:.0} times the core; the inside \
+         differs by at most {um:.3} um; memory of a program that does nothing else {}",
+        ms / own,
+        profiles.memory(),
+    );
+}
+
+impl Stream {
+    fn memory(&self) -> String {
+        self.megabytes
+            .map_or_else(|| "unknown".to_owned(), |mb| format!("{mb:.1} MB"))
+    }
+}
+
+fn stream(lines: &[&str], count: usize) -> Outcome<Stream> {
     let program = check::evaluator()?;
     let broken = |error: std::io::Error| Trouble::with_file(&program, &error);
     let begun = Instant::now();
@@ -91,16 +165,9 @@ fn stream() -> Outcome<Stream> {
         .stdout(Stdio::null())
         .spawn()
         .map_err(broken)?;
-    let lines = [
-        r#"{"id":1,"calc":"ring_gap","inputs":{"gap_m":0.0004,"bore_change_m":5e-5}}"#,
-        r#"{"id":2,"calc":"wall","inputs":{"measured_m":0.008,"old_d_m":0.1,"new_d_m":0.108,"offset_m":0}}"#,
-        r#"{"id":3,"calc":"contraction","inputs":{"material":"gray_iron","length_m":0.1,"from_k":293.15,"to_k":77.355}}"#,
-        r#"{"id":4,"calc":"scatter","inputs":{"errors_m":[1e-6,"x"]}}"#,
-        r#"{"id":5,"calc":"oxygen","inputs":{"room_m3":100,"nitrogen_l":10,"room_k":293.15,"air_changes_per_h":2,"release_s":600}}"#,
-    ];
     let mut megabytes = None;
     if let Some(mut input) = child.stdin.take() {
-        for i in 0..REQUESTS {
+        for i in 0..count {
             writeln!(input, "{}", lines[i % lines.len()]).map_err(broken)?;
         }
         input.flush().map_err(broken)?;
@@ -158,9 +225,7 @@ fn table(
     println!(
         "evaluator, {REQUESTS} requests        {:>9.1} s, at most {} of memory",
         stream.seconds,
-        stream
-            .megabytes
-            .map_or_else(|| "unknown".to_owned(), |mb| format!("{mb:.1} MB")),
+        stream.memory(),
     );
     println!("\ntargets:");
     for (name, kind, most) in TARGETS {

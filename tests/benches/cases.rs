@@ -104,11 +104,17 @@ fn sixteen() {
 }
 
 fn profile() {
+    let input = usual_profile();
+    std::hint::black_box(bore_profile(std::hint::black_box(&input)).expect("in range"));
+}
+
+/// The jacketed block that crosscheck/same_mesh.py solves too.
+pub fn usual_profile() -> BoreProfileInput {
     let iron = |gpa: f64, poisson| Elastic {
         youngs: Pressure::from_pa(gpa * 1e9),
         poisson,
     };
-    let input = BoreProfileInput {
+    BoreProfileInput {
         sleeve_inner: Diameter::from_m(0.1016),
         sleeve_outer: Diameter::from_m(0.10795),
         length: Length::from_m(0.152),
@@ -134,8 +140,7 @@ fn profile() {
         depths: (0..40)
             .map(|i| Length::from_m(0.0039 * f64::from(i)))
             .collect(),
-    };
-    std::hint::black_box(bore_profile(std::hint::black_box(&input)).expect("in range"));
+    }
 }
 
 /// A seat request as a line.

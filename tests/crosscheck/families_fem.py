@@ -99,11 +99,11 @@ def straight_over_log(inner, outer, t_inner, t_outer, per_k):
 
 
 class Body:
-    def __init__(self, xs, ys, keep, youngs, poisson, strain):
+    def __init__(self, xs, ys, element, keep, youngs, poisson, strain):
         mesh = MeshQuad.init_tensor(xs, ys)
         centre = mesh.p[:, mesh.t].mean(axis=1)
         mesh = mesh.restrict(np.nonzero(keep(*centre))[0])
-        self.basis = Basis(mesh, ElementVector(ElementQuad2()), intorder=4)
+        self.basis = Basis(mesh, ElementVector(element), intorder=4)
         lam = youngs * poisson / (1 + poisson) / (1 - 2 * poisson)
         self.k = asm(stiffness, self.basis, lam=lam, mu=youngs / 2 / (1 + poisson)).tocsr()
         self.growth = np.zeros(self.basis.N)
@@ -120,15 +120,16 @@ class Body:
         self.axis = np.zeros(self.basis.N, int)
         for name, axis in (("u^1", 0), ("u^2", 1)):
             for dofs in (self.basis.nodal_dofs, self.basis.facet_dofs, self.basis.interior_dofs):
-                self.axis[dofs[axis]] = axis
+                self.axis[dofs[axis::2]] = axis
 
     def find(self, axis, where):
         i = np.nonzero((self.axis == axis) & where(self.at[0], self.at[1]))[0]
         return i[np.lexsort((self.at[1, i], self.at[0, i]))]
 
 
-def equilibrium(x, fine=1):
-    """Everything at rest. `fine` draws the mesh together at the ledge's corners."""
+def equilibrium(x, fine=1, lines=None, element=ElementQuad2()):
+    """Everything at rest. `fine` draws the mesh together at the ledge's corners;
+    `lines` are those of a mesh of another program."""
     s, k = x["sleeve"], x["block"]
     a, b, f, c = (d / 2 for d in (s["inner_d_m"], s["outer_d_m"], s["flange_outer_d_m"], k["outer_d_m"]))
     foot, ledge = k["below_m"], k["below_m"] + s["length_m"]
@@ -150,9 +151,11 @@ def equilibrium(x, fine=1):
     xs = np.concatenate([graded([a, b], wall / 4 / fine, 1.5, wall / 4)[:-1],
                          graded(sorted(r for r in radii if r >= b), wall / 4 / fine, 1.5, 0.006)])
     ys = graded(sorted(heights), wall / 8 / fine, 1.4, 0.004)
+    if lines:
+        xs, ys = lines
     in_jacket = lambda r, z: jacket is not None and (r > b + jacket["wall_m"]) & (z > jacket["bottom_m"]) & (z < top - jacket["deck_m"])
-    sleeve = Body(xs, ys, lambda r, z: (z > foot) & (r < np.where(z > ledge, f, b)), s["youngs_pa"], s["poisson"], strains[0])
-    block = Body(xs, ys, lambda r, z: (r > np.where(z > ledge, f, b)) & ~np.asarray(in_jacket(r, z)), k["youngs_pa"], k["poisson"], strains[1])
+    sleeve = Body(xs, ys, element, lambda r, z: (z > foot) & (r < np.where(z > ledge, f, b)), s["youngs_pa"], s["poisson"], strains[0])
+    block = Body(xs, ys, element, lambda r, z: (r > np.where(z > ledge, f, b)) & ~np.asarray(in_jacket(r, z)), k["youngs_pa"], k["poisson"], strains[1])
     near = lambda p, q: np.abs(p - q) < tiny
     joint = lambda r, z: near(r, b) & (z < ledge + tiny) & (z > foot - tiny)
     seat = lambda r, z: near(z, ledge) & (r > b - tiny) & (r < f + tiny)

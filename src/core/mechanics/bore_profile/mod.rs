@@ -210,6 +210,17 @@ fn read(input: &BoreProfileInput, solution: &Solution) -> Result<BoreProfile, Fa
     })
 }
 
+/// Radii and heights, m, of the lines of the usual mesh, heights from the
+/// block's foot: for solving the same mesh by another program.
+///
+/// # Errors
+/// As [`bore_profile`].
+pub fn mesh_lines(input: &BoreProfileInput) -> Result<[Vec<f64>; 2], Fault> {
+    input.check()?;
+    let mesh = Mesh::new(input, &USUAL);
+    Ok([mesh.r, mesh.z])
+}
+
 /// The profile, and how a fitted sleeve's inside moves at each depth after it
 /// was bored straight to `bored`: what was cut off no longer presses, and the
 /// thinner wall gives way. Negative closes.
