@@ -14,6 +14,7 @@ use crate::screens::files::FilesScreen;
 use crate::screens::floor::FloorScreen;
 use crate::screens::job::JobScreen;
 use crate::screens::jobs::JobsScreen;
+use crate::screens::learnt::LearntScreen;
 use crate::screens::new::NewScreen;
 use crate::screens::record::RecordScreen;
 use crate::screens::settings::SettingsScreen;
@@ -29,6 +30,7 @@ enum Screen {
     Drop,
     New,
     Files,
+    Learnt,
     Settings,
     NoJob,
     Cylinder(String),
@@ -65,6 +67,7 @@ pub fn App() -> impl IntoView {
         Route::Drop => Screen::Drop,
         Route::New => Screen::New,
         Route::Files => Screen::Files,
+        Route::Learnt => Screen::Learnt,
         Route::Settings => Screen::Settings,
         Route::Job { id, view } => {
             // Only whether there is a job of this key, not what is in it.
@@ -94,6 +97,7 @@ pub fn App() -> impl IntoView {
         Screen::Drop => view! { <DropScreen /> }.into_any(),
         Screen::New => view! { <NewScreen /> }.into_any(),
         Screen::Files => view! { <FilesScreen /> }.into_any(),
+        Screen::Learnt => view! { <LearntScreen /> }.into_any(),
         Screen::Settings => view! { <SettingsScreen /> }.into_any(),
         Screen::Cylinder(id) => view! { <JobScreen id=id /> }.into_any(),
         Screen::Whole(id) => view! { <WholeScreen id=id /> }.into_any(),

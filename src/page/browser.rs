@@ -209,6 +209,15 @@ pub fn print() {
     let _ = window().print();
 }
 
+/// Lets the browser do what waits, before long work goes on.
+pub async fn breathe() {
+    let promise = js_sys::Promise::new(&mut |done, _| {
+        let _ = window().set_timeout_with_callback(&done);
+    });
+    // It cannot fail.
+    let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
+}
+
 fn session() -> Option<web_sys::Storage> {
     window().session_storage().ok().flatten()
 }

@@ -14,6 +14,8 @@ pub enum Route {
     New,
     /// Backup, files and the bin.
     Files,
+    /// What finished jobs teach.
+    Learnt,
     /// Settings.
     Settings,
     /// Inside a job.
@@ -58,6 +60,7 @@ impl Route {
             (Some("drop"), None, ..) => Self::Drop,
             (Some("new"), None, ..) => Self::New,
             (Some("files"), None, ..) => Self::Files,
+            (Some("learnt"), None, ..) => Self::Learnt,
             (Some("settings"), None, ..) => Self::Settings,
             (Some("job"), Some(id), what, which, step) if is_id(id) => Self::Job {
                 id: id.to_owned(),
@@ -85,6 +88,7 @@ impl Route {
             Self::Drop => "#/drop".to_owned(),
             Self::New => "#/new".to_owned(),
             Self::Files => "#/files".to_owned(),
+            Self::Learnt => "#/learnt".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Job { id, view } => match view {
                 View::Cylinder(None, _) => format!("#/job/{id}"),
@@ -124,6 +128,7 @@ mod tests {
             Route::Drop,
             Route::New,
             Route::Files,
+            Route::Learnt,
             Route::Settings,
             job(View::Cylinder(None, None)),
             job(View::Cylinder(Some(3), None)),

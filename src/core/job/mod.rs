@@ -25,6 +25,7 @@ pub mod engine;
 pub mod field;
 mod field_kind;
 pub mod handover;
+pub mod learnt;
 pub mod ledger;
 pub mod loads;
 pub mod origin;

@@ -6,6 +6,7 @@ pub mod clearance;
 pub mod deck_cuts;
 pub mod deck_map;
 pub mod fit_band;
+pub mod lessons;
 pub mod own_cuts;
 pub mod plan;
 pub mod profile;

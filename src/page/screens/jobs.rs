@@ -166,9 +166,12 @@ pub fn JobsScreen() -> impl IntoView {
         {live(search)}
         {live(list)}
         {live(kept)}
-        <p>
+        <p class="row">
             <a class="button" href="#/files">
                 {t::FILES}
+            </a>
+            <a class="button" href="#/learnt">
+                {t::LEARNT}
             </a>
         </p>
         <section class="demos" aria-labelledby="demo-heading">

@@ -7,6 +7,7 @@ pub mod files;
 pub mod floor;
 pub mod job;
 pub mod jobs;
+pub mod learnt;
 pub mod new;
 pub mod record;
 pub mod settings;

@@ -8,6 +8,7 @@ use coldseat_core::document::backup::Reminder;
 use coldseat_core::document::file::FileFault;
 use coldseat_core::document::merge::Spot;
 use coldseat_core::job::handover::Gasket;
+use coldseat_core::job::learnt::{Lesson, Offer, Series};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Owner, UnitSystem};
 
@@ -214,4 +215,80 @@ pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize) -> String 
     } else {
         format!("{title} ({})", numbers.join(", "))
     }
+}
+
+pub const LEARNT: &str = "What your jobs teach";
+pub const LEARNT_WHAT: &str =
+    "From finished jobs, sleeves that are home only; the latest sixty jobs count.";
+pub const NOTHING_LEARNT: &str =
+    "No job is finished yet: a job counts when every sleeve in it is home.";
+pub const FEW_DATA: &str = "Few data: do not build on this yet.";
+pub const OFFER: &str = "For the next job";
+pub const OFFER_TAKE: &str = "Use for new jobs";
+pub const OFFER_TAKEN: &str =
+    "New engines begin with these numbers; jobs already begun keep their own.";
+
+/// What is learnt.
+#[must_use]
+pub const fn lesson(lesson: Lesson) -> &'static str {
+    match lesson {
+        Lesson::Feed => "Counterbore depth against depth wanted (plus: too deep)",
+        Lesson::Fit => "Fit against the middle of its band (plus: too tight)",
+        Lesson::DropFree => "Predicted clearance of sleeves that dropped freely",
+        Lesson::DropDragged => "Predicted clearance of sleeves that dragged",
+        Lesson::DropStuck => "Predicted clearance of sleeves that stuck",
+        Lesson::Settling => "Height lost from first pull to last",
+    }
+}
+
+/// Number, mean, spread and interval of a lesson.
+#[must_use]
+pub fn lesson_numbers(series: &Series, units: UnitSystem) -> String {
+    let n = series.values.len();
+    let Some(s) = series.scatter else {
+        return match series.values.first() {
+            Some(only) => format!("One value: {}", length(only.as_m(), units)),
+            None => String::new(),
+        };
+    };
+    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    format!(
+        "{n} values, mean {}, spread (1 sd) {}; 95 % of the next ones lie between {} and {} (95 % sure)",
+        show(s.mean),
+        show(s.sd),
+        show(s.low),
+        show(s.high)
+    )
+}
+
+/// A lesson's drawing in words.
+#[must_use]
+pub fn lesson_label(series: &Series, units: UnitSystem) -> String {
+    format!(
+        "{}. {}",
+        lesson(series.lesson),
+        lesson_numbers(series, units)
+    )
+}
+
+/// From how many jobs.
+#[must_use]
+pub fn learnt_from(jobs: usize) -> String {
+    match jobs {
+        1 => "From one finished job.".into(),
+        jobs => format!("From {jobs} finished jobs."),
+    }
+}
+
+/// What the shop's feeds offer.
+#[must_use]
+pub fn offer(offer: &Offer, units: UnitSystem) -> String {
+    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    format!(
+        "By your last {} counterbores the feed spreads by {}. With your clean-up, planned cut and risk a flange needs {} proud at least; aim at {}. The maker's sheet wins.",
+        offer.n,
+        show(offer.feed_sd),
+        show(offer.least),
+        show(offer.target)
+    )
 }

@@ -1,0 +1,136 @@
+//! What the shop's finished jobs teach, and what they offer for the next one.
+
+use crate::browser;
+use crate::drawings::lessons::lesson;
+use crate::keeper;
+use crate::live::live;
+use crate::state::State;
+use crate::texts as t;
+use coldseat_core::job::assess::assess;
+use coldseat_core::job::engine::{Engine, Layout};
+use coldseat_core::job::learnt::{Lesson, Series, learnt, lessons, offer};
+use coldseat_core::job::report::State as Condition;
+use coldseat_core::job::{Job, UnitSystem};
+use coldseat_core::materials::MaterialId;
+use coldseat_core::quantity::Length;
+use leptos::prelude::*;
+
+/// Finished jobs that are looked into: the latest, so that a shop's old habits
+/// are forgotten and a phone is not kept busy.
+const JOBS_MOST: usize = 60;
+
+/// The screen.
+#[component]
+pub fn LearntScreen() -> impl IntoView {
+    let state = State::here();
+    let found = RwSignal::new(None::<(usize, Vec<Series>)>);
+    gather(state, found);
+    let units = Memo::new(move |_| state.shop.with(|s| s.units));
+    let shown = move || match found.get() {
+        None => view! { <p role="status">{t::OPENING}</p> }.into_any(),
+        Some((0, _)) => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
+        Some((jobs, series)) => lessons_view(state, jobs, &series, units.get()),
+    };
+    view! {
+        <h1 id="screen-heading" tabindex="-1">
+            {t::LEARNT}
+        </h1>
+        <p class="quiet">{t::LEARNT_WHAT}</p>
+        {live(shown)}
+    }
+}
+
+/// Looks into finished jobs, one after the other, giving way to the hand.
+fn gather(state: State, found: RwSignal<Option<(usize, Vec<Series>)>>) {
+    let finished: Vec<String> = state.jobs.with_untracked(|jobs| {
+        let home = |state: &Condition| matches!(state, Condition::Seated | Condition::LeftOut);
+        jobs.iter()
+            .filter(|job| {
+                let cylinders = &job.row.cylinders;
+                job.row.binned.is_none()
+                    && cylinders.contains(&Condition::Seated)
+                    && cylinders.iter().all(home)
+            })
+            .take(JOBS_MOST)
+            .map(|job| job.id.clone())
+            .collect()
+    });
+    wasm_bindgen_futures::spawn_local(async move {
+        let mut all: Vec<(Lesson, Length)> = Vec::new();
+        let mut count = 0;
+        for id in finished {
+            browser::breathe().await;
+            if let Some(open) = keeper::stored(state, &id).await {
+                all.extend(lessons(&open.job, &assess(&open.job)));
+                count += 1;
+            }
+        }
+        // Whoever has gone elsewhere meanwhile is not waiting any more.
+        let _ = found.try_set(Some((count, learnt(&all))));
+    });
+}
+
+/// A job that has the shop's limits and gauges, and no numbers of its own.
+fn limits_of(state: State, units: UnitSystem) -> Job {
+    let engine = Engine {
+        name: String::new(),
+        cylinders: 1,
+        layout: Layout::InLine,
+        units,
+        sleeve_material: MaterialId::GrayIron,
+        block_material: MaterialId::GrayIron,
+    };
+    Job::new(engine, state.new_numbers(units))
+}
+
+fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem) -> AnyView {
+    let items: Vec<AnyView> = series
+        .iter()
+        .map(|one| {
+            let few = one.is_few().then(|| view! { <p>{t::FEW_DATA}</p> });
+            view! {
+                <section class="lesson">
+                    <h2>{t::lesson(one.lesson)}</h2>
+                    <p>{t::lesson_numbers(one, units)}</p>
+                    {few}
+                    {lesson(one, units)}
+                </section>
+            }
+            .into_any()
+        })
+        .collect();
+    let limits = limits_of(state, units);
+    let offered = offer(series, &limits).map(|found| {
+        let taken = RwSignal::new(false);
+        let take = move |_| {
+            let entries = found.entries(&limits, browser::now());
+            state.edit_shop(|shop| {
+                for (place, entry) in entries {
+                    shop.entries.put(place, entry);
+                }
+            });
+            taken.set(true);
+        };
+        let after = move || {
+            taken
+                .get()
+                .then(|| view! { <p role="status">{t::OFFER_TAKEN}</p> }.into_any())
+        };
+        view! {
+            <section class="files" aria-labelledby="offer-heading">
+                <h2 id="offer-heading">{t::OFFER}</h2>
+                <p>{t::offer(&found, units)}</p>
+                <button type="button" on:click=take>
+                    {t::OFFER_TAKE}
+                </button>
+                {live(after)}
+            </section>
+        }
+    });
+    view! {
+        <p>{t::learnt_from(jobs)}</p>
+        {offered}
+        {items}
+    }
+    .into_any()
+}

@@ -1,0 +1,83 @@
+//! A shop with finished jobs: found by any of their words, learnt from, and what
+//! is learnt offered for the next job.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test says enough by failing"
+)]
+
+use anyhow::{Context, Result, ensure};
+use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
+use coldseat_core::document::slot::{Slot, write_slot};
+use coldseat_core::document::{Body, Document, write};
+use coldseat_core::job::demo::Demo;
+use serde_json::json;
+
+/// Finished jobs: the cylinder that is not home gets no sleeve.
+async fn finished(page: &Page, count: u64) -> Result<()> {
+    for number in 0..count {
+        let at = 1_700_000_000_000 + number * 86_400_000;
+        let mut job = Demo::InchFive.job(at);
+        job.left_out = vec![Demo::InchFive.not_home()];
+        job.name = format!("Block {number}");
+        job.customer = if number == 2 {
+            "Quarry Hill"
+        } else {
+            "Mill Lane"
+        }
+        .to_owned();
+        let slot = write_slot(&Slot {
+            sequence: 1,
+            row: Vec::new(),
+            text: write(&Document::new(Body::Job(Box::new(job)), at)),
+        });
+        let script = "localStorage[`coldseat/job/finished${arguments[0]}/a`] = arguments[1]";
+        page.script(script, vec![json!(number), json!(slot)])
+            .await?;
+    }
+    page.reload().await
+}
+
+#[tokio::test]
+async fn finished_jobs_offer_a_target_and_never_force_it() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    page.go("#/learnt").await?;
+    page.says("No job is finished yet").await?;
+    finished(page, 3).await?;
+    page.go("#/").await?;
+    page.go("#/learnt").await?;
+    page.says("From 3 finished jobs").await?;
+    // Four sleeves home in each of three jobs, each settled 0.0026 in.
+    page.says("12 values, mean 0.0026 in").await?;
+    page.says("Predicted clearance of sleeves that dropped freely")
+        .await?;
+    page.long_picture("learnt").await?;
+    page.tap(Role::Button, "Use for new jobs").await?;
+    page.says("New engines begin with these numbers").await?;
+    page.go("#/settings").await?;
+    let spread = page.value(containing("feed")).await?;
+    ensure!(spread.starts_with("0.0"), "{spread}");
+    ensure!(page.complaints().await?.is_empty());
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_job_is_found_by_any_of_its_words() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    finished(page, 6).await?;
+    page.find(Role::Link, containing("Block 5")).await?;
+    for words in ["quarry", "oxbow quarry", "2023-11-16", "seated quarry"] {
+        page.write(containing("Search"), words).await?;
+        page.gone(Role::Link, containing("Block 5"))
+            .await
+            .context(words)?;
+        page.find(Role::Link, containing("Block 2")).await?;
+    }
+    page.write(containing("Search"), "no such words").await?;
+    page.says("No job has all of these words").await?;
+    Ok(())
+}
