@@ -27,12 +27,17 @@ fn down(profile: &Profile) -> impl Fn(Length) -> f64 + use<> {
     move |z| TOP + DOWN * z.as_m() / last_m
 }
 
-/// Straight line, shape, stock.
-pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
+/// Straight line, shape, stock; dotted beside it another profile in the same
+/// scale.
+pub fn bore_profile(profile: &Profile, beside: Option<&Profile>, units: UnitSystem) -> AnyView {
     let lame_m = profile.lame.as_m();
-    let most = profile
-        .levels
-        .iter()
+    let levels = || {
+        profile
+            .levels
+            .iter()
+            .chain(beside.iter().flat_map(|b| &b.levels))
+    };
+    let most = levels()
         .flat_map(|l| {
             let [along, across] = l.oval.unwrap_or([l.change; 2]);
             [l.change, l.clamped.unwrap_or(l.change), along, across]
@@ -40,6 +45,11 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
         .map(|change| change.as_m().abs())
         .fold(lame_m.abs(), f64::max)
         .max(1e-7);
+    let closes = profile
+        .levels
+        .iter()
+        .map(|l| l.change.as_m().abs())
+        .fold(0.0, f64::max);
     let x = |change: Length| 84.0 + 122.0 * (-change.as_m() / most).clamp(-0.2, 1.0);
     let y = down(profile);
     let line = |of: Of| {
@@ -54,7 +64,7 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
     let (least, greatest) = (stocks().reduce(f64::min), stocks().reduce(f64::max));
     let mut picture = Picture {
         label: t::profile_label(
-            &length(most, units),
+            &length(closes, units),
             &length(lame_m.abs(), units),
             least
                 .zip(greatest)
@@ -89,6 +99,15 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
             picture.text(class, (end, foot + 34.0), word);
         }
     }
+    if let Some(beside) = beside {
+        let y = down(beside);
+        let points: Vec<(f64, f64)> = beside
+            .levels
+            .iter()
+            .map(|l| (x(l.change), y(l.z)))
+            .collect();
+        picture.path("scribe-dotted", polyline(&points));
+    }
     if let Some(points) = line(|l| l.clamped) {
         picture.text("tiny-middle", (points[0].0, TOP - 6.0), t::HEAD_ON);
         picture.path("scribe", polyline(&points));
@@ -120,19 +139,32 @@ pub fn bore_profile(profile: &Profile, units: UnitSystem) -> AnyView {
 }
 
 /// Pressure on the bore down its length.
-pub fn pressure_down(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
+pub fn pressure_down(
+    profile: &Profile,
+    beside: Option<&Profile>,
+    units: UnitSystem,
+) -> Option<AnyView> {
     let unit = Measure::Pressure.unit(units);
-    let levels: Vec<&ProfileLevel> = profile.levels.iter().filter(|l| !l.near_end).collect();
-    let most = levels
-        .iter()
-        .map(|l| l.pressure.as_pa())
-        .reduce(f64::max)
-        .filter(|p| *p > 0.0)?;
+    let trusted = |profile: &Profile| -> Vec<ProfileLevel> {
+        let levels = profile.levels.iter().filter(|l| !l.near_end);
+        levels.copied().collect()
+    };
+    let levels = trusted(profile);
+    let others = beside.map(trusted).unwrap_or_default();
+    let largest = |levels: &[ProfileLevel]| {
+        let pressures = levels.iter().map(|l| l.pressure.as_pa());
+        pressures.fold(0.0, f64::max)
+    };
+    let own = largest(&levels);
+    let most = own.max(largest(&others));
+    if most <= 0.0 {
+        return None;
+    }
     let least = levels.iter().map(|l| l.pressure.as_pa()).reduce(f64::min)?;
     let y = down(profile);
     let x = |level: &ProfileLevel| 60.0 + 190.0 * level.pressure.as_pa() / most;
     let mut picture = Picture {
-        label: t::pressure_label(&number(least, unit), &number(most, unit)),
+        label: t::pressure_label(&number(least, unit), &number(own, unit)),
         width: 360.0,
         height: TOP + DOWN + 14.0,
         marks: Vec::new(),
@@ -142,6 +174,11 @@ pub fn pressure_down(profile: &Profile, units: UnitSystem) -> Option<AnyView> {
     let ledge = y(profile.ledge);
     picture.line("scribe-thin", (48.0, ledge), (270.0, ledge));
     picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    if let Some(beside) = beside {
+        let y = down(beside);
+        let points: Vec<(f64, f64)> = others.iter().map(|l| (x(l), y(l.z))).collect();
+        picture.path("scribe-dotted", polyline(&points));
+    }
     let points: Vec<(f64, f64)> = levels.iter().map(|l| (x(l), y(l.z))).collect();
     picture.path("scribe-strong", polyline(&points));
     picture.text("tiny-end", (354.0, 20.0), t::pressure_head(unit.symbol()));

@@ -29,19 +29,21 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
         })
     });
     let trial = RwSignal::new(None::<Trial>);
-    let worked = Memo::new(move |_| {
-        if !open.get() {
-            return None;
-        }
-        asked.with(|needs| {
-            let needs = needs.as_ref()?;
-            Some(match trial.get() {
-                Some(trial) => profile(&needs.with(trial)),
-                None => profile(needs),
-            })
-        })
+    let own = Memo::new(move |_| {
+        let is_open = open.get();
+        asked.with(|needs| needs.as_ref().filter(|_| is_open).map(profile))
     });
-    let shown = move || worked.with(|worked| Some(result(worked.as_ref()?, units)));
+    // What is tried is drawn over the job's own, in one scale.
+    let shown = move || {
+        own.with(|own| {
+            let own = own.as_ref()?;
+            let Some(trial) = trial.get() else {
+                return Some(result(own, None, units));
+            };
+            let tried = asked.with(|needs| needs.as_ref().map(|n| profile(&n.with(trial))))?;
+            Some(result(&tried, own.as_ref().ok(), units))
+        })
+    };
     let dials = move || {
         let own = asked.with(|needs| needs.as_ref().map(|needs| needs.trial()));
         own.filter(|_| open.get())
@@ -67,12 +69,12 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
     .into_any()
 }
 
-fn result(worked: &Result<Profile, Fault>, units: UnitSystem) -> AnyView {
+fn result(worked: &Result<Profile, Fault>, beside: Option<&Profile>, units: UnitSystem) -> AnyView {
     match worked {
         Ok(profile) => view! {
-            {bore_profile(profile, units)}
+            {bore_profile(profile, beside, units)}
             {table(profile, units)}
-            {pressure_down(profile, units)}
+            {pressure_down(profile, beside, units)}
             {facts(profile, units)}
         }
         .into_any(),

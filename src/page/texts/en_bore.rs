@@ -18,7 +18,8 @@ pub const PRESSURE_CAPTION: &str = "How the sleeve presses on its bore, from the
 pub const BORE_NUMBERS: &str = "The same in numbers";
 pub const BORE_COLUMNS: [&str; 4] = ["Below deck", "Closes", "Hone takes", "After bar"];
 pub const TRY_OTHERS: &str = "Try another fit, wall or flange";
-pub const ONLY_TRIED: &str = "Only tried: the job keeps its own numbers.";
+pub const ONLY_TRIED: &str =
+    "Only tried: the job keeps its own numbers; dotted, the bore as it is with those.";
 pub const BACK_TO_JOB: &str = "Back to the job's numbers";
 
 /// A dimension to try.

@@ -6,7 +6,7 @@
 //! and Pires do; from memory).
 
 use super::mesh::Body;
-use super::solve::{Assembly, Joint, Nodal};
+use super::solve::{Assembly, Joint, Nodal, Solution};
 
 /// Rounds without fewer wrong nodes before one is changed at a time.
 const PATIENCE: usize = 4;
@@ -73,6 +73,21 @@ impl Assembly<'_> {
             }
         }
         !wrong.is_empty()
+    }
+
+    /// Opens the joint where another solution has it open, by depth below the
+    /// ledge.
+    pub(super) fn begin_as(&mut self, near: &Solution) {
+        let other = &near.mesh;
+        for j in self.joint_rows() {
+            let below = self.mesh.half_height(2 * self.mesh.ledge) - self.mesh.half_height(j);
+            let height = other.half_height(2 * other.ledge) - below;
+            let rows = 2 * other.foot..=2 * other.ledge;
+            let off = |row: &usize| (other.half_height(*row) - height).abs();
+            let nearest = rows.min_by(|a, b| off(a).total_cmp(&off(b)));
+            let force = nearest.and_then(|row| near.joint_force.get(row - 2 * other.foot));
+            self.touching[j] = force != Some(&0.0);
+        }
     }
 
     /// Whether the joint holds the sleeve along the axis at a row.

@@ -155,6 +155,13 @@ impl Mesh {
         }
     }
 
+    /// Height of a row of half steps.
+    #[must_use]
+    pub fn half_height(&self, row: usize) -> f64 {
+        let (low, high) = (self.z[row / 2], self.z[row.div_ceil(2)]);
+        0.5 * (low + high)
+    }
+
     /// Columns of cells.
     #[must_use]
     pub fn columns(&self) -> usize {

@@ -282,7 +282,7 @@ pub fn bored_profile(
     };
     thin.check()?;
     let before = solve::solve(input, Mesh::new(input, &USUAL))?;
-    let after = solve::solve(&thin, Mesh::new(&thin, &USUAL))?;
+    let after = solve::solve_near(&thin, Mesh::new(&thin, &USUAL), Some(&before))?;
     let top = before.mesh.z[before.mesh.rows()];
     let radius = bored.radius().as_m();
     let moved = input

@@ -121,10 +121,26 @@ pub(super) struct Assembly<'a> {
 /// A fault at `sleeve.length_m` for a mesh too large, at `joint` for a contact
 /// that is not found.
 pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
+    solve_near(input, mesh, None)
+}
+
+/// The same, the search for the contact beginning with that of a sleeve that
+/// differs little.
+///
+/// # Errors
+/// As [`solve`].
+pub fn solve_near(
+    input: &BoreProfileInput,
+    mesh: Mesh,
+    near: Option<&Solution>,
+) -> Result<Solution, Fault> {
     if mesh.columns() * mesh.rows() > MOST_CELLS {
         return Err(too_slender());
     }
     let mut a = Assembly::new(input, &mesh);
+    if let Some(near) = near {
+        a.begin_as(near);
+    }
     let mut rounds = 0;
     let mut search = Search::new();
     loop {
