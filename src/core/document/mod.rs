@@ -15,6 +15,7 @@ mod flat;
 #[cfg(test)]
 mod golden;
 mod ledger;
+pub mod link;
 pub mod merge;
 pub mod pack;
 mod read;
