@@ -18,6 +18,7 @@ use crate::screens::learnt::LearntScreen;
 use crate::screens::new::NewScreen;
 use crate::screens::record::RecordScreen;
 use crate::screens::settings::SettingsScreen;
+use crate::screens::shared::SharedScreen;
 use crate::screens::whole::WholeScreen;
 use crate::state::State;
 use crate::texts as t;
@@ -32,6 +33,7 @@ enum Screen {
     Files,
     Learnt,
     Settings,
+    Shared(u64),
     NoJob,
     Cylinder(String),
     Whole(String),
@@ -69,6 +71,8 @@ pub fn App() -> impl IntoView {
         Route::Files => Screen::Files,
         Route::Learnt => Screen::Learnt,
         Route::Settings => Screen::Settings,
+        // Another link is another screen, with the same address.
+        Route::Shared => Screen::Shared(state.links.get()),
         Route::Job { id, view } => {
             // Only whether there is a job of this key, not what is in it.
             let there = state.open.with(|o| o.as_ref().is_some_and(|o| o.id == id));
@@ -99,6 +103,7 @@ pub fn App() -> impl IntoView {
         Screen::Files => view! { <FilesScreen /> }.into_any(),
         Screen::Learnt => view! { <LearntScreen /> }.into_any(),
         Screen::Settings => view! { <SettingsScreen /> }.into_any(),
+        Screen::Shared(_) => view! { <SharedScreen /> }.into_any(),
         Screen::Cylinder(id) => view! { <JobScreen id=id /> }.into_any(),
         Screen::Whole(id) => view! { <WholeScreen id=id /> }.into_any(),
         Screen::Deck(id, bank) => view! { <DeckScreen id=id bank=bank /> }.into_any(),

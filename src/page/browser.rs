@@ -264,3 +264,72 @@ pub fn ask_to_persist() {
         }
     });
 }
+
+/// The address of this page without what stands behind the `#`.
+#[must_use]
+pub fn page_address() -> String {
+    let location = window().location();
+    let whole = location.href().unwrap_or_default();
+    whole.split('#').next().unwrap_or_default().to_owned()
+}
+
+/// Changes the part of the address behind the `#` without a step in the
+/// history.
+pub fn replace_hash(hash: &str) {
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(hash));
+    }
+}
+
+/// Marks all of a line, for copying by hand.
+pub fn select_all(id: &str) {
+    if let Some(input) = document()
+        .get_element_by_id(id)
+        .and_then(|e| e.dyn_into::<web_sys::HtmlInputElement>().ok())
+    {
+        input.select();
+    }
+}
+
+/// Copies a text; says whether it was.
+pub fn copy(text: &str, then: impl Fn(bool) + 'static) {
+    let clipboard = js_sys::Reflect::get(&window().navigator(), &"clipboard".into());
+    let write = |clipboard: &JsValue| -> Option<js_sys::Promise> {
+        let call: js_sys::Function = js_sys::Reflect::get(clipboard, &"writeText".into())
+            .ok()?
+            .dyn_into()
+            .ok()?;
+        call.call1(clipboard, &text.into()).ok()?.dyn_into().ok()
+    };
+    let Some(promise) = clipboard.ok().as_ref().and_then(write) else {
+        then(false);
+        return;
+    };
+    wasm_bindgen_futures::spawn_local(async move {
+        then(wasm_bindgen_futures::JsFuture::from(promise).await.is_ok());
+    });
+}
+
+/// Whether there is a share sheet.
+#[must_use]
+pub fn can_share() -> bool {
+    js_sys::Reflect::has(&window().navigator(), &"share".into()).unwrap_or(false)
+}
+
+/// Opens the share sheet with a link; whoever closes it wants nothing.
+pub fn share_link(address: &str) {
+    let navigator = window().navigator();
+    let data = js_sys::Object::new();
+    let _ = js_sys::Reflect::set(&data, &"url".into(), &address.into());
+    let call = js_sys::Reflect::get(&navigator, &"share".into())
+        .ok()
+        .and_then(|call| call.dyn_into::<js_sys::Function>().ok());
+    if let Some(promise) = call
+        .and_then(|call| call.call1(&navigator, &data).ok())
+        .and_then(|shared| shared.dyn_into::<js_sys::Promise>().ok())
+    {
+        wasm_bindgen_futures::spawn_local(async move {
+            let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
+        });
+    }
+}

@@ -18,6 +18,8 @@ pub enum Route {
     Learnt,
     /// Settings.
     Settings,
+    /// What came with a link.
+    Shared,
     /// Inside a job.
     Job {
         /// Its key in the store.
@@ -62,6 +64,7 @@ impl Route {
             (Some("files"), None, ..) => Self::Files,
             (Some("learnt"), None, ..) => Self::Learnt,
             (Some("settings"), None, ..) => Self::Settings,
+            (Some("s" | "shared"), ..) => Self::Shared,
             (Some("job"), Some(id), what, which, step) if is_id(id) => Self::Job {
                 id: id.to_owned(),
                 view: match (what, which.and_then(|w| w.parse::<u8>().ok())) {
@@ -90,6 +93,7 @@ impl Route {
             Self::Files => "#/files".to_owned(),
             Self::Learnt => "#/learnt".to_owned(),
             Self::Settings => "#/settings".to_owned(),
+            Self::Shared => "#/shared".to_owned(),
             Self::Job { id, view } => match view {
                 View::Cylinder(None, _) => format!("#/job/{id}"),
                 View::Cylinder(Some(c), None) => format!("#/job/{id}/cylinder/{c}"),
@@ -130,6 +134,7 @@ mod tests {
             Route::Files,
             Route::Learnt,
             Route::Settings,
+            Route::Shared,
             job(View::Cylinder(None, None)),
             job(View::Cylinder(Some(3), None)),
             job(View::Cylinder(Some(16), Some(StepId::Pull))),

@@ -9,6 +9,7 @@ use crate::library::{self, Kept, Listed, OpenJob};
 use crate::route::Route;
 use crate::storage::local::Local;
 use crate::storage::slots::SHOP;
+use coldseat_core::document::link::{LinkFault, MARK, Shared};
 use coldseat_core::document::{Body, Document, Shop, write};
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::check::{Checked, Sheet, check};
@@ -88,6 +89,10 @@ pub struct State {
     pub whole: Memo<Arc<Whole>>,
     /// Beep and vibrate when a time is up.
     pub feedback: RwSignal<bool>,
+    /// What came with a link, until it is taken or left.
+    pub shared: RwSignal<Option<Result<Shared, LinkFault>>>,
+    /// Links looked at so far.
+    pub links: RwSignal<u64>,
     /// The clock, for timers: it ticks while one runs.
     pub now: RwSignal<u64>,
     /// The open job's history, its last written state, what waits.
@@ -129,6 +134,8 @@ impl State {
             reports,
             whole,
             feedback: RwSignal::new(true),
+            shared: RwSignal::new(None),
+            links: RwSignal::new(0),
             now: RwSignal::new(browser::now()),
             undo: RwSignal::new(Vec::new()),
             desk: Desk::new(),
@@ -152,7 +159,13 @@ impl State {
     /// Follows the address.
     pub fn arrive(self) {
         self.flush();
-        let route = Route::parse(&browser::hash());
+        let address = browser::hash();
+        let route = Route::parse(&address);
+        if address.starts_with(MARK) {
+            self.look_at_link(&address);
+            // Gone from the address: a reload or a bookmark brings nothing back.
+            browser::replace_hash(&Route::Shared.address());
+        }
         if let Route::Job { id, .. } = &route {
             let is_open = self
                 .open

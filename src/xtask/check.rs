@@ -314,7 +314,7 @@ fn browser(bench: &Bench) -> Outcome<u64> {
 pub(crate) fn browser_env(
     tools: &Toolbox,
     own_program: &Path,
-) -> Outcome<[(&'static str, PathBuf); 7]> {
+) -> Outcome<[(&'static str, PathBuf); 8]> {
     let browser = tools
         .browser
         .as_ref()
@@ -330,6 +330,7 @@ pub(crate) fn browser_env(
         ),
         ("COLDSEAT_BROWSER", browser.browser.clone()),
         ("COLDSEAT_AXE", tools.axe.clone().unwrap_or_default()),
+        ("COLDSEAT_JSQR", tools.jsqr.clone().unwrap_or_default()),
         ("CHROMEDRIVER", browser.driver.clone()),
     ])
 }

@@ -62,6 +62,9 @@ pub fn Line(
     /// Whether it may only be read.
     #[prop(optional, into)]
     locked: Signal<bool>,
+    /// Characters at most.
+    #[prop(default = 200)]
+    most: u32,
 ) -> impl IntoView {
     view! {
         <div class="choice">
@@ -70,7 +73,7 @@ pub fn Line(
                 id=id
                 type="text"
                 autocomplete="off"
-                maxlength="200"
+                maxlength=most.to_string()
                 readonly=move || locked.get()
                 prop:value=words(move || value.get())
                 on:input=move |event| change.run(event_target_value(&event))

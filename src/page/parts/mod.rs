@@ -13,6 +13,7 @@ pub mod origin;
 pub mod pad;
 pub mod picture;
 pub mod reading;
+pub mod share;
 pub mod step;
 pub mod strip;
 pub mod timer;

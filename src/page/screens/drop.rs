@@ -7,8 +7,10 @@ use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::cautions;
 use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
+use crate::parts::share::share;
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
+use coldseat_core::document::link::Shared;
 use coldseat_core::job::check::Checked;
 use coldseat_core::job::drop::field_of;
 use coldseat_core::job::field::UnitSystem;
@@ -149,7 +151,11 @@ pub fn DropScreen() -> impl IntoView {
                         change=set_units
                     />
                     </div>
-                <div class="step-aside">{cautions(&[Caution::Nitrogen, Caution::ColdIron])}</div>
+                <div class="step-aside">
+                    {share(t::SHARE_DROP, "link-drop", move || {
+                        Some(Shared::Drop(state.drop_sheet.get()))
+                    })} {cautions(&[Caution::Nitrogen, Caution::ColdIron])}
+                </div>
             </div>
         </div>
     }

@@ -3,9 +3,12 @@
 use crate::parts::choice::{Choice, Line, materials};
 use crate::parts::notice::export_button;
 use crate::parts::reading::{Label, Reading};
+use crate::parts::share::share;
 use crate::screens::job::job_head;
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::document::link::Shared;
+use coldseat_core::job::engine::profile_of;
 use coldseat_core::job::{Field, Job, Place};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
@@ -198,6 +201,13 @@ pub fn EngineScreen(
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {fields(Target::Job, t::LIMITS, LIMITS)}
         {fields(Target::Job, t::GAUGES, GAUGES)}
+        {share(t::SHARE_ENGINE, "link-engine", move || {
+            state
+                .open
+                .with(|o| o.as_ref().map(|o| {
+                    Shared::Profile(o.job.engine.clone(), profile_of(&o.job.entries))
+                }))
+        })}
         <div class="row">{export_button(state)}</div>
     }
 }

@@ -11,5 +11,6 @@ pub mod learnt;
 pub mod new;
 pub mod record;
 pub mod settings;
+pub mod shared;
 pub mod steps;
 pub mod whole;

@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::live::live;
 use crate::parts::choice::{Choice, Line, materials};
+use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::demo::Demo;
@@ -73,6 +74,11 @@ pub fn NewScreen() -> impl IntoView {
         }
         state.begin(job, None);
     };
+    let link = RwSignal::new(String::new());
+    let look = move |_| {
+        state.look_at_link(&link.get_untracked());
+        browser::go(&Route::Shared.address());
+    };
     let own = move || (from.get() == OWN).then(|| engine_form(engine));
     view! {
         <h1 id="screen-heading" tabindex="-1">
@@ -102,6 +108,16 @@ pub fn NewScreen() -> impl IntoView {
             <p class="quiet">{t::NUMBERS_LATER}</p>
             <button type="button" class="button-first" on:click=begin>
                 {t::BEGIN_JOB}
+            </button>
+            <Line
+                id="new-link"
+                label=t::PASTE_LINK
+                value=link.into()
+                change=Callback::new(move |text| link.set(text))
+                most=20_000
+            />
+            <button type="button" on:click=look>
+                {t::LOOK_AT_LINK}
             </button>
         </div>
     }

@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::live::live;
 use crate::parts::notice::export_button;
+use crate::parts::share::share;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
 use crate::screens::job::job_head;
@@ -11,6 +12,7 @@ use crate::share::qr::qr;
 use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::document::link::Shared;
 use coldseat_core::job::deck::{Lock, lock, plan};
 use coldseat_core::job::handover::{deck_heights, gasket, not_done};
 use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
@@ -59,6 +61,13 @@ pub fn RecordScreen(
             >
                 {t::INTO_BIN}
             </button>
+        </div>
+        <div class="screen-only">
+            {share(t::SHARE_FLOOR, "link-floor", move || {
+                state
+                    .open
+                    .with(|o| o.as_ref().map(|o| Shared::Floor(Box::new(o.job.clone()))))
+            })}
         </div>
         <article class="record">{live(sheet)}</article>
     }
@@ -303,7 +312,7 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
         format!("{head} / {whose}"),
     ]
     .iter()
-    .find_map(|text| qr(text))
+    .find_map(|text| qr(text, t::QR_LABEL))
 }
 
 /// Interference, gap and tilt of a cylinder, a dash where there is none.

@@ -2,4 +2,5 @@
 
 pub mod file;
 pub mod import;
+pub mod link;
 pub mod qr;

@@ -47,6 +47,8 @@ pub struct Toolbox {
     pub browser: Option<Browser>,
     /// The accessibility rules, when tests were asked for.
     pub axe: Option<PathBuf>,
+    /// The decoder of QR codes, when tests were asked for.
+    pub jsqr: Option<PathBuf>,
 }
 
 impl Toolbox {
@@ -78,9 +80,13 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
     let trunk = tools::trunk()?;
     let wasm_bindgen_folder = tools::wasm_bindgen_folder()?;
     let wasm_opt = tools::wasm_opt()?;
-    let (browser, axe) = match purpose {
-        Purpose::Page => (None, None),
-        Purpose::Tests => (Some(browser::browser()?), Some(tools::axe()?)),
+    let (browser, axe, jsqr) = match purpose {
+        Purpose::Page => (None, None, None),
+        Purpose::Tests => (
+            Some(browser::browser()?),
+            Some(tools::axe()?),
+            Some(tools::jsqr()?),
+        ),
     };
     say(&format!(
         "ready after {:.0} s",
@@ -93,6 +99,7 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         wasm_opt,
         browser,
         axe,
+        jsqr,
     })
 }
 

@@ -17,6 +17,8 @@ const BINARYEN: &str = "132";
 
 /// The accessibility rules, as packaged for npm.
 const AXE: &str = "4.14.1";
+/// The decoder of QR codes.
+const JSQR: &str = "1.4.0";
 
 /// Trunk of our version, installed if need be.
 pub(super) fn trunk() -> Outcome<PathBuf> {
@@ -87,17 +89,27 @@ pub(super) fn wasm_opt() -> Outcome<Option<PathBuf>> {
 
 /// The accessibility rules that the browser tests hold every screen against.
 pub(super) fn axe() -> Outcome<PathBuf> {
-    let home = layout::tools_folder().join(format!("axe-core-{AXE}"));
-    let rules = home.join("node_modules/axe-core/axe.min.js");
-    if rules.is_file() {
-        say("axe-core: there");
-        return Ok(rules);
+    script("axe-core", AXE, "axe.min.js")
+}
+
+/// The decoder that reads our codes off a picture of the screen.
+pub(super) fn jsqr() -> Outcome<PathBuf> {
+    script("jsqr", JSQR, "dist/jsQR.js")
+}
+
+/// A file of a package of npm that the browser tests put into the page.
+fn script(package: &str, version: &str, file: &str) -> Outcome<PathBuf> {
+    let home = layout::tools_folder().join(format!("{package}-{version}"));
+    let path = home.join("node_modules").join(package).join(file);
+    if path.is_file() {
+        say(&format!("{package}: there"));
+        return Ok(path);
     }
-    if npm_package(&home, "axe-core", AXE)? && rules.is_file() {
-        return Ok(rules);
+    if npm_package(&home, package, version)? && path.is_file() {
+        return Ok(path);
     }
     Err(Trouble::new(
-        format!("the accessibility rules of axe-core {AXE} cannot be had"),
+        format!("{package} {version}, which the browser tests need, cannot be had"),
         "install npm (Debian: nodejs and npm) and run this again",
     ))
 }

@@ -1,0 +1,80 @@
+//! Sharing by link and code: what a phone's own camera reads, a line to copy,
+//! the share sheet where there is one.
+
+use crate::browser;
+use crate::live::live;
+use crate::share::link::address_of;
+use crate::share::qr::qr;
+use crate::texts as t;
+use coldseat_core::document::link::Shared;
+use leptos::prelude::*;
+
+/// Link and code, behind a button with words; worked out while it is open.
+pub fn share(
+    words: &'static str,
+    id: &'static str,
+    what: impl Fn() -> Option<Shared> + Send + Sync + 'static,
+) -> AnyView {
+    let open = RwSignal::new(false);
+    let body = move || {
+        open.get().then(|| {
+            let address = what().map(|shared| address_of(&shared));
+            match address {
+                Some(Ok(address)) => sheet(id, &address),
+                Some(Err(fault)) => {
+                    view! { <p class="fault">{t::link_fault(&fault)}</p> }.into_any()
+                }
+                None => view! { <p>{t::NOTHING_TO_SHARE}</p> }.into_any(),
+            }
+        })
+    };
+    view! {
+        <details class="help" on:toggle=move |_| open.update(|open| *open = !*open)>
+            <summary>{words}</summary>
+            {live(body)}
+        </details>
+    }
+    .into_any()
+}
+
+fn sheet(id: &'static str, address: &str) -> AnyView {
+    let code = qr(address, t::LINK_QR);
+    let without = code.is_none().then_some(t::QR_TOO_LONG);
+    let told = RwSignal::new("");
+    let (to_copy, to_share) = (address.to_owned(), address.to_owned());
+    let copy = move |_| {
+        browser::copy(&to_copy, move |done| {
+            told.set(if done { t::COPIED } else { t::COPY_BY_HAND });
+        });
+    };
+    let hand_on = browser::can_share().then(|| {
+        view! {
+            <button type="button" on:click=move |_| browser::share_link(&to_share)>
+                {t::SHARE_SHEET}
+            </button>
+        }
+    });
+    view! {
+        {code}
+        <p>{without}</p>
+        <p class="quiet">{t::LINK_WHAT}</p>
+        <div class="choice">
+            <label for=id>{t::LINK}</label>
+            <input
+                id=id
+                type="text"
+                class="link-line"
+                readonly
+                prop:value=address.to_owned()
+                on:focus=move |_| browser::select_all(id)
+            />
+        </div>
+        <div class="row">
+            <button type="button" on:click=copy>
+                {t::COPY_LINK}
+            </button>
+            {hand_on} <span role="status">{move || told.get()}</span>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,135 @@
+//! What a link brought: shown before anything is stored.
+
+use crate::show;
+use crate::state::State;
+use crate::texts as t;
+use coldseat_core::document::link::Shared;
+use coldseat_core::job::engine::Engine;
+use coldseat_core::job::{Entries, Field, Owner};
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn SharedScreen() -> impl IntoView {
+    let state = State::here();
+    let body = match state.shared.get_untracked() {
+        None => view! { <p>{t::LINK_TAKEN}</p> }.into_any(),
+        Some(Err(fault)) => view! {
+            <p class="fault">{t::link_fault(&fault)}</p>
+            <p>{t::LINK_ASK_AGAIN}</p>
+        }
+        .into_any(),
+        Some(Ok(shared)) => {
+            let take = match &shared {
+                Shared::Profile(..) => t::TAKE_PROFILE,
+                Shared::Drop(_) => t::TAKE_DROP,
+                Shared::Floor(_) => t::TAKE_FLOOR,
+            };
+            view! {
+                <p>{t::LINK_PREVIEW}</p>
+                <div class="row">
+                    <button
+                        type="button"
+                        class="button-first"
+                        on:click=move |_| state.take_shared()
+                    >
+                        {take}
+                    </button>
+                    <a class="button" href="#/">
+                        {t::NOT_NOW}
+                    </a>
+                </div>
+                {contents(&shared)}
+            }
+            .into_any()
+        }
+    };
+    view! {
+        <h1 id="screen-heading" tabindex="-1">
+            {t::BY_LINK}
+        </h1>
+        {body}
+    }
+}
+
+fn contents(shared: &Shared) -> AnyView {
+    match shared {
+        Shared::Profile(engine, entries) => view! {
+            {engine_lines(engine)} {numbers(entries, Owner::Block)}
+        }
+        .into_any(),
+        Shared::Drop(sheet) => view! {
+            <dl class="more">
+                {line(t::SLEEVE_MATERIAL, sheet.sleeve_material.name().to_owned())}
+                {line(t::BLOCK_MATERIAL, sheet.block_material.name().to_owned())}
+            </dl>
+            {numbers(&sheet.entries, Owner::Block)}
+        }
+        .into_any(),
+        Shared::Floor(job) => {
+            let sleeves: Vec<AnyView> = job
+                .cylinders()
+                .map(|cylinder| {
+                    let owner = Owner::Cylinder(cylinder);
+                    view! {
+                        <h3>{format!("{} {cylinder}", t::CYLINDER)}</h3>
+                        {numbers(&job.entries, owner)}
+                    }
+                    .into_any()
+                })
+                .collect();
+            view! {
+                <h2>{job.name.clone()}</h2>
+                {engine_lines(&job.engine)}
+                {sleeves}
+                <h3>{t::ENGINE}</h3>
+                {numbers(&job.entries, Owner::Block)}
+            }
+            .into_any()
+        }
+    }
+}
+
+fn engine_lines(engine: &Engine) -> AnyView {
+    view! {
+        <dl class="more">
+            {line(t::ENGINE_NAME, engine.name.clone())}
+            {line(t::CYLINDERS, engine.cylinders.to_string())}
+            {line(t::LAYOUT, t::layout(engine.layout).to_owned())}
+            {line(t::SLEEVE_MATERIAL, engine.sleeve_material.name().to_owned())}
+            {line(t::BLOCK_MATERIAL, engine.block_material.name().to_owned())}
+        </dl>
+    }
+    .into_any()
+}
+
+fn line(name: &'static str, value: String) -> AnyView {
+    view! {
+        <div>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+        </div>
+    }
+    .into_any()
+}
+
+/// Numbers of an owner as they were typed; a field with several places in one
+/// line.
+fn numbers(entries: &Entries, owner: Owner) -> AnyView {
+    let mut lines: Vec<(Field, String)> = Vec::new();
+    for (place, entry) in entries.iter().filter(|(place, _)| place.owner == owner) {
+        let typed = show::typed(&entry.text, entry.unit);
+        match lines.last_mut().filter(|(field, _)| *field == place.field) {
+            Some((_, text)) => {
+                text.push_str("; ");
+                text.push_str(&typed);
+            }
+            None => lines.push((place.field, typed)),
+        }
+    }
+    let items: Vec<AnyView> = lines
+        .into_iter()
+        .map(|(field, text)| line(t::field(field), text))
+        .collect();
+    view! { <dl class="more">{items}</dl> }.into_any()
+}

@@ -1,0 +1,47 @@
+//! Links out and in: an engine, a cold drop or a floor sheet as an address.
+
+use crate::browser;
+use crate::state::State;
+use coldseat_core::document::link::{LinkFault, MARK, Shared, decode, encode};
+use coldseat_core::job::Job;
+use leptos::prelude::*;
+
+/// The address that carries something.
+///
+/// # Errors
+/// Where it would be too long.
+pub fn address_of(shared: &Shared) -> Result<String, LinkFault> {
+    Ok(format!(
+        "{}{MARK}{}",
+        browser::page_address(),
+        encode(shared)?
+    ))
+}
+
+impl State {
+    /// Looks at what came with an address or was pasted; nothing is stored.
+    pub fn look_at_link(self, text: &str) {
+        self.shared.set(Some(decode(text, browser::now())));
+        self.links.update(|count| *count += 1);
+    }
+
+    /// Takes what a link brought, as a copy of its own.
+    pub fn take_shared(self) {
+        let Some(Ok(shared)) = self.shared.get_untracked() else {
+            return;
+        };
+        self.shared.set(None);
+        match shared {
+            Shared::Profile(engine, entries) => {
+                let mut job = Job::new(engine, entries);
+                job.name = job.engine.name.clone();
+                self.begin(job, None);
+            }
+            Shared::Floor(job) => self.begin(*job, None),
+            Shared::Drop(sheet) => {
+                self.drop_sheet.set(sheet);
+                browser::go("#/drop");
+            }
+        }
+    }
+}

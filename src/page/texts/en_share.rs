@@ -1,0 +1,55 @@
+//! English: links, codes, what came by one.
+
+use super::field;
+use coldseat_core::document::link::LinkFault;
+
+pub const SHARE_ENGINE: &str = "Share this engine: link and code";
+pub const SHARE_DROP: &str = "Share this cold drop: link and code";
+pub const SHARE_FLOOR: &str = "Share the floor sheet: link and code";
+pub const NOTHING_TO_SHARE: &str = "Nothing to share yet.";
+pub const LINK_QR: &str = "QR code of the link below";
+pub const QR_TOO_LONG: &str = "Too long for a code that a phone reads well: use the link.";
+pub const LINK: &str = "Link";
+pub const LINK_WHAT: &str = "All of it is in the link itself: nothing is sent anywhere. Whoever opens it sees it first and takes it as a copy of their own.";
+pub const COPY_LINK: &str = "Copy the link";
+pub const COPIED: &str = "Copied.";
+pub const COPY_BY_HAND: &str = "The browser does not let it be copied: mark the line and copy it.";
+pub const SHARE_SHEET: &str = "Hand it on";
+pub const BY_LINK: &str = "By link";
+pub const LINK_PREVIEW: &str = "This came with a link. Nothing of it is stored yet, nothing of yours will be changed. Check the numbers against the maker's sheets before you cut by them.";
+pub const LINK_TAKEN: &str = "There is nothing more in this link: it was taken or closed.";
+pub const LINK_ASK_AGAIN: &str =
+    "Nothing was stored. Ask for the link or the code again, or for the file.";
+pub const TAKE_PROFILE: &str = "Begin a job with this engine";
+pub const TAKE_DROP: &str = "Open this cold drop";
+pub const TAKE_FLOOR: &str = "Add it as a job of its own";
+pub const NOT_NOW: &str = "Not now";
+pub const ENGINE: &str = "Engine, limits, gauges";
+pub const PASTE_LINK: &str = "A link that was sent to you";
+pub const LOOK_AT_LINK: &str = "Look at it";
+
+/// Why a link cannot be used, and what to do.
+#[must_use]
+pub fn link_fault(fault: &LinkFault) -> String {
+    match fault {
+        LinkFault::Empty => "There is nothing in this link.".to_owned(),
+        LinkFault::TooLong => "This link is longer than any of this program.".to_owned(),
+        LinkFault::Foreign => {
+            "This is no link of this program: it holds characters that none of its links has."
+                .to_owned()
+        }
+        LinkFault::Damaged => {
+            "This link was cut off or changed on its way: its check sum does not fit.".to_owned()
+        }
+        LinkFault::Later(version) => format!(
+            "This link was made by a later version ({version}): open this page with a network once, take the new version, then open the link again."
+        ),
+        LinkFault::OutOfRange(which) => format!(
+            "This link holds a number that cannot be: {}.",
+            field(*which)
+        ),
+        LinkFault::Cylinders(count) => {
+            format!("This link speaks of {count} cylinders: 1 to 16 are known here.")
+        }
+    }
+}
