@@ -121,6 +121,17 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
     page.go(&format!("#/job/{}/floor", own.0)).await?;
     page.says("Cut the counterbore to").await?;
     page.long_picture("floor").await?;
+    // As it looks on paper: the print style at the width of A4 less its margins.
+    page.devtools("Emulation.setEmulatedMedia", json!({ "media": "print" }))
+        .await?;
+    let paper = json!({
+        "width": 703, "height": 1032, "deviceScaleFactor": 2, "mobile": false,
+    });
+    page.devtools("Emulation.setDeviceMetricsOverride", paper)
+        .await?;
+    page.long_picture("floor-on-paper").await?;
+    page.go(&format!("#/job/{}/record", own.0)).await?;
+    page.long_picture("record-on-paper").await?;
     ensure!(page.complaints().await?.is_empty());
     Ok(())
 }

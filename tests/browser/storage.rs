@@ -356,6 +356,38 @@ async fn undo_and_redo_reach_over_the_job_and_over_a_reload() -> Result<()> {
 }
 
 #[tokio::test]
+async fn a_clock_that_jumps_back_loses_nothing() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let id = demo(page).await?;
+    page.go(&at_reading(&id)).await?;
+    type_and_wait(page, "0.2031").await?;
+    // A year back, from the next start on.
+    let back = "const now = Date.now; Date.now = () => now() - 3.2e10;";
+    page.devtools(
+        "Page.addScriptToEvaluateOnNewDocument",
+        json!({ "source": back }),
+    )
+    .await?;
+    page.reload().await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.2031");
+    type_and_wait(page, "0.2032").await?;
+    type_and_wait(page, "0.2031").await?;
+    page.reload().await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.2031");
+    page.tap(Role::Button, "Undo").await?;
+    page.until("the reading before", async || {
+        Ok((page.value(containing(READING)).await? == "0.2032").then_some(()))
+    })
+    .await?;
+    saved(page).await?;
+    page.reload().await?;
+    assert_eq!(page.value(containing(READING)).await?, "0.2032");
+    ensure!(!page.text().await?.contains("Two values in one place"));
+    Ok(())
+}
+
+#[tokio::test]
 async fn a_browser_killed_right_after_saved_loses_nothing() -> Result<()> {
     let times = std::env::var("COLDSEAT_KILLS").map_or(Ok(KILLS), |n| n.parse())?;
     let mut bench = Bench::open(Setting::default()).await?;

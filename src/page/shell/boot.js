@@ -27,12 +27,43 @@ function fail(reason) {
   offerNewVersion();
 }
 
-/** Everything this origin keeps in local storage, as one file. */
-function exportData() {
+/** What the second store holds, by name; nothing where there is none. */
+function durableSlots() {
+  return new Promise((done) => {
+    const request = indexedDB.open("coldseat");
+    // None there: making one is the program's business.
+    request.onupgradeneeded = () => request.transaction.abort();
+    request.onerror = () => done({});
+    request.onsuccess = () => {
+      const found = {};
+      const reading = request.result.transaction("slots");
+      reading.objectStore("slots").openCursor().onsuccess = (event) => {
+        const cursor = event.target.result;
+        if (!cursor) return;
+        found[`${cursor.key}/durable`] = cursor.value;
+        cursor.continue();
+      };
+      reading.oncomplete = () => done(found);
+      reading.onabort = () => done(found);
+    };
+  });
+}
+
+/** Everything this origin keeps, in both stores, as one file. */
+async function exportData() {
   const kept = {};
-  for (let i = 0; i < localStorage.length; i += 1) {
-    const key = localStorage.key(i);
-    kept[key] = localStorage.getItem(key);
+  try {
+    for (let i = 0; i < localStorage.length; i += 1) {
+      const key = localStorage.key(i);
+      kept[key] = localStorage.getItem(key);
+    }
+  } catch {
+    // Blocked: the other store may still be open.
+  }
+  try {
+    Object.assign(kept, await durableSlots());
+  } catch {
+    // What was found is handed over.
   }
   const text = JSON.stringify({ coldseat: "local storage as it was found", kept }, null, 1);
   const link = document.createElement("a");
