@@ -6,7 +6,7 @@ use crate::browser;
 use crate::desk::Desk;
 use crate::keeper::{self, Keeping};
 use crate::library::{self, Kept, Listed, OpenJob};
-use crate::route::Route;
+use crate::route::{Route, View};
 use crate::storage::local::Local;
 use crate::storage::slots::SHOP;
 use coldseat_core::document::link::{LinkFault, MARK, Shared};
@@ -103,6 +103,9 @@ pub struct State {
 /// Most steps that undo goes back.
 const UNDO_MOST: usize = 200;
 
+/// The address of the shortcut to the job changed last.
+const LAST_JOB: &str = "#/last";
+
 impl State {
     /// Reads the store and sets everything up.
     #[must_use]
@@ -159,6 +162,17 @@ impl State {
     /// Follows the address.
     pub fn arrive(self) {
         self.flush();
+        if browser::hash() == LAST_JOB {
+            // The list has the newest first; without a job it is the list.
+            let newest = self
+                .jobs
+                .with_untracked(|jobs| jobs.first().map(|j| j.id.clone()));
+            let route = newest.map_or(Route::Jobs, |id| Route::Job {
+                id,
+                view: View::Cylinder(None, None),
+            });
+            browser::replace_hash(&route.address());
+        }
         let address = browser::hash();
         let route = Route::parse(&address);
         if address.starts_with(MARK) {

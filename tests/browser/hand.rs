@@ -151,3 +151,19 @@ async fn low_is_a_word_and_the_pad_takes_back() -> Result<()> {
     .await?;
     Ok(())
 }
+
+#[tokio::test]
+async fn the_shortcut_leads_to_the_job_changed_last() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    page.go("#/last").await?;
+    page.says("Jobs on this device").await?;
+    let job = demo(page, 2, "seat").await?;
+    page.says("saved").await?;
+    page.go("#/").await?;
+    page.go("#/last").await?;
+    let address = page.script("return location.hash", vec![]).await?;
+    ensure!(address == json!(job), "{address} is not {job}");
+    page.find(Role::Link, containing("Cylinder 3 stop")).await?;
+    Ok(())
+}

@@ -4,6 +4,20 @@
 // in the very case in which the program does not. It registers no worker; the
 // program does that (src/page/offline.rs).
 
+// Views are cloned from templates that hold no script (Leptos sets innerHTML of
+// them); nothing else may make markup or load a program, whoever asks for it.
+globalThis.trustedTypes?.createPolicy("default", {
+  createHTML(html) {
+    return /<\/?(?:script|iframe|object|embed|link|meta|base)\b|[\s"'/]on[a-z]+\s*=|javascript:/i.test(html)
+      ? null
+      : html;
+  },
+  createScriptURL(url) {
+    const asked = new URL(url, document.baseURI);
+    return asked.origin === location.origin && asked.pathname.endsWith("/sw.js") ? url : null;
+  },
+});
+
 const script = document.querySelector("script[data-glue][data-wasm]");
 const boot = document.getElementById("boot");
 // Found inside, as it is no longer in the page once the program runs.
