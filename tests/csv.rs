@@ -16,6 +16,7 @@ fn table(job: &Job) -> (Vec<String>, Vec<Vec<String>>) {
             "length",
             "temperature",
             "pressure",
+            "force",
             "time",
             "number",
             "typed",
@@ -49,6 +50,7 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "length (in)",
                 "temperature (\u{b0}F)",
                 "pressure (psi)",
+                "force (lbf)",
                 "time (s)",
                 "number",
             ]
@@ -57,20 +59,21 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "length (mm)",
                 "temperature (\u{b0}C)",
                 "pressure (bar)",
+                "force (kN)",
                 "time (s)",
                 "number",
             ]
         };
-        assert_eq!(heads[3..8], wanted);
+        assert_eq!(heads[3..9], wanted);
         assert_eq!(lines.len(), job.entries.len());
         for line in &lines {
-            let numbers: Vec<f64> = line[3..8]
+            let numbers: Vec<f64> = line[3..9]
                 .iter()
                 .filter_map(|cell| cell.parse().ok())
                 .collect();
             // All of the demos' readings are typed in the column's unit; a word
             // is a word.
-            match line[8].replace(',', ".").parse::<f64>() {
+            match line[9].replace(',', ".").parse::<f64>() {
                 Ok(typed) => assert_eq!(numbers, [typed], "{line:?}"),
                 Err(_) => assert!(numbers.len() <= 1, "{line:?}"),
             }
@@ -94,7 +97,7 @@ fn numbers_in_another_unit_are_converted_and_no_cell_is_a_formula() {
     let of = |typed: &str| {
         lines
             .iter()
-            .find(|line| line[8] == typed && line[2].starts_with("seat_height"))
+            .find(|line| line[9] == typed && line[2].starts_with("seat_height"))
             .unwrap_or_else(|| panic!("{typed} is not there"))
     };
     assert_eq!(of("2.54 mm")[3], "0.1");

@@ -14,9 +14,9 @@ use crate::quantity::parse::{Unit, parse};
 /// The words of a table, which are the page's.
 #[derive(Clone, Copy)]
 pub struct Words<'a> {
-    /// Heads of: job, whose, reading, length, temperature, pressure, time,
-    /// plain number, as typed, unit typed, when, kept. Units are added.
-    pub heads: [&'a str; 12],
+    /// Heads of: job, whose, reading, length, temperature, pressure, force,
+    /// time, plain number, as typed, unit typed, when, kept. Units are added.
+    pub heads: [&'a str; 13],
     /// Whose a place is.
     pub owner: &'a dyn Fn(Place) -> String,
     /// What is read there.
@@ -26,10 +26,11 @@ pub struct Words<'a> {
 }
 
 /// Kinds of measure, in the order of their columns.
-const MEASURES: [Measure; 5] = [
+const MEASURES: [Measure; 6] = [
     Measure::Length,
     Measure::Temperature,
     Measure::Pressure,
+    Measure::Force,
     Measure::Time,
     Measure::Plain,
 ];

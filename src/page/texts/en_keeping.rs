@@ -89,13 +89,14 @@ pub const SEARCH: &str = "Search: customer, engine, date, state";
 pub const NONE_FOUND: &str = "No job has all of these words.";
 
 /// Heads of the table of readings; units are added.
-pub const CSV_HEADS: [&str; 12] = [
+pub const CSV_HEADS: [&str; 13] = [
     "Job",
     "Whose",
     "Reading",
     "Length",
     "Temperature",
     "Pressure",
+    "Force",
     "Time",
     "Number",
     "As typed",
