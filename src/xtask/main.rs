@@ -5,7 +5,7 @@ use std::process::ExitCode;
 
 use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::run::{Outcome, Trouble};
-use xtask::server::{FolderServer, Port};
+use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
 use xtask::{bench, check, layout, page};
 
@@ -13,6 +13,7 @@ const HELP: &str = "\
 Usage: cargo xtask COMMAND
 
   serve [--port N] [--into DIR]   set up, build the page, serve it on this machine
+        [--lan]                   to every machine of this network, for a first look
   build [--into DIR]              set up, build the page into DIR (dist/)
   test [--only CHECK]             set up, run every check, or one
   bench                           set up, time the core here and in a browser
@@ -42,6 +43,7 @@ struct Wishes {
     port: Option<u16>,
     into: Option<PathBuf>,
     only: Option<String>,
+    lan: bool,
 }
 
 fn read() -> Result<Wishes, lexopt::Error> {
@@ -52,6 +54,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
             Long("port") => wishes.port = Some(parser.value()?.parse()?),
             Long("into") => wishes.into = Some(layout::absolute(parser.value()?.into())),
             Long("only") => wishes.only = Some(parser.value()?.string()?),
+            Long("lan") => wishes.lan = true,
             Long("help") | Short('h') => wishes.command = Some("help".to_owned()),
             Value(value) if wishes.command.is_none() => wishes.command = Some(value.string()?),
             Value(value) if wishes.folder.is_none() => {
@@ -76,11 +79,18 @@ fn command() -> Outcome<()> {
         (Some("build"), None) => page::build(&set_up(Purpose::Page)?, &dist),
         (Some("serve"), None) => {
             page::build(&set_up(Purpose::Page)?, &dist)?;
-            serve(&dist, Port::From(wishes.port.unwrap_or(PORT)))
+            let reach = if wishes.lan {
+                Reach::Network
+            } else {
+                Reach::Here
+            };
+            serve(&dist, Port::From(wishes.port.unwrap_or(PORT)), reach)
         }
-        (Some("serve-folder"), Some(folder)) => {
-            serve(&folder, Port::Exactly(wishes.port.unwrap_or(PORT)))
-        }
+        (Some("serve-folder"), Some(folder)) => serve(
+            &folder,
+            Port::Exactly(wishes.port.unwrap_or(PORT)),
+            Reach::Here,
+        ),
         (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref()),
         (Some(other), _) => Err(Trouble::new(
@@ -91,8 +101,18 @@ fn command() -> Outcome<()> {
     }
 }
 
-fn serve(folder: &std::path::Path, port: Port) -> Outcome<()> {
-    let server = FolderServer::open(folder, port)?;
+fn serve(folder: &std::path::Path, port: Port, reach: Reach) -> Outcome<()> {
+    let server = FolderServer::open(folder, port, reach)?;
     println!("\nColdseat is at {}   (Ctrl-C ends it)", server.address());
+    if reach == Reach::Network {
+        match server.address_in_network() {
+            Some(address) => println!("from this network at {address}"),
+            None => println!("from this network at this machine's own address, same port"),
+        }
+        println!(
+            "Without https another machine keeps nothing for work without a network, \
+             and may clear what it stores: for a first look only. README, Hosting."
+        );
+    }
     server.answer()
 }

@@ -7,7 +7,7 @@
 
 use std::convert::Infallible;
 use std::fs;
-use std::net::{Ipv4Addr, SocketAddr, TcpListener};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener, UdpSocket};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -36,6 +36,15 @@ pub enum Port {
     Exactly(u16),
 }
 
+/// Who may reach the server.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Reach {
+    /// This machine.
+    Here,
+    /// Every machine of the network that it is in.
+    Network,
+}
+
 /// A server that has its port.
 #[derive(Debug)]
 pub struct FolderServer {
@@ -53,7 +62,7 @@ struct Folder {
 
 impl FolderServer {
     /// Takes a port for a folder that holds a page.
-    pub fn open(path: &Path, port: Port) -> Outcome<Self> {
+    pub fn open(path: &Path, port: Port, reach: Reach) -> Outcome<Self> {
         let index = path.join("index.html");
         let text = fs::read_to_string(&index).map_err(|error| {
             Trouble::new(
@@ -61,7 +70,7 @@ impl FolderServer {
                 "build the page first: cargo xtask build",
             )
         })?;
-        let (listener, port) = listen(port)?;
+        let (listener, port) = listen(port, reach)?;
         let policy = content_policy(&text);
         Ok(Self {
             listener,
@@ -76,6 +85,16 @@ impl FolderServer {
     /// The address to open. Browsers give `localhost` all that they give https.
     pub fn address(&self) -> String {
         format!("http://localhost:{}/", self.port)
+    }
+
+    /// The address for another machine of the network, where this one knows its
+    /// own. Nothing is sent: a datagram socket only picks the way out.
+    pub fn address_in_network(&self) -> Option<String> {
+        let socket = UdpSocket::bind((Ipv4Addr::UNSPECIFIED, 0)).ok()?;
+        // An address for documentation (RFC 5737): any outside one would do.
+        socket.connect((Ipv4Addr::new(192, 0, 2, 1), 9)).ok()?;
+        let own = socket.local_addr().ok()?.ip();
+        Some(format!("http://{own}:{}/", self.port))
     }
 
     /// Answers until the process ends; returns only if it cannot begin.
@@ -173,14 +192,18 @@ fn set(response: &mut Response<Full<Bytes>>, name: HeaderName, value: &str) {
     }
 }
 
-fn listen(port: Port) -> Outcome<(TcpListener, u16)> {
+fn listen(port: Port, reach: Reach) -> Outcome<(TcpListener, u16)> {
+    let from = match reach {
+        Reach::Here => Ipv4Addr::LOCALHOST,
+        Reach::Network => Ipv4Addr::UNSPECIFIED,
+    };
     let (first, last) = match port {
         Port::From(port) => (port, port.saturating_add(PORTS_TRIED)),
         Port::Exactly(port) => (port, port),
     };
     let mut reason = String::new();
     for candidate in first..=last {
-        let address = SocketAddr::from((Ipv4Addr::LOCALHOST, candidate));
+        let address = SocketAddr::from((from, candidate));
         match TcpListener::bind(address).and_then(|found| Ok((found.local_addr()?.port(), found))) {
             Ok((port, listener)) => return Ok((listener, port)),
             Err(error) => reason = error.to_string(),
@@ -317,9 +340,11 @@ mod tests {
 
     #[test]
     fn a_port_in_use_is_passed_over_or_refused() {
-        let (_held, port) = listen(Port::Exactly(0)).unwrap();
-        assert!(listen(Port::Exactly(port)).is_err_and(|t| t.what.contains("not free")));
-        let (_next, next) = listen(Port::From(port)).unwrap();
+        let (_held, port) = listen(Port::Exactly(0), Reach::Here).unwrap();
+        assert!(
+            listen(Port::Exactly(port), Reach::Here).is_err_and(|t| t.what.contains("not free"))
+        );
+        let (_next, next) = listen(Port::From(port), Reach::Here).unwrap();
         assert!(next > port);
     }
 }
