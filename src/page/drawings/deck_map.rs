@@ -12,18 +12,6 @@ const HALF: f64 = 44.0;
 /// The line through the bores.
 const MIDDLE: f64 = 112.0;
 
-fn circle(picture: &mut Picture, class: &'static str, (x, y): (f64, f64), r: f64) {
-    picture.path(
-        class,
-        format!(
-            "M{:.1} {y:.1}a{r:.1} {r:.1} 0 1 0 {:.1} 0a{r:.1} {r:.1} 0 1 0 {:.1} 0",
-            x - r,
-            2.0 * r,
-            -2.0 * r
-        ),
-    );
-}
-
 /// Low spots of a bank's deck, by the index of their place, in metres below
 /// its highest point; `holes` are its cylinders from the front.
 pub fn deck_map(
@@ -64,7 +52,7 @@ pub fn deck_map(
     let r = (0.36 * step).min(HALF - 18.0);
     for (index, hole) in holes.iter().enumerate() {
         let x = x_of(index as f64 + 0.5);
-        circle(&mut picture, "scribe-thin", (x, MIDDLE), r);
+        picture.circle("scribe-thin", (x, MIDDLE), r);
         picture.text("tiny-middle", (x, MIDDLE + 5.0), hole.to_string());
     }
     // More numbers than have room side by side stand on two lines.
@@ -77,7 +65,7 @@ pub fn deck_map(
         let low = plane_m.is_some_and(|plane_m| *below_m > plane_m + 1e-9);
         let class = if low { "bar-bad" } else { "bar" };
         let size = 2.0 + 9.0 * (below_m / deepest_m).clamp(0.0, 1.0);
-        circle(&mut picture, class, at, size);
+        picture.circle(class, at, size);
         let line = if crowded && row % 2 == 1 { 14.0 } else { 0.0 };
         let y = if up {
             MIDDLE - HALF - 24.0 - line

@@ -67,6 +67,19 @@ impl Picture {
         self.marks.push(Mark::Path { class, d });
     }
 
+    /// Adds a circle.
+    pub fn circle(&mut self, class: &'static str, (x, y): (f64, f64), r: f64) {
+        self.path(
+            class,
+            format!(
+                "M{:.1} {y:.1}a{r:.1} {r:.1} 0 1 0 {:.1} 0a{r:.1} {r:.1} 0 1 0 {:.1} 0",
+                x - r,
+                2.0 * r,
+                -2.0 * r
+            ),
+        );
+    }
+
     /// Adds a closed polygon.
     pub fn area(&mut self, class: &'static str, points: &[(f64, f64)]) {
         let mut d = polyline(points);

@@ -68,10 +68,7 @@ pub fn own_cuts(cuts: &OwnCuts, units: UnitSystem) -> Option<AnyView> {
         let at = x(error.as_m());
         picture.text("tiny", (8.0, y + 5.0), cylinder.to_string());
         picture.line("scribe-thin", (x(0.0), y), (at, y));
-        picture.path(
-            "blur",
-            format!("M{:.1} {y:.1}a5 5 0 1 0 10 0a5 5 0 1 0 -10 0", at - 5.0),
-        );
+        picture.circle("blur", (at, y), 5.0);
     }
     Some(picture.view())
 }

@@ -66,15 +66,7 @@ pub fn plan(block: &Block, units: UnitSystem) -> Option<AnyView> {
         for (index, hole) in holes.iter().enumerate() {
             let x = 10.0 + step * (index as f64 + 0.5);
             for (r, class) in [(big, "scribe"), (small, "scribe-strong")] {
-                picture.path(
-                    class,
-                    format!(
-                        "M{:.1} {y:.1}a{r:.1} {r:.1} 0 1 0 {:.1} 0a{r:.1} {r:.1} 0 1 0 {:.1} 0",
-                        x - r,
-                        2.0 * r,
-                        -2.0 * r
-                    ),
-                );
+                picture.circle(class, (x, y), r);
             }
             picture.text(
                 "small-middle",
