@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::Instant;
 
+use crate::budget;
 use crate::layout;
 use crate::page;
 use crate::run::{self, Outcome, Trouble, cargo};
@@ -73,7 +74,7 @@ const CHECKS: [Check; 9] = [
     },
     Check {
         name: "build",
-        headline: "the release page builds",
+        headline: "the release page builds and keeps its budget",
         needs: Needs::Tools,
         run: build,
     },
@@ -297,6 +298,7 @@ pub(crate) fn wasm_test(tools: &Toolbox, name: &str) -> Outcome<Command> {
 
 fn build(bench: &Bench) -> Outcome<u64> {
     page::build(bench.tools()?, &layout::dist_folder())?;
+    budget::hold(&layout::dist_folder())?;
     Ok(0)
 }
 

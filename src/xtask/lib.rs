@@ -8,6 +8,7 @@
 //! Nothing here is part of the page: no code of this crate reaches a phone.
 
 pub mod bench;
+pub mod budget;
 pub mod check;
 pub mod layout;
 pub mod page;
@@ -15,3 +16,4 @@ pub mod precache;
 pub mod run;
 pub mod server;
 pub mod setup;
+pub mod styles;

@@ -15,6 +15,7 @@ use crate::layout;
 use crate::precache;
 use crate::run::{self, Outcome, Trouble};
 use crate::setup::Toolbox;
+use crate::styles;
 
 /// What today's compiler may use in a wasm file without being asked; the
 /// section that names them is stripped, so the optimizer has to be told.
@@ -48,6 +49,7 @@ pub fn build(tools: &Toolbox, into: &Path) -> Outcome<()> {
         "the compiler's message is above",
     )?;
     optimise(tools, &stage)?;
+    styles::join(&stage)?;
     check_policy(&stage)?;
     let template_path = root.join("src/page/shell").join(precache::WORKER);
     let template = fs::read_to_string(&template_path)
