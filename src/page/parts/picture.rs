@@ -55,7 +55,7 @@ pub fn drawing(
         (Drawing::WallClock, Answer::Walls(walls)) => {
             wall_clock(walls, of_engine(Field::WallLook)?, units)
         }
-        (Drawing::Plan, _) => block_plan(state, report, units),
+        (Drawing::Plan, _) => block_plan(state, units),
         (Drawing::Oxygen, Answer::Oxygen(oxygen)) => Some(oxygen_bar(oxygen)),
         (Drawing::ChillClock, Answer::Chill(chill)) => {
             let kept = values(Field::ChillTime).first().map(|(_, s)| *s);
@@ -149,7 +149,8 @@ pub fn holes_of(state: State, owner: Owner) -> Vec<u8> {
 }
 
 /// The block from above, as far as its numbers are there.
-fn block_plan(state: State, report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+pub fn block_plan(state: State, units: UnitSystem) -> Option<AnyView> {
+    let report = state.step_report(Owner::Block, StepId::Choose)?;
     let web_m = report.number.as_ref()?.si;
     let further = |cylinder: u8, step: StepId| {
         state

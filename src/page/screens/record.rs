@@ -1,8 +1,10 @@
 //! The record: one printed page, black on white, taped to the block.
 
 use crate::browser;
+use crate::drawings::deck_map::deck_map;
 use crate::live::live;
 use crate::parts::notice::export_button;
+use crate::parts::picture::block_plan;
 use crate::parts::share::share;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
@@ -30,9 +32,11 @@ pub fn RecordScreen(
     let units = untrack(|| state.units(Target::Job));
     let sheet = move || {
         let reports = state.reports.get();
-        state
-            .open
-            .with(|open| open.as_ref().map(|o| record(&o.job, &reports, units)))
+        let mut drawings = drawings(state, units);
+        state.open.with(|open| {
+            open.as_ref()
+                .map(|o| record(&o.job, &reports, units, drawings.take()))
+        })
     };
     let floor = Route::Job {
         id: id.clone(),
@@ -73,7 +77,41 @@ pub fn RecordScreen(
     }
 }
 
-fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
+/// Cylinders at most for which the page has room for drawings.
+const DRAWN_MOST: u8 = 8;
+
+/// The drawings that matter afterwards: where the decks were low, what is left
+/// between the bores.
+fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
+    let (cylinders, banks) = state.open.with(|open| {
+        let engine = &open.as_ref()?.job.engine;
+        Some((engine.cylinders, engine.banks()))
+    })?;
+    if cylinders > DRAWN_MOST {
+        return None;
+    }
+    let maps = (0..banks).filter_map(|bank| {
+        let (spots, holes, cut) = state.open.with(|open| {
+            let job = &open.as_ref()?.job;
+            let spots = job.entries.values(Owner::Bank(bank), Field::LowSpot);
+            let holes: Vec<u8> = (1..=cylinders)
+                .filter(|c| job.engine.bank_of(*c) == bank)
+                .collect();
+            let cut = plan(job, bank).ok().map(|p| p.plan.removal.as_m());
+            Some((spots, holes, cut))
+        })?;
+        deck_map(&spots, &holes, cut, units)
+    });
+    let all: Vec<AnyView> = maps.chain(block_plan(state, units)).collect();
+    (!all.is_empty()).then(|| view! { <div class="record-drawings">{all}</div> }.into_any())
+}
+
+fn record(
+    job: &Job,
+    reports: &[CylinderReport],
+    units: UnitSystem,
+    drawings: Option<AnyView>,
+) -> AnyView {
     let rows: Vec<AnyView> = reports.iter().map(|r| row(job, r, units)).collect();
     let heads: Vec<AnyView> = [
         t::CYLINDER,
@@ -155,6 +193,7 @@ fn record(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
         <p>{limits}</p>
         {decks}
         {gasket_line(job, units)}
+        {drawings}
         {open}
         {steps}
         {remarks(job)}
