@@ -92,7 +92,8 @@ fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
         Answer::Counterbore(c) => vec![
             (t::DEPTH_WANTED, of(c.depth.as_m())),
             (t::CHANCE_LOW, t::percent(c.p_low)),
-            (t::PROUD_FOR_RISK, of(c.target_for_risk.as_m())),
+            // Below zero the planned cut alone keeps every flange proud enough.
+            (t::PROUD_FOR_RISK, of(c.target_for_risk.as_m().max(0.0))),
         ],
         Answer::Fit(fit, form) => vec![
             (t::CHANCE_INSIDE, t::percent(fit.p_inside)),

@@ -153,7 +153,10 @@ fn record(
     };
     let steps: Vec<String> = not_done(job, reports)
         .iter()
-        .map(|(step, whose)| t::step_not_done(*step, whose, job.cylinders().count()))
+        .map(|(step, whose)| {
+            let banks = usize::from(job.engine.banks());
+            t::step_not_done(*step, whose, job.cylinders().count(), banks)
+        })
         .collect();
     let steps = (!steps.is_empty()).then(|| {
         view! { <p>{format!("{}: {}.", t::STEPS_NOT_DONE, steps.join("; "))}</p> }

@@ -50,6 +50,30 @@ pub fn step_list(state: State, id: &str, cylinder: Option<u8>, open: StepId) -> 
     view! { <ol>{items}</ol> }.into_any()
 }
 
+/// A step seen over all cylinders: the worst of them, go only when all may go
+/// on, and how many have it behind them.
+fn of_all_cylinders(state: State, step: StepId) -> (Go, bool, String) {
+    let left_out = state
+        .open
+        .with(|o| o.as_ref().map_or(Vec::new(), |o| o.job.left_out.clone()));
+    state.reports.with(|reports| {
+        let steps: Vec<_> = reports
+            .iter()
+            .filter(|r| !left_out.contains(&r.cylinder))
+            .filter_map(|r| r.step(step))
+            .collect();
+        let done = steps.iter().filter(|s| s.is_settled()).count();
+        let worst = steps.iter().map(|s| s.signal).max().unwrap_or(Go::None);
+        let signal = if worst == Go::Go && done < steps.len() {
+            Go::None
+        } else {
+            worst
+        };
+        let passed_over = !steps.is_empty() && steps.iter().all(|s| s.passed_over);
+        (signal, passed_over, t::cylinders_done(done, steps.len()))
+    })
+}
+
 /// A step in the list.
 fn step_line(
     state: State,
@@ -60,7 +84,11 @@ fn step_line(
 ) -> AnyView {
     let units = untrack(|| state.units(Target::Job));
     let (view, owner) = place_of(state, cylinder, spec);
+    let of_all = cylinder.is_none() && spec.subject == Subject::Cylinder;
     let report = Memo::new(move |_| {
+        if of_all {
+            return of_all_cylinders(state, spec.id);
+        }
         state
             .step_report(owner, spec.id)
             .map_or((Go::None, false, String::new()), |r| {

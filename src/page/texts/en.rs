@@ -124,7 +124,7 @@ pub const REASON: &str = "Reason";
 pub const NO_SLEEVES: &str = "No cylinder of this deck gets a sleeve.";
 pub const CUT: &str = "cut";
 pub const CUT_LEAST: &str = "at least";
-pub const FLANGE_LOSES: &str = "flange loses";
+pub const FLANGE_LOSES: &str = "flange loses (lowest clock)";
 pub const FLANGE_LEFT: &str = "flange left";
 pub const WITHOUT_HEIGHT: &str = "Without height or flange thickness, so not in the plan:";
 

@@ -36,7 +36,7 @@ pub fn round_label(levels: &str) -> String {
 pub fn round_caption(times: f64) -> String {
     format!(
         "Out of round drawn \u{d7}{} against the diameter. Below: full line across, dashed along; wider is to the right.",
-        fixed(times, 0)
+        round_times(times)
     )
 }
 
@@ -145,4 +145,13 @@ pub fn own_cuts_caption(n: usize, mean: &str, mean_m: f64, sd: &str) -> String {
         "Your {n} counterbores in this job against the depth each was cut for. Dashed: their mean, {mean} {}; shaded: one standard deviation, {sd}.{few}",
         way(mean_m)
     )
+}
+
+/// How many times larger something is drawn: two digits say it.
+fn round_times(times: f64) -> String {
+    let mut step = 1.0;
+    while times / step >= 100.0 {
+        step *= 10.0;
+    }
+    fixed((times / step).round() * step, 0)
 }

@@ -199,22 +199,24 @@ pub fn gasket(gasket: &Gasket, units: UnitSystem) -> String {
     format!("Head gasket to buy: at least {least} compressed (largest protrusion {most}){entered}.")
 }
 
-/// A step that was not done, with the cylinders where not all want it.
+/// A step that was not done, with the cylinders or decks where not all want it.
 #[must_use]
-pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize) -> String {
-    let numbers: Vec<String> = whose
-        .iter()
-        .filter_map(|owner| match owner {
-            Owner::Cylinder(cylinder) => Some(cylinder.to_string()),
-            Owner::Bank(number) => Some(bank(*number).to_owned()),
-            Owner::Block => None,
-        })
-        .collect();
+pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize, banks: usize) -> String {
+    let (mut holes, mut decks) = (Vec::new(), Vec::new());
+    for owner in whose {
+        match owner {
+            Owner::Cylinder(cylinder) => holes.push(cylinder.to_string()),
+            Owner::Bank(number) => decks.push(bank(*number).to_owned()),
+            Owner::Block => {}
+        }
+    }
     let title = step_title(step);
-    if numbers.is_empty() || numbers.len() == cylinders {
-        title.to_owned()
+    if !holes.is_empty() && holes.len() < cylinders {
+        format!("{title} (cylinder {})", holes.join(", "))
+    } else if !decks.is_empty() && decks.len() < banks {
+        format!("{title} (deck {})", decks.join(", "))
     } else {
-        format!("{title} ({})", numbers.join(", "))
+        title.to_owned()
     }
 }
 

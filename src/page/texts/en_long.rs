@@ -59,7 +59,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::PullHome => "Above its seat by no more than warming explains: pull it home.".into(),
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a fillet that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
-        Next::PullAgain => "Still moving, or not enough pulls at one pressure: pull again at the same pressure and read it loaded and released.".into(),
+        Next::PullAgain => "Not shown to have stopped: at least three pulls, the last two at the highest pressure, neither moving it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
         Next::CheckSeat => "Stopped, and home as far as the pulls can tell: now measure the height at all four clocks.".into(),
         Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
         Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the flange again.".into(),

@@ -322,6 +322,12 @@ pub fn less_than(value: &str) -> String {
     format!("less than {value}")
 }
 
+/// How many cylinders have a step behind them.
+#[must_use]
+pub fn cylinders_done(done: usize, all: usize) -> String {
+    format!("{done} of {all} cylinders")
+}
+
 pub const MINUTES: &str = "min:s";
 
 /// The unit of a one number that is no length.

@@ -149,7 +149,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
         ],
         Calculation::Deck => [
             "The deepest low spot, or what the lowest flange needs, and the clean-up; or the cut planned. Each flange loses the cut and what it stood proud of its deck.",
-            "r >= low + clean_up;  flange cut = deck + height + r;  flange left = T - flange cut",
+            "r >= low + clean_up;  flange cut = deck + least height + r;  flange left = least T - flange cut",
             "Geometry. Usual cut: common practice, no source.",
         ],
     }

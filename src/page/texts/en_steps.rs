@@ -77,7 +77,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
         }
         StepId::Pull => {
-            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure."
+            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure. If the sleeve comes out and goes in again, type the new pulls over the old ones and write into the note what was found: it is printed in the record."
         }
         StepId::Seat => {
             "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
