@@ -113,6 +113,19 @@ pub fn DeckScreen(
     }
 }
 
+/// What each hole that is not home still wants.
+fn why(state: State, waiting: &[u8]) -> Vec<AnyView> {
+    let units = untrack(|| state.units(Target::Job));
+    waiting
+        .iter()
+        .filter_map(|cylinder| {
+            let seat = state.step_report(Owner::Cylinder(*cylinder), StepId::Seat)?;
+            let words = format!("{} {cylinder}: {}", t::CYLINDER, t::next(&seat.next, units));
+            Some(view! { <p>{words}</p> }.into_any())
+        })
+        .collect()
+}
+
 /// On to the other deck, else to the step after the deck.
 fn onward(state: State, id: &str, bank: u8) -> AnyView {
     let banks = state
@@ -174,6 +187,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
                 <div class="verdict verdict-stop" role="status">
                     {shape(Go::Stop)} <strong class="verdict-word">{t::LOCKED}</strong>
                     <p>{format!("{} {}. {}", t::NOT_SEATED_YET, names(&waiting), t::LOCK_WHY)}</p>
+                    {why(state, &waiting)}
                 </div>
                 <details class="help">
                     <summary>{t::RELEASE}</summary>

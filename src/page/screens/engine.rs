@@ -195,6 +195,7 @@ pub fn EngineScreen(
                 })
             />
         </div>
+        <p class="quiet">{t::ENGINE_FIRST}</p>
         {fields(Target::Job, t::GEOMETRY, GEOMETRY)}
         {fields(Target::Job, t::PISTONS_AND_HEAD, ENGINE)}
         {fields(Target::Job, t::TOOLS, TOOLS)}

@@ -87,6 +87,7 @@ pub const NUMBERS_LATER: &str = "Geometry, limits and gauges of the engine can b
 pub const ENGINE_AND_LIMITS: &str = "Engine";
 pub const STEPS: &str = "Steps of this cylinder";
 pub const GEOMETRY: &str = "Geometry";
+pub const ENGINE_FIRST: &str = "Begin with the first group: drop, pull and seat need no more. The rest can wait until a step asks for it; every limit has a usual value that is yours to change.";
 pub const PISTONS_AND_HEAD: &str = "Pistons, head and rings, by the sheet";
 pub const TOOLS: &str = "Bar, hone, ram and rod";
 pub const LIMITS: &str = "Limits";

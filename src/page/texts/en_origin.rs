@@ -15,7 +15,7 @@ pub const SOURCE: &str = "Source";
 pub const WENT_IN: &str = "What went in, what matters most first";
 pub const ALSO_IN: &str = "Also in it, without moving the number:";
 pub const MATERIALS: &str = "Materials";
-pub const NO_NUMBER_YET: &str = "No number yet: readings are missing.";
+pub const NO_NUMBER_YET: &str = "No number to show: readings are missing, or the deck is locked.";
 
 /// A calculation: words, symbols, source.
 #[must_use]
