@@ -4,7 +4,7 @@
 
 use super::drop::case_of;
 use super::step::StepId;
-use super::{Field, Job, Owner, Place, UnitSystem};
+use super::{Field, Job, Owner, Place};
 use crate::materials::Material;
 use crate::quantity::{Diameter, Length, Seconds, Temperature, TemperatureDelta};
 use crate::thermal::chill::{ChillInput, chill};
@@ -124,10 +124,8 @@ fn rested(job: &Job) -> Option<Expected> {
         (None, None) => return None,
     };
     let apart = job.engine_si(Field::ApartMost)?;
-    let degree_k = match job.engine.units {
-        UnitSystem::Inch => 1.0 / 1.8,
-        UnitSystem::Metric => 1.0,
-    };
+    // Of a temperature the scale of its unit is that of a difference.
+    let degree_k = job.unit(Field::RoomTemperature).scale();
     let room_k = job.engine_si(Field::RoomTemperature)?;
     let (start_k, now_k) = (si(Field::BlockOut)?, si(Field::BlockNow)?);
     let at = |now_k: f64| {
