@@ -330,7 +330,10 @@ async fn a_program_that_cannot_start_says_so_and_gives_the_data_out() -> Result<
     .await?;
     page.tap(Role::Button, "Save my data to a file").await?;
     let rescued = page
-        .script_awaiting("return await window.rescued.text()")
+        .script_awaiting(
+            "while (!window.rescued) await new Promise((done) => setTimeout(done, 10));
+             return await window.rescued.text()",
+        )
         .await?;
     let rescued: Value = serde_json::from_str(rescued.as_str().unwrap())?;
     assert_eq!(rescued["kept"]["coldseat test"], "4.2600");
