@@ -29,7 +29,7 @@ struct Check {
     run: fn(&Bench) -> Outcome<u64>,
 }
 
-const CHECKS: [Check; 9] = [
+const CHECKS: [Check; 10] = [
     Check {
         name: "format",
         headline: "every file is formatted",
@@ -84,7 +84,17 @@ const CHECKS: [Check; 9] = [
         needs: Needs::Tools,
         run: browser,
     },
+    Check {
+        name: "engines",
+        headline: "the finished page in Firefox and in WebKit",
+        needs: Needs::Tools,
+        run: engines,
+    },
 ];
+
+/// Tests of `tests/browser/engines.rs` by the browser that they want: last, and
+/// apart, since a machine may lack one.
+const OTHER_ENGINES: [&str; 2] = ["firefox::", "webkit::"];
 
 /// The package whose tests need a browser; the page's own tests are of its
 /// pure logic and run here.
@@ -308,6 +318,17 @@ fn browser(bench: &Bench) -> Outcome<u64> {
             .args(["test", "-p", "coldseat-browser-tests", "--tests"])
             // Each test has a browser of its own; more than two starve.
             .args(["--", "--test-threads=2"])
+            .args(OTHER_ENGINES.map(|name| format!("--skip={name}")))
+            .envs(browser_env(bench.tools()?, &bench.own_program)?),
+    )
+}
+
+fn engines(bench: &Bench) -> Outcome<u64> {
+    tests(
+        here(cargo())
+            .args(["test", "-p", "coldseat-browser-tests", "--test", "engines"])
+            .args(["--", "--test-threads=2"])
+            .args(OTHER_ENGINES)
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
 }
@@ -316,12 +337,12 @@ fn browser(bench: &Bench) -> Outcome<u64> {
 pub(crate) fn browser_env(
     tools: &Toolbox,
     own_program: &Path,
-) -> Outcome<[(&'static str, PathBuf); 8]> {
+) -> Outcome<Vec<(&'static str, PathBuf)>> {
     let browser = tools
         .browser
         .as_ref()
         .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))?;
-    Ok([
+    let mut env = vec![
         // An error's words say what failed; its stack only where it was told.
         ("RUST_LIB_BACKTRACE", "0".into()),
         ("COLDSEAT_XTASK", own_program.to_owned()),
@@ -334,7 +355,9 @@ pub(crate) fn browser_env(
         ("COLDSEAT_AXE", tools.axe.clone().unwrap_or_default()),
         ("COLDSEAT_JSQR", tools.jsqr.clone().unwrap_or_default()),
         ("CHROMEDRIVER", browser.driver.clone()),
-    ])
+    ];
+    env.extend(tools.engines.env());
+    Ok(env)
 }
 
 /// A command that stands in the checkout, wherever the person stands.

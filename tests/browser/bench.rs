@@ -7,6 +7,7 @@ use serde_json::json;
 use tempfile::TempDir;
 
 use crate::driver::Driver;
+use crate::engine::Engine;
 use crate::page::Page;
 use crate::server::PageServer;
 
@@ -93,6 +94,7 @@ pub struct Bench {
     pub server: PageServer,
     page: Option<Page>,
     driver: Driver,
+    engine: Engine,
     setting: Setting,
     profile: TempDir,
     _copy: Option<TempDir>,
@@ -101,12 +103,17 @@ pub struct Bench {
 impl Bench {
     /// Starts everything and opens the page.
     pub async fn open(setting: Setting) -> Result<Self> {
-        let bench = Self::open_at(setting, "").await?;
-        Ok(bench)
+        Self::open_at(setting, "").await
     }
 
     /// As [`Bench::open`], at a place in the page such as `#/cold-drop`.
     pub async fn open_at(setting: Setting, place: &str) -> Result<Self> {
+        Self::open_in(Engine::Chromium, setting, place).await
+    }
+
+    /// As [`Bench::open_at`], in a browser of any family. Screen and theme can
+    /// be set in Chromium only.
+    pub async fn open_in(engine: Engine, setting: Setting, place: &str) -> Result<Self> {
         let dist = dist_folder()?;
         let (folder, copy) = match setting.folder {
             Folder::Dist => (dist, None),
@@ -119,7 +126,8 @@ impl Bench {
         let mut bench = Self {
             server: PageServer::start(&folder)?,
             page: None,
-            driver: Driver::start()?,
+            driver: Driver::start(engine)?,
+            engine,
             setting,
             profile: TempDir::new()?,
             _copy: copy,
@@ -157,7 +165,11 @@ impl Bench {
             .driver
             .open(self.profile.path(), self.setting.frames)
             .await?;
-        let page = Page::new(client, self.server.address());
+        let page = Page::new(client, self.engine, self.server.address());
+        if self.engine != Engine::Chromium {
+            self.page = Some(page);
+            return Ok(());
+        }
         let (width, height) = self.setting.size.pixels();
         page.devtools(
             "Emulation.setDeviceMetricsOverride",

@@ -1,100 +1,59 @@
-//! ChromeDriver as a process, and the commands that the client lacks.
+//! A browser's driver as a process, and the commands that the client lacks.
 
-use std::io::{BufRead, BufReader, Read, Write};
+use std::io::{Read, Write};
 use std::net::TcpStream;
-use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
+use std::path::Path;
+use std::process::{Child, Command};
 use std::time::Duration;
 
 use crate::bench::Frames;
+use crate::engine::{Engine, Screen};
 use anyhow::{Context, Result, bail};
 use fantoccini::wd::WebDriverCompatibleCommand;
 use fantoccini::{Client, ClientBuilder};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
 use url::{ParseError, Url};
-use xtask::layout::on_path;
-use xtask::setup::Browser;
 
-/// ChromeDriver on a port of its own, and the one session it holds.
+/// A driver on a port of its own, and the one session it holds.
 #[derive(Debug)]
 pub(crate) struct Driver {
+    engine: Engine,
     process: Child,
     port: u16,
     session: Option<String>,
     browser: Option<u64>,
+    _screen: Option<Screen>,
 }
 
 impl Driver {
-    /// Starts ChromeDriver on any free port.
-    pub(crate) fn start() -> Result<Self> {
-        let program = std::env::var_os("CHROMEDRIVER")
-            .map(PathBuf::from)
-            .or_else(|| on_path("chromedriver"))
-            .context("no chromedriver; run `cargo xtask setup`")?;
-        let mut process = Command::new(&program)
-            .arg("--port=0")
-            .stdin(Stdio::null())
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .with_context(|| format!("starting {}", program.display()))?;
-        let output = process.stdout.take().context("the driver's output")?;
-        let mut lines = BufReader::new(output).lines();
-        let port = lines.by_ref().map_while(Result::ok).find_map(|line| {
-            let (_, rest) = line.split_once("started successfully on port ")?;
-            rest.trim_end_matches('.').parse().ok()
-        });
-        // A pipe that nobody reads would stop it one day.
-        std::thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
-        let mut driver = Self {
+    /// Starts the driver of a family of browsers on any free port.
+    pub(crate) fn start(engine: Engine) -> Result<Self> {
+        let (process, port, screen) = engine.start_driver()?;
+        Ok(Self {
+            engine,
             process,
-            port: 0,
+            port,
             session: None,
             browser: None,
-        };
-        match port {
-            Some(port) => driver.port = port,
-            None => bail!("{} did not start", program.display()),
-        }
-        Ok(driver)
+            _screen: screen,
+        })
     }
 
     /// Opens a browser on a profile folder.
     pub(crate) async fn open(&mut self, profile: &Path, frames: Frames) -> Result<Client> {
         self.close();
-        let mut arguments: Vec<String> = Browser::arguments()
-            .into_iter()
-            .map(str::to_owned)
-            .collect();
-        if frames == Frames::Unbounded {
-            arguments.push("--disable-frame-rate-limit".to_owned());
-            arguments.push("--disable-gpu-vsync".to_owned());
-        }
-        arguments.push(format!("--user-data-dir={}", profile.display()));
-        let mut options = json!({ "args": arguments });
-        if let Some(browser) = std::env::var_os("COLDSEAT_BROWSER") {
-            options["binary"] = json!(Path::new(&browser));
-        }
-        let wishes = json!({
-            "goog:chromeOptions": options,
-            "goog:loggingPrefs": { "browser": "ALL" },
-            // Left open: a test that meets a dialog should say so.
-            "unhandledPromptBehavior": "ignore",
-        });
-        let Value::Object(wishes) = wishes else {
-            bail!("capabilities are an object");
-        };
         let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(wishes)
+            .capabilities(self.engine.wishes(profile, frames))
             .connect(&format!("http://127.0.0.1:{}", self.port))
             .await
-            .context("opening a browser")?;
+            .with_context(|| format!("opening {:?}", self.engine))?;
         self.session = client.session_id().await?;
-        self.browser = client
-            .capabilities()
-            .and_then(|told| told.get("goog:processID"))
-            .and_then(Value::as_u64);
+        self.browser = client.capabilities().and_then(|told| {
+            ["goog:processID", "moz:processID"]
+                .iter()
+                .find_map(|name| told.get(*name)?.as_u64())
+        });
         Ok(client)
     }
 

@@ -1,8 +1,8 @@
 //! A bench for trying the finished page in a real browser.
 //!
 //! [`Bench`] starts three programs of its own: the server of `cargo xtask
-//! serve` on a free port, ChromeDriver on a free port, and a browser with an
-//! empty profile. [`Page`] finds things as a person or a screen reader does,
+//! serve` on a free port, a driver on a free port, and a browser with an empty
+//! profile: Chromium unless another [`Engine`] is asked for. [`Page`] finds things as a person or a screen reader does,
 //! by role and accessible name, and waits for them; markup and class names are
 //! none of a test's business. Killing the server is killing a process, so that
 //! "offline" is a refused connection and no emulation.
@@ -25,6 +25,7 @@
 
 mod bench;
 mod driver;
+mod engine;
 mod key;
 mod page;
 mod part;
@@ -32,6 +33,7 @@ mod role;
 mod server;
 
 pub use bench::{Bench, Folder, Frames, Setting, Size, Theme};
+pub use engine::Engine;
 pub use key::Key;
 pub use page::Page;
 pub use part::Part;

@@ -13,6 +13,7 @@ use fantoccini::wd::{PrintConfiguration, PrintSize};
 use serde_json::{Value, json};
 
 use crate::driver::Ask;
+use crate::engine::Engine;
 use crate::key::Key;
 use crate::part::Part;
 use crate::role::{Name, Role, single_spaced};
@@ -63,21 +64,28 @@ const WATCH: &str = "
 #[derive(Debug, Clone)]
 pub struct Page {
     client: Client,
+    engine: Engine,
     address: String,
 }
 
 impl Page {
-    pub(crate) fn new(client: Client, address: String) -> Self {
-        Self { client, address }
+    pub(crate) fn new(client: Client, engine: Engine, address: String) -> Self {
+        Self {
+            client,
+            engine,
+            address,
+        }
     }
 
     /// Opens a place in the page, `""` for its front, and waits until it stands.
     pub async fn go(&self, place: &str) -> Result<()> {
-        self.devtools(
-            "Page.addScriptToEvaluateOnNewDocument",
-            json!({ "source": WATCH }),
-        )
-        .await?;
+        if self.engine == Engine::Chromium {
+            self.devtools(
+                "Page.addScriptToEvaluateOnNewDocument",
+                json!({ "source": WATCH }),
+            )
+            .await?;
+        }
         let address = format!("{}{place}", self.address);
         self.client.goto(&address).await.context("opening")?;
         self.stands().await?;
@@ -110,7 +118,18 @@ impl Page {
 
     /// Reloads and waits until the page stands.
     pub async fn reload(&self) -> Result<()> {
-        self.client.refresh().await.context("reloading")?;
+        if self.engine == Engine::Firefox {
+            // Its driver's own command passes the worker by, as Shift does.
+            let script = "window.coldseatLeft = true; location.reload();";
+            self.script(script, vec![]).await?;
+            let loaded = "return window.coldseatLeft === undefined";
+            self.until("the page to load anew", async || {
+                Ok((self.script(loaded, vec![]).await? == json!(true)).then_some(()))
+            })
+            .await?;
+        } else {
+            self.client.refresh().await.context("reloading")?;
+        }
         self.stands().await
     }
 
@@ -132,6 +151,11 @@ impl Page {
             })
             .await?;
         ensure!(said.is_empty(), "the page does not start: {said}");
+        if self.engine != Engine::Chromium {
+            // These can be watched only from here on.
+            let watch = format!("if (!window.coldseatComplaints) {{ {WATCH} }}");
+            self.script(&watch, vec![]).await?;
+        }
         Ok(())
     }
 
@@ -276,13 +300,16 @@ impl Page {
     }
 
     /// What went wrong since the page was opened: errors, content policy,
-    /// console messages of level "severe". An address that is loaded anew
-    /// forgets the first two, the console is read once.
+    /// console messages of level "severe" (Chromium's). An address that is
+    /// loaded anew forgets the first two, the console is read once.
     pub async fn complaints(&self) -> Result<Vec<String>> {
         let kept = self
             .script("return window.coldseatComplaints ?? []", vec![])
             .await?;
-        let console = self.client.issue_cmd(Ask::console()).await?;
+        let console = match self.engine {
+            Engine::Chromium => self.client.issue_cmd(Ask::console()).await?,
+            Engine::Firefox | Engine::WebKit => Value::Null,
+        };
         let kept = kept.as_array().cloned().unwrap_or_default();
         let console = console.as_array().cloned().unwrap_or_default();
         Ok(kept

@@ -1,6 +1,6 @@
 //! What must hold whatever the page shows: it starts clean under its content
-//! policy, is kept on the device whole, works with the server dead, never
-//! updates unasked, and can be installed.
+//! policy, is kept on the device whole, never updates unasked, and can be
+//! installed.
 
 #![allow(
     clippy::unwrap_used,
@@ -69,23 +69,6 @@ async fn a_breach_of_the_policy_would_be_seen() -> Result<()> {
             .any(|line| line.contains("content policy")),
         "{complaints:?}"
     );
-    Ok(())
-}
-
-#[tokio::test]
-async fn with_the_server_dead_five_of_five_reloads_work() -> Result<()> {
-    let mut bench = Bench::open(Setting::default()).await?;
-    bench.page().is_kept_offline().await?;
-    bench.server.kill()?;
-    for turn in 1..=5 {
-        let reloaded = bench.page().reload().await;
-        reloaded.with_context(|| format!("reload {turn} of 5"))?;
-        bench.page().is_kept_offline().await?;
-    }
-    // And after the browser was closed, which drops all that is in memory.
-    bench.close_browser();
-    bench.open_browser().await?;
-    bench.page().go("").await?;
     Ok(())
 }
 

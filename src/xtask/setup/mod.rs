@@ -7,6 +7,7 @@
 
 mod browser;
 mod debian;
+mod engines;
 mod python;
 mod tools;
 mod wasm;
@@ -20,6 +21,7 @@ use crate::layout;
 use crate::run::Outcome;
 
 pub use browser::Browser;
+pub use engines::Engines;
 pub use python::python;
 pub use wasm::{TARGET as WASM_TARGET, WasmToolchain};
 
@@ -45,6 +47,8 @@ pub struct Toolbox {
     pub wasm_opt: Option<PathBuf>,
     /// Browser and driver, when they were asked for.
     pub browser: Option<Browser>,
+    /// The other families of browsers, when tests were asked for.
+    pub engines: Engines,
     /// The accessibility rules, when tests were asked for.
     pub axe: Option<PathBuf>,
     /// The decoder of QR codes, when tests were asked for.
@@ -80,10 +84,11 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
     let trunk = tools::trunk()?;
     let wasm_bindgen_folder = tools::wasm_bindgen_folder()?;
     let wasm_opt = tools::wasm_opt()?;
-    let (browser, axe, jsqr) = match purpose {
-        Purpose::Page => (None, None, None),
+    let (browser, engines, axe, jsqr) = match purpose {
+        Purpose::Page => (None, Engines::default(), None, None),
         Purpose::Tests => (
             Some(browser::browser()?),
+            engines::engines(),
             Some(tools::axe()?),
             Some(tools::jsqr()?),
         ),
@@ -98,6 +103,7 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         wasm_bindgen_folder,
         wasm_opt,
         browser,
+        engines,
         axe,
         jsqr,
     })

@@ -15,6 +15,9 @@ const TRUNK: &str = "0.21.14";
 /// for what today's compiler puts into a wasm file (Debian's own is not).
 const BINARYEN: &str = "132";
 
+/// The driver of Firefox, as tried with Firefox ESR 140.
+const GECKODRIVER: &str = "0.37.1";
+
 /// The accessibility rules, as packaged for npm.
 const AXE: &str = "4.14.1";
 /// The decoder of QR codes.
@@ -53,6 +56,22 @@ pub(super) fn wasm_bindgen_folder() -> Outcome<PathBuf> {
         opt_level: "1",
     };
     wanted.found_or_installed()
+}
+
+/// The driver of Firefox.
+pub(super) fn geckodriver() -> Outcome<PathBuf> {
+    let wanted = Tool {
+        package: "geckodriver",
+        program: "geckodriver",
+        version: GECKODRIVER,
+        usual: "2 to 3 minutes on two cores",
+        options: &["--locked"],
+        // It passes messages on.
+        opt_level: "0",
+    };
+    wanted
+        .found_or_installed()
+        .map(|folder| folder.join(exe("geckodriver")))
 }
 
 /// The optimizer, or nothing on a machine that can have none.
