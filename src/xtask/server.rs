@@ -249,7 +249,7 @@ fn tag(bytes: &[u8]) -> String {
 }
 
 /// The content type of a file, by its name.
-fn kind(path: &Path) -> &'static str {
+pub fn kind(path: &Path) -> &'static str {
     match path.extension().and_then(|kind| kind.to_str()) {
         Some("html") => "text/html; charset=utf-8",
         Some("js" | "mjs") => "text/javascript; charset=utf-8",

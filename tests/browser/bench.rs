@@ -218,8 +218,49 @@ impl Bench {
     }
 }
 
+/// A browser at a host of the test's own, such as [`crate::Host`].
+#[derive(Debug)]
+pub struct Visitor {
+    page: Page,
+    driver: Driver,
+    profile: TempDir,
+    address: String,
+    engine: Engine,
+}
+
+impl Visitor {
+    /// Opens a browser and the page at an address in it.
+    pub async fn at(engine: Engine, address: String) -> Result<Self> {
+        let mut driver = Driver::start(engine)?;
+        let profile = TempDir::new()?;
+        let client = driver.open(profile.path(), Frames::Screen).await?;
+        let page = Page::new(client, engine, address.clone());
+        page.go("").await?;
+        Ok(Self {
+            page,
+            driver,
+            profile,
+            address,
+            engine,
+        })
+    }
+
+    /// The page.
+    pub fn page(&self) -> &Page {
+        &self.page
+    }
+
+    /// Closes the browser as a person does, and opens it again at the page.
+    pub async fn come_again(&mut self) -> Result<()> {
+        let profile = self.profile.path();
+        let client = self.driver.open(profile, Frames::Screen).await?;
+        self.page = Page::new(client, self.engine, self.address.clone());
+        self.page.go("").await
+    }
+}
+
 /// The finished page, as named by `cargo xtask test` or in its usual place.
-fn dist_folder() -> Result<PathBuf> {
+pub fn dist_folder() -> Result<PathBuf> {
     let folder =
         std::env::var_os("COLDSEAT_DIST").map_or_else(xtask::layout::dist_folder, PathBuf::from);
     ensure!(

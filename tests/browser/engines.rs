@@ -1,5 +1,6 @@
 //! The page in three families of browsers: kept on the device at the first
-//! visit, there with the server dead, and what was typed still in both stores.
+//! visit, there with the server dead, what was typed still in both stores; and no breach
+//! of its content policy on any screen.
 //!
 //! Those of Chromium run with the check `browser`, the others with `engines`.
 
@@ -10,8 +11,12 @@
     reason = "a test says enough by failing"
 )]
 
+use std::cell::RefCell;
+
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Engine, Key, Page, Role, Setting, containing};
+use coldseat_browser_tests::{
+    Bench, Engine, Host, Key, Page, Role, Setting, Visitor, containing, dist_folder, places,
+};
 use serde_json::json;
 
 /// Times that the page is loaded with the server dead.
@@ -100,12 +105,90 @@ async fn twenty_of_twenty_with_the_server_dead(engine: Engine) -> Result<()> {
     both_stores_hold_the_job(page).await
 }
 
+/// What a page can load that is not its own.
+const FOREIGN: &str = "
+    return performance.getEntriesByType('resource').map((entry) => entry.name)
+        .filter((name) => !/^(data|blob):/.test(name)
+            && new URL(name).origin !== location.origin);
+";
+
+/// A breach of each kind; whether one had an effect, and whether this browser
+/// knows trusted types.
+const BREACHES: &str = "
+    const script = document.createElement('script');
+    try { script.textContent = 'window.breached = 1'; document.head.append(script); } catch {}
+    fetch('https://elsewhere.example/').catch(() => {});
+    try { document.createElement('div').innerHTML = '<script>1</scr' + 'ipt>'; } catch {}
+    return [window.breached ?? 0, Boolean(window.trustedTypes)];
+";
+
+/// Walks every screen and every step of both demo jobs, first from the host and
+/// then from the device. The policy is reported to the host from the first byte
+/// on, before any script of a test could listen.
+async fn no_breach_over_both_jobs(engine: Engine) -> Result<()> {
+    let host = Host::start(&dist_folder()?)?;
+    let visitor = Visitor::at(engine, host.address()).await?;
+    let page = visitor.page();
+    page.is_kept_offline().await?;
+    for (demo, cylinder) in [("Demo 1", 3), ("Demo 2", 6)] {
+        page.go("#/").await?;
+        page.tap(Role::Button, containing(demo)).await?;
+        page.find(Role::Link, containing("Cylinder 1")).await?;
+        let all = places(page, cylinder).await?;
+        ensure!(all.len() > 30, "{all:?}");
+        for place in &all {
+            page.go(place).await?;
+        }
+        let foreign = page.script(FOREIGN, vec![]).await?;
+        ensure!(foreign == json!([]), "{engine:?}: {foreign}");
+        let complaints = page.complaints().await?;
+        ensure!(complaints.is_empty(), "{engine:?}: {complaints:?}");
+        page.reload().await?;
+    }
+    let reports = host.reports();
+    ensure!(reports.is_empty(), "{engine:?}: {reports:?}");
+
+    // Nothing was asked for but the page's own files.
+    let files = xtask::precache::kept_files(&dist_folder()?)?;
+    let own = |path: &String| {
+        path == "/sw.js"
+            || files
+                .iter()
+                .any(|file| *path == format!("/{}", file.url.trim_start_matches("./")))
+    };
+    let asked = host.asked();
+    ensure!(asked.len() > files.len(), "{asked:?}");
+    let strange: Vec<_> = asked.iter().filter(|path| !own(path)).collect();
+    ensure!(strange.is_empty(), "{engine:?} asked for {strange:?}");
+
+    // All that would have been told, were it there.
+    let tried = page.script(BREACHES, vec![]).await?;
+    ensure!(tried == json!([0, true]), "{engine:?}: {tried}");
+    let wanted = [
+        "\"https://elsewhere.example/\"",
+        "\"violated-directive\":\"require-trusted-types-for\"",
+    ];
+    let told = RefCell::new(String::new());
+    page.until("the breaches to be told", async || {
+        let mut told = told.borrow_mut();
+        told.push_str(&host.reports().concat());
+        Ok(wanted.iter().all(|word| told.contains(word)).then_some(()))
+    })
+    .await
+    .with_context(|| format!("{engine:?}: {}", told.borrow()))
+}
+
 mod chromium {
     use super::*;
 
     #[tokio::test]
     async fn twenty_of_twenty_reloads_work_with_the_server_dead() -> Result<()> {
         twenty_of_twenty_with_the_server_dead(Engine::Chromium).await
+    }
+
+    #[tokio::test]
+    async fn nothing_breaks_the_policy_over_both_demo_jobs() -> Result<()> {
+        no_breach_over_both_jobs(Engine::Chromium).await
     }
 }
 
@@ -116,6 +199,11 @@ mod firefox {
     async fn twenty_of_twenty_reloads_work_with_the_server_dead() -> Result<()> {
         twenty_of_twenty_with_the_server_dead(Engine::Firefox).await
     }
+
+    #[tokio::test]
+    async fn nothing_breaks_the_policy_over_both_demo_jobs() -> Result<()> {
+        no_breach_over_both_jobs(Engine::Firefox).await
+    }
 }
 
 mod webkit {
@@ -124,5 +212,10 @@ mod webkit {
     #[tokio::test]
     async fn twenty_of_twenty_reloads_work_with_the_server_dead() -> Result<()> {
         twenty_of_twenty_with_the_server_dead(Engine::WebKit).await
+    }
+
+    #[tokio::test]
+    async fn nothing_breaks_the_policy_over_both_demo_jobs() -> Result<()> {
+        no_breach_over_both_jobs(Engine::WebKit).await
     }
 }

@@ -12,8 +12,7 @@
 use std::fs;
 
 use anyhow::{Context, Result, bail, ensure};
-use coldseat_browser_tests::{Bench, Page, Role, Setting, Size, Theme, containing};
-use coldseat_core::job::step::{STEPS, StepId, Subject};
+use coldseat_browser_tests::{Bench, Role, Setting, Size, Theme, containing, places};
 
 /// WCAG 2.2 A, AA, and AAA where it says more of contrast, and good practice.
 const RULES: &str = "
@@ -49,21 +48,6 @@ const CUT_WORDS: &str = "
 
 /// Pixels that the page is wider than the screen.
 const TOO_WIDE: &str = "return document.documentElement.scrollWidth - window.innerWidth;";
-
-/// Every screen of the page, with the demo job that is open.
-async fn places(page: &Page, cylinder: u8) -> Result<Vec<String>> {
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().context("an address")?;
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
-    let steps = STEPS.iter().map(|step| match step.subject {
-        Subject::Cylinder => format!("{job}/cylinder/{cylinder}/{}", step.name),
-        Subject::Bank if step.id == StepId::Deck => format!("{job}/deck/1"),
-        Subject::Bank | Subject::Block => format!("{job}/block/{}", step.name),
-    });
-    let others = ["record", "floor", "engine"].map(|name| format!("{job}/{name}"));
-    let front = ["#/", "#/drop", "#/new", "#/files", "#/learnt", "#/settings"].map(str::to_owned);
-    Ok(front.into_iter().chain(steps).chain(others).collect())
-}
 
 async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<()> {
     let rules = std::env::var("COLDSEAT_AXE").context("run by `cargo xtask test`")?;

@@ -26,16 +26,20 @@
 mod bench;
 mod driver;
 mod engine;
+mod host;
 mod key;
 mod page;
 mod part;
+mod places;
 mod role;
 mod server;
 
-pub use bench::{Bench, Folder, Frames, Setting, Size, Theme};
+pub use bench::{Bench, Folder, Frames, Setting, Size, Theme, Visitor, dist_folder};
 pub use engine::Engine;
+pub use host::{Fault, Host};
 pub use key::Key;
 pub use page::Page;
 pub use part::Part;
+pub use places::places;
 pub use role::{Name, Role, containing};
 pub use server::PageServer;
