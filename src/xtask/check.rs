@@ -8,6 +8,7 @@ use std::process::Command;
 use std::time::Instant;
 
 use crate::budget;
+use crate::fuzz;
 use crate::layout;
 use crate::page;
 use crate::run::{self, Outcome, Trouble, cargo};
@@ -29,7 +30,7 @@ struct Check {
     run: fn(&Bench) -> Outcome<u64>,
 }
 
-const CHECKS: [Check; 10] = [
+const CHECKS: [Check; 11] = [
     Check {
         name: "format",
         headline: "every file is formatted",
@@ -59,6 +60,12 @@ const CHECKS: [Check; 10] = [
         headline: "examples in the documentation",
         needs: Needs::Compiler,
         run: examples,
+    },
+    Check {
+        name: "fuzz",
+        headline: "hostile bytes for whatever reads them, ten seconds a target",
+        needs: Needs::Compiler,
+        run: hostile,
     },
     Check {
         name: "crosscheck",
@@ -185,6 +192,16 @@ fn format(_: &Bench) -> Outcome<u64> {
         here(cargo()).args(["fmt", "--all", "--check"]),
         "run `cargo fmt --all`",
     )?;
+    let fuzz = ["--manifest-path", "fuzz/Cargo.toml"];
+    run::run(
+        here(cargo()).arg("fmt").args(fuzz).arg("--check"),
+        "run `cargo fmt --manifest-path fuzz/Cargo.toml`",
+    )?;
+    Ok(0)
+}
+
+fn hostile(_: &Bench) -> Outcome<u64> {
+    fuzz::check()?;
     Ok(0)
 }
 

@@ -10,6 +10,7 @@
 pub mod bench;
 pub mod budget;
 pub mod check;
+pub mod fuzz;
 pub mod layout;
 pub mod page;
 pub mod precache;

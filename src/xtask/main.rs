@@ -7,7 +7,7 @@ use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
-use xtask::{bench, check, layout, page};
+use xtask::{bench, check, fuzz, layout, page};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
@@ -17,6 +17,7 @@ Usage: cargo xtask COMMAND
   build [--into DIR]              set up, build the page into DIR (dist/)
   test [--only CHECK]             set up, run every check, or one
   bench                           set up, time the core here and in a browser
+  fuzz [--seconds N]              hostile bytes for whatever reads them, N s a target
   setup                           set up for all of these
   serve-folder DIR [--port N]     serve a finished page as it is; port 0 for any
 
@@ -41,6 +42,7 @@ struct Wishes {
     command: Option<String>,
     folder: Option<PathBuf>,
     port: Option<u16>,
+    seconds: Option<u64>,
     into: Option<PathBuf>,
     only: Option<String>,
     lan: bool,
@@ -52,6 +54,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
     while let Some(argument) = parser.next()? {
         match argument {
             Long("port") => wishes.port = Some(parser.value()?.parse()?),
+            Long("seconds") => wishes.seconds = Some(parser.value()?.parse()?),
             Long("into") => wishes.into = Some(layout::absolute(parser.value()?.into())),
             Long("only") => wishes.only = Some(parser.value()?.string()?),
             Long("lan") => wishes.lan = true,
@@ -91,6 +94,7 @@ fn command() -> Outcome<()> {
             Port::Exactly(wishes.port.unwrap_or(PORT)),
             Reach::Here,
         ),
+        (Some("fuzz"), None) => fuzz::fuzz(wishes.seconds.unwrap_or(fuzz::LONG)),
         (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref()),
         (Some(other), _) => Err(Trouble::new(

@@ -17,6 +17,8 @@ const BINARYEN: &str = "132";
 
 /// The driver of Firefox, as tried with Firefox ESR 140.
 const GECKODRIVER: &str = "0.37.1";
+/// What builds the fuzz targets.
+const CARGO_FUZZ: &str = "0.13.2";
 
 /// The accessibility rules, as packaged for npm.
 const AXE: &str = "4.14.1";
@@ -72,6 +74,35 @@ pub(super) fn geckodriver() -> Outcome<PathBuf> {
     wanted
         .found_or_installed()
         .map(|folder| folder.join(exe("geckodriver")))
+}
+
+/// What builds the fuzz targets, installed if need be; nothing where there is no
+/// compiler for libFuzzer, which is C++.
+pub fn cargo_fuzz() -> Outcome<Option<PathBuf>> {
+    let has_compiler = || {
+        std::env::var_os("CXX").is_some()
+            || ["c++", "g++", "clang++"]
+                .iter()
+                .any(|name| on_path(name).is_some())
+    };
+    if !has_compiler() && debian::is_debian() {
+        say("C++ compiler: installing Debian's g++, about a minute");
+        debian::install(&["g++"]).ok();
+    }
+    if !has_compiler() {
+        return Ok(None);
+    }
+    let wanted = Tool {
+        package: "cargo-fuzz",
+        program: "cargo-fuzz",
+        version: CARGO_FUZZ,
+        usual: "1 to 4 minutes on two cores",
+        options: &["--locked"],
+        opt_level: "0",
+    };
+    wanted
+        .found_or_installed()
+        .map(|folder| Some(folder.join(exe("cargo-fuzz"))))
 }
 
 /// The optimizer, or nothing on a machine that can have none.
