@@ -77,7 +77,9 @@ impl Driver {
             return;
         };
         let request = format!(
-            "DELETE /session/{session} HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n"
+            // With the port: geckodriver answers no other host.
+            "DELETE /session/{session} HTTP/1.1\r\nHost: 127.0.0.1:{}\r\nConnection: close\r\n\r\n",
+            self.port
         );
         if let Ok(mut stream) = TcpStream::connect(("127.0.0.1", self.port)) {
             // A browser that does not close in time dies with its driver.
