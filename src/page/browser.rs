@@ -2,11 +2,15 @@
 //! Every call copes with a browser that refuses.
 
 use leptos::prelude::*;
+use std::cell::Cell;
+use std::rc::Rc;
 use std::time::Duration;
 use wasm_bindgen::{JsCast, JsValue};
 
 /// A paint that has not come by then is not waited for.
 const LATEST: Duration = Duration::from_millis(100);
+/// How long a painted frame is left to whoever waits for it.
+const BREATH: Duration = Duration::from_millis(20);
 
 /// Milliseconds since 1970.
 #[must_use]
@@ -55,12 +59,26 @@ pub fn go(address: &str) {
     let _ = window().location().set_hash(address);
 }
 
-/// Runs something once the next frame is painted; at the latest after a tenth
-/// of a second, as a page in the background paints none. It may run twice.
-pub fn after_paint(then: impl Fn() + Clone + 'static) {
-    let late = then.clone();
-    request_animation_frame(move || set_timeout(then, Duration::ZERO));
-    set_timeout(late, LATEST);
+/// Runs something once the next frame is painted and what came in meanwhile,
+/// the next key first of all, has had its turn; at the latest after a tenth of a
+/// second, as a page in the background paints none.
+pub fn after_paint(then: impl FnOnce() + 'static) {
+    let waiting = Rc::new(Cell::new(Some(then)));
+    let late = Rc::clone(&waiting);
+    let run = move || {
+        if let Some(then) = waiting.take() {
+            then();
+        }
+    };
+    request_animation_frame(move || set_timeout(run, BREATH));
+    set_timeout(
+        move || {
+            if let Some(then) = late.take() {
+                then();
+            }
+        },
+        LATEST,
+    );
 }
 
 /// Whether a media query holds.
@@ -239,7 +257,7 @@ pub fn set_session_text(key: &str, text: &str) {
 /// person; a second time would be a nuisance.
 pub fn ask_to_persist() {
     thread_local! {
-        static ASKED: std::cell::Cell<bool> = const { std::cell::Cell::new(false) };
+        static ASKED: Cell<bool> = const { Cell::new(false) };
     }
     if ASKED.replace(true) {
         return;
