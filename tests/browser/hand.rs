@@ -58,7 +58,7 @@ async fn a_timer_tells_how_long_the_carry_may_take() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     demo(page, 2, "drop").await?;
-    page.says("still leaves the clearance asked for").await?;
+    page.says("less than asked for").await?;
     page.tap(Role::Button, containing("Start the timer"))
         .await?;
     page.says("left").await?;

@@ -66,8 +66,10 @@ pub struct BankPlan {
     pub cylinders: Vec<u8>,
     /// Cylinders without heights or thickness: not in the plan.
     pub without: Vec<u8>,
-    /// The plan.
+    /// The plan, by each flange's lowest clock.
     pub plan: DeckPlan,
+    /// What is left of each flange where it stands highest: thinner by its tilt.
+    pub left_least: Vec<Length>,
 }
 
 /// The cut of a bank: from the surveyed low spots and from each flange's
@@ -92,17 +94,20 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
     let mut cylinders = Vec::new();
     let mut without = Vec::new();
     let mut holes = Vec::new();
+    let mut tilts_m = Vec::new();
     for cylinder in of_bank(job, bank) {
-        let least = |field| {
+        let readings = |field| {
             job.entries
                 .values(Owner::Cylinder(cylinder), field)
                 .into_iter()
                 .map(|(_, si)| si)
-                .min_by(f64::total_cmp)
         };
+        let least = |field| readings(field).min_by(f64::total_cmp);
         match (least(Field::SeatHeight), least(Field::FlangeThickness)) {
             (Some(height), Some(thickness)) => {
                 cylinders.push(cylinder);
+                let highest = readings(Field::SeatHeight).fold(height, f64::max);
+                tilts_m.push(highest - height);
                 holes.push(DeckHole {
                     deck: Length::from_m(-least(Field::DeckHere).unwrap_or(0.0)),
                     height: Length::from_m(height),
@@ -135,9 +140,49 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
         clean_up,
         planned,
     })?;
+    let left_least = plan
+        .flange_left
+        .iter()
+        .zip(tilts_m)
+        .map(|(left, tilt_m)| Length::from_m(left.as_m() - tilt_m))
+        .collect();
     Ok(BankPlan {
         cylinders,
         without,
         plan,
+        left_least,
     })
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::Entry;
+    use crate::job::demo::Demo;
+
+    #[test]
+    fn a_flange_is_thinnest_where_it_stood_highest() {
+        let mut job = Demo::InchFive.job(1);
+        let readings = [
+            (Field::SeatHeight, ["0.0100", "0.0112", "0.0103", "0.0101"]),
+            (Field::FlangeThickness, ["0.2190"; 4]),
+        ];
+        for (field, texts) in readings {
+            for (index, text) in texts.into_iter().enumerate() {
+                let place = Place::of_cylinder(1, field, index as u8);
+                let entry = Entry::new(text, job.unit(field), 2);
+                job.entries.put(place, entry);
+            }
+        }
+        // The deck beside hole 1 as the demo has it, the cut as planned: by
+        // hand, thickness less (deck + height + cut).
+        let beside = Place::of_cylinder(1, Field::DeckHere, 0);
+        let deck = -job.entries.si(beside).unwrap();
+        let cut = job.engine_si(Field::PlannedCut).unwrap();
+        let by_hand = |height: f64| 0.2190 * 0.0254 - (deck + height * 0.0254 + cut);
+        let plan = plan(&job, 0).unwrap();
+        assert!((plan.plan.flange_left[0].as_m() - by_hand(0.0100)).abs() < 1e-9);
+        assert!((plan.left_least[0].as_m() - by_hand(0.0112)).abs() < 1e-9);
+    }
 }

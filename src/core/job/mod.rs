@@ -10,6 +10,7 @@
 //! ([`field`]). There is no clock here: times are milliseconds since 1970,
 //! passed in.
 
+pub mod again;
 mod ask;
 mod ask_after;
 mod ask_before;

@@ -100,6 +100,8 @@ pub struct Seat {
     pub stopped: bool,
     /// Chance that the true mean gap is within the limit.
     pub p_seated: f64,
+    /// Chance asked for.
+    pub confidence: f64,
     /// What is said of it.
     pub verdict: SeatVerdict,
     /// What wants a look.
@@ -250,6 +252,7 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         returned: moving.returned,
         stopped: moving.stopped,
         p_seated,
+        confidence: input.confidence,
         verdict,
         findings,
     })

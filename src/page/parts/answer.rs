@@ -119,6 +119,7 @@ fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
                 rows.push((t::LAST_RETURN, of(back.as_m())));
             }
             rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
+            rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
             rows
         }
     };

@@ -1,5 +1,6 @@
 //! Parts that several screens use.
 
+pub mod again;
 pub mod answer;
 pub mod bore;
 pub mod choice;

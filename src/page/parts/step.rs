@@ -2,6 +2,7 @@
 //! only renderer of steps; what a step has is data in the core.
 
 use crate::live::live;
+use crate::parts::again::came_out;
 use crate::parts::answer::head;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture};
@@ -279,6 +280,7 @@ pub fn StepView(
             </div>
             <div class="step-entry">
                 {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />
+                {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>

@@ -263,7 +263,7 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
     let rows: Vec<AnyView> = bank
         .cylinders
         .iter()
-        .zip(plan.flange_cut.iter().zip(&plan.flange_left))
+        .zip(plan.flange_cut.iter().zip(&bank.left_least))
         .map(|(cylinder, (cut, left))| {
             view! {
                 <tr>

@@ -56,7 +56,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::FitLoose(short) => format!("Too loose by {}: measure both again at one temperature; then a larger sleeve for this hole.", by(short)),
         Next::BoreForm => "The fit is right but the bore is out of round or tapered: hone it straight.".into(),
         Next::DropReady => "The numbers are there: see clearance and grip time below.".into(),
-        Next::PullHome => "Above its seat by no more than warming explains: pull it home.".into(),
+        Next::PullHome => "Above its seat, and warming alone can explain it. A chip under the flange would read the same: only the pull tells. Pull it home.".into(),
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a fillet that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
         Next::PullAgain => "Not shown to have stopped: at least three pulls, the last two at the highest pressure, neither moving it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
@@ -68,6 +68,13 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and flange again; a better depth gauge helps most.".into(),
         Next::BelowLedge => "The flange reads lower than its ledge: a reading is wrong. Measure height, depth and thickness again.".into(),
     }
+}
+
+/// How a try that failed stands in the record.
+#[must_use]
+pub fn came_out(date: &str, found: &str, read: &str) -> String {
+    let read = if read.is_empty() { "nothing" } else { read };
+    format!("Came out {date}, found: {found}. Read until then: {read}.")
 }
 
 fn comma(text: &str) -> String {
@@ -329,6 +336,7 @@ pub const CLIMB_CEILING: &str = "warming explains at most";
 pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
 pub const CHANCE_SEATED: &str = "chance that it is home";
+pub const CHANCE_ASKED: &str = "chance asked for";
 pub const OVER_AN_HOUR: &str = "over an hour";
 pub const DROP_NUMBERS: &str = "see inside";
 

@@ -68,7 +68,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band."
         }
         StepId::Drop => {
-            "Carry time from leaving the bath to entering the bore; the time shown still leaves the clearance asked for. Say how it went in: the shop learns from it. Out when the bubbling stops; one straight motion; hold it down while it warms."
+            "Carry time from leaving the bath to entering the bore; the time on the button is the longest carry that still leaves the clearance asked for; the large number is what is left once it is in the bore. Say how it went in: the shop learns from it. Out when the bubbling stops; one straight motion; hold it down while it warms."
         }
         StepId::Hold => {
             "Hold the sleeve down while it warms. The time shown is until sleeve and the iron round it are even; the thermometer decides. A sleeve that grips cold grows lengthwise and lifts its flange. Do not measure before it has the temperature of the shop."
@@ -77,13 +77,13 @@ pub const fn help(step: StepId) -> &'static str {
             "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
         }
         StepId::Pull => {
-            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure. If the sleeve comes out and goes in again, type the new pulls over the old ones and write into the note what was found: it is printed in the record."
+            "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure. If the sleeve comes out and goes in again, say so below: what was read is kept in the record and the readings are free for the next try."
         }
         StepId::Seat => {
             "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
         }
         StepId::Deck => {
-            "Survey the deck left and right of each row across it, from the front: a row before each bore and one behind the last; the highest point is 0. The cut must clean up the lowest point and every flange."
+            "Survey the deck left and right of each row across it, from the front: a row before each bore and one behind the last; the highest point is 0. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every flange."
         }
         StepId::Protrusion => {
             "Each piston at top dead centre, front and rear over the pin, zero on the finished deck. Decides the gasket."
@@ -332,7 +332,9 @@ pub fn fault(fault: &Fault) -> String {
 pub fn timer_expected(step: StepId, low: &str, high: &str) -> String {
     let span = super::span(low, high);
     match step {
-        StepId::Drop => format!("still leaves the clearance asked for up to {span}"),
+        StepId::Drop => format!(
+            "from bath to bore at most {span}: later the clearance at the bore is less than asked for"
+        ),
         StepId::Hold => format!("sleeve and the iron round it are even after {span}"),
         StepId::Rest => format!("near enough by the block's own cooling after {span}"),
         _ => format!("expected {span}"),

@@ -1,0 +1,99 @@
+//! The sleeve came out again: what was read is written into the record, the
+//! readings from bath to seat are free for the next try.
+
+use crate::browser;
+use crate::live::words;
+use crate::route::{Route, View};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::again::{start_again, this_try};
+use coldseat_core::job::step::{StepId, StepSpec};
+use coldseat_core::job::{Job, Owner};
+use leptos::prelude::*;
+
+/// Whether a sleeve can have come out at this step.
+const fn fits(step: StepId) -> bool {
+    matches!(
+        step,
+        StepId::Drop | StepId::Hold | StepId::WarmHeight | StepId::Pull | StepId::Seat
+    )
+}
+
+/// What was read, in one line for the record.
+fn account(job: &Job, cylinder: u8, found: &str) -> String {
+    let read: Vec<String> = this_try(job, cylinder)
+        .into_iter()
+        .map(|(field, typed)| {
+            let values: Vec<String> = typed.into_iter().map(|(_, text)| text).collect();
+            format!("{} {}", t::field(field).to_lowercase(), values.join(", "))
+        })
+        .collect();
+    t::came_out(
+        &browser::date(browser::now()),
+        found.trim(),
+        &read.join("; "),
+    )
+}
+
+/// The part, where it can be needed.
+pub fn came_out(state: State, spec: &'static StepSpec, owner: Owner) -> Option<AnyView> {
+    let Owner::Cylinder(cylinder) = owner else {
+        return None;
+    };
+    if !fits(spec.id) {
+        return None;
+    }
+    let found = RwSignal::new(String::new());
+    let complained = RwSignal::new(false);
+    let begin = move |_| {
+        let text = found.get_untracked();
+        if text.trim().is_empty() {
+            complained.set(true);
+            return;
+        }
+        state.edit(|job| {
+            let words = account(job, cylinder, &text);
+            start_again(job, cylinder, &words, browser::now());
+        });
+        if let Route::Job { id, .. } = state.route.get_untracked() {
+            let view = View::Cylinder(Some(cylinder), Some(StepId::Chill));
+            browser::go(&Route::Job { id, view }.address());
+        }
+    };
+    let locked = move || state.is_read_only(Target::Job);
+    let (found_id, fault_id) = (
+        format!("came-out-{}", spec.name),
+        format!("came-out-{}-fault", spec.name),
+    );
+    Some(
+        view! {
+            <details class="help marks">
+                <summary>{t::CAME_OUT}</summary>
+                <p>{t::CAME_OUT_WHAT}</p>
+                <div class="choice">
+                    <label for=found_id.clone()>{t::CAME_OUT_FOUND}</label>
+                    <input
+                        id=found_id
+                        type="text"
+                        maxlength="300"
+                        autocomplete="off"
+                        aria-describedby=fault_id.clone()
+                        readonly=locked
+                        prop:value=words(move || found.get())
+                        on:input=move |event| {
+                            found.set(event_target_value(&event));
+                            complained.set(false);
+                        }
+                    />
+                    <p id=fault_id class="fault" aria-live="polite">
+                        {move || complained.get().then_some(t::CAME_OUT_NEEDS)}
+                    </p>
+                </div>
+                <button type="button" disabled=locked on:click=begin>
+                    {t::NEXT_TRY}
+                </button>
+            </details>
+        }
+        .into_any(),
+    )
+}
