@@ -10,6 +10,7 @@ use crate::route::{Route, View};
 use crate::screens::deck::DeckScreen;
 use crate::screens::drop::DropScreen;
 use crate::screens::engine::EngineScreen;
+use crate::screens::engines::EnginesScreen;
 use crate::screens::files::FilesScreen;
 use crate::screens::floor::FloorScreen;
 use crate::screens::job::JobScreen;
@@ -30,6 +31,7 @@ enum Screen {
     Jobs,
     Drop,
     New,
+    Engines,
     Files,
     Learnt,
     Settings,
@@ -68,6 +70,7 @@ pub fn App() -> impl IntoView {
         Route::Jobs => Screen::Jobs,
         Route::Drop => Screen::Drop,
         Route::New => Screen::New,
+        Route::Engines => Screen::Engines,
         Route::Files => Screen::Files,
         Route::Learnt => Screen::Learnt,
         Route::Settings => Screen::Settings,
@@ -75,9 +78,15 @@ pub fn App() -> impl IntoView {
         Route::Shared => Screen::Shared(state.links.get()),
         Route::Job { id, view } => {
             // Only whether there is a job of this key, not what is in it.
-            let there = state.open.with(|o| o.as_ref().is_some_and(|o| o.id == id));
+            let (there, sheet) = state.open.with(|o| {
+                o.as_ref()
+                    .filter(|o| o.id == id)
+                    .map_or((false, false), |o| (true, o.job.sheet))
+            });
             match view {
                 _ if !there => Screen::NoJob,
+                // An engine sheet has no other screen.
+                _ if sheet => Screen::Engine(id),
                 View::Cylinder(..) => Screen::Cylinder(id),
                 View::Whole(_) => Screen::Whole(id),
                 View::Deck(bank) => Screen::Deck(id, bank),
@@ -100,6 +109,7 @@ pub fn App() -> impl IntoView {
         Screen::Jobs => view! { <JobsScreen /> }.into_any(),
         Screen::Drop => view! { <DropScreen /> }.into_any(),
         Screen::New => view! { <NewScreen /> }.into_any(),
+        Screen::Engines => view! { <EnginesScreen /> }.into_any(),
         Screen::Files => view! { <FilesScreen /> }.into_any(),
         Screen::Learnt => view! { <LearntScreen /> }.into_any(),
         Screen::Settings => view! { <SettingsScreen /> }.into_any(),

@@ -17,7 +17,7 @@ use coldseat_core::document::merge::{Spot, choose, merge_jobs, merge_since};
 use coldseat_core::document::row::{BINNED, Row};
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Document, write};
-use coldseat_core::job::engine::{Engine, profile_of};
+use coldseat_core::job::field::Scope;
 use coldseat_core::job::{Entries, Entry, Job, Place};
 use leptos::prelude::*;
 
@@ -275,7 +275,7 @@ impl State {
             self.flush();
             self.take_in_newer();
         }
-        if self.route.get_untracked() == Route::Jobs {
+        if matches!(self.route.get_untracked(), Route::Jobs | Route::Engines) {
             self.scan();
         }
     }
@@ -365,6 +365,16 @@ impl State {
         }
         self.flush();
         let id = browser::fresh_id();
+        // Nothing measured yet: it begins with the first step of the whole job.
+        let is_new = job
+            .entries
+            .iter()
+            .all(|(place, _)| place.field.spec().scope == Scope::Engine);
+        let view = match (job.sheet, is_new) {
+            (true, _) => View::Engine,
+            (false, true) => View::Whole(None),
+            (false, false) => View::Cylinder(None, None),
+        };
         self.put_on_desk(Some(OpenJob {
             id: id.clone(),
             job,
@@ -376,20 +386,7 @@ impl State {
             repairs: Vec::new(),
         }));
         self.save_open();
-        browser::go(
-            &Route::Job {
-                id,
-                view: View::Cylinder(None, None),
-            }
-            .address(),
-        );
-    }
-
-    /// Engine and numbers of a stored job, for a new one.
-    #[must_use]
-    pub fn profile_from(self, id: &str) -> Option<(Engine, Entries)> {
-        let open = library::read_job(id)?;
-        Some((open.job.engine, profile_of(&open.job.entries)))
+        browser::go(&Route::Job { id, view }.address());
     }
 }
 

@@ -12,6 +12,8 @@ pub enum Route {
     Drop,
     /// A new job.
     New,
+    /// Engine sheets.
+    Engines,
     /// Backup, files and the bin.
     Files,
     /// What finished jobs teach.
@@ -61,6 +63,7 @@ impl Route {
         ) {
             (Some("drop"), None, ..) => Self::Drop,
             (Some("new"), None, ..) => Self::New,
+            (Some("engines"), None, ..) => Self::Engines,
             (Some("files"), None, ..) => Self::Files,
             (Some("learnt"), None, ..) => Self::Learnt,
             (Some("settings"), None, ..) => Self::Settings,
@@ -90,6 +93,7 @@ impl Route {
             Self::Jobs => "#/".to_owned(),
             Self::Drop => "#/drop".to_owned(),
             Self::New => "#/new".to_owned(),
+            Self::Engines => "#/engines".to_owned(),
             Self::Files => "#/files".to_owned(),
             Self::Learnt => "#/learnt".to_owned(),
             Self::Settings => "#/settings".to_owned(),
@@ -131,6 +135,7 @@ mod tests {
             Route::Jobs,
             Route::Drop,
             Route::New,
+            Route::Engines,
             Route::Files,
             Route::Learnt,
             Route::Settings,

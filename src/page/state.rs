@@ -198,7 +198,10 @@ impl State {
             }
         }
         self.close_pad();
-        if matches!(route, Route::Jobs | Route::Files) {
+        if matches!(
+            route,
+            Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt
+        ) {
             self.scan();
         }
         self.route.set(route);

@@ -16,6 +16,15 @@ pub async fn places(page: &Page, cylinder: u8) -> Result<Vec<String>> {
         Subject::Bank | Subject::Block => format!("{job}/block/{}", step.name),
     });
     let others = ["record", "floor", "engine"].map(|name| format!("{job}/{name}"));
-    let front = ["#/", "#/drop", "#/new", "#/files", "#/learnt", "#/settings"].map(str::to_owned);
+    let front = [
+        "#/",
+        "#/drop",
+        "#/new",
+        "#/engines",
+        "#/files",
+        "#/learnt",
+        "#/settings",
+    ]
+    .map(str::to_owned);
     Ok(front.into_iter().chain(steps).chain(others).collect())
 }

@@ -16,6 +16,9 @@ pub(super) type Flat = BTreeMap<String, Value>;
 /// Key of the ledger, which is no value of the job.
 pub(super) const LEDGER: &str = "copies";
 
+/// Key of a body that says that it is an engine sheet.
+pub(super) const SHEET: &str = "sheet";
+
 /// Parts of a body that hold values under keys of their own.
 const PARTS: [&str; 4] = ["engine", "unlocks", "set_aside", "entries"];
 /// Where what has no place is kept.

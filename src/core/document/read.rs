@@ -2,7 +2,7 @@
 //! the rest, so that the rest can be kept.
 
 use super::Shop;
-use super::flat::LEDGER;
+use super::flat::{LEDGER, SHEET};
 use super::ledger::read_ledger;
 use super::restore::Repair;
 use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
@@ -188,6 +188,18 @@ impl Reading {
         entries
     }
 
+    /// Whether it is an engine sheet; jobs have no such key.
+    fn sheet(&mut self, body: &mut Object) -> bool {
+        match body.remove(SHEET) {
+            None => false,
+            Some(Value::Bool(sheet)) => sheet,
+            Some(other) => {
+                self.set_aside(SHEET.to_owned(), other);
+                false
+            }
+        }
+    }
+
     fn left_out(&mut self, body: &mut Object) -> Vec<u8> {
         let Some(value) = body.remove("left_out") else {
             return Vec::new();
@@ -282,6 +294,7 @@ impl Reading {
         let mut entries_object = self.object(&mut body, "entries");
         let entries = self.entries(&mut entries_object);
         let left_out = self.left_out(&mut body);
+        let sheet = self.sheet(&mut body);
         let unlocks = self.unlocks(&mut body);
         // Documents without marks have no such part.
         let mut steps_object = if body.contains_key("steps") {
@@ -297,6 +310,7 @@ impl Reading {
             note,
             engine,
             entries,
+            sheet,
             left_out,
             unlocks,
             steps,

@@ -32,6 +32,8 @@ pub struct Row {
     pub changed: Millis,
     /// When it was put into the bin, if it was.
     pub binned: Option<Millis>,
+    /// Whether it is an engine sheet.
+    pub sheet: bool,
     /// State of each cylinder.
     pub cylinders: Vec<State>,
 }
@@ -50,6 +52,7 @@ impl Row {
             engine: job.engine.name.clone(),
             changed: document.changed,
             binned: document.unknown.get(BINNED).and_then(Value::as_u64),
+            sheet: job.sheet,
             cylinders: assess(job).into_iter().map(|r| r.state).collect(),
         })
     }
@@ -70,6 +73,7 @@ impl Row {
         }
         put_number(&mut bytes, self.changed);
         put_number(&mut bytes, self.binned.unwrap_or(0));
+        bytes.push(u8::from(self.sheet));
         put_number(&mut bytes, self.cylinders.len() as u64);
         for state in &self.cylinders {
             match *state {
@@ -97,6 +101,11 @@ impl Row {
         }
         let changed = take_number(rest)?;
         let binned = Some(take_number(rest)?).filter(|at| *at > 0);
+        let sheet = match take_byte(rest)? {
+            0 => false,
+            1 => true,
+            _ => return None,
+        };
         let count = take_number(rest).filter(|count| *count <= STATES_MOST)?;
         let mut cylinders = Vec::new();
         for _ in 0..count {
@@ -119,6 +128,7 @@ impl Row {
             engine,
             changed,
             binned,
+            sheet,
             cylinders,
         })
     }
@@ -131,10 +141,12 @@ fn take_byte(rest: &mut &[u8]) -> Option<u8> {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+#[allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 mod tests {
     use super::*;
+    use crate::document::{Restored, restore, write};
     use crate::job::demo::Demo;
+    use crate::job::{Job, Owner};
 
     #[test]
     fn a_row_comes_back_and_damage_is_no_row() {
@@ -151,5 +163,25 @@ mod tests {
         for end in 0..bytes.len() {
             assert_eq!(Row::from_bytes(&bytes[..end]), None);
         }
+    }
+
+    #[test]
+    fn an_engine_sheet_stays_one() {
+        let job = Demo::InchFive.job(1_700_000_000_000);
+        let sheet = Job::engine_sheet(job.engine.clone(), &job.entries);
+        assert!(
+            sheet
+                .entries
+                .iter()
+                .all(|(place, _)| place.owner == Owner::Block)
+        );
+        let document = Document::new(Body::Job(Box::new(sheet.clone())), 5);
+        let row = Row::of(&document).unwrap();
+        assert!(row.sheet);
+        assert_eq!(Row::from_bytes(&row.bytes()), Some(row));
+        let Restored::Valid(read) = restore(&write(&document)) else {
+            panic!("not valid");
+        };
+        assert_eq!(read.body, Body::Job(Box::new(sheet)));
     }
 }

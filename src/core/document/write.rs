@@ -1,7 +1,7 @@
 //! A document to text: compact JSON with sorted keys, so that the checksum
 //! over the body is the same wherever it is taken.
 
-use super::flat::LEDGER;
+use super::flat::{LEDGER, SHEET};
 use super::ledger::write_ledger;
 use super::{Body, Document, Shop, VERSION};
 use crate::job::step::Mark;
@@ -109,6 +109,9 @@ pub(super) fn job_value(job: &Job) -> Value {
     set("engine", Value::Object(engine_map));
     set("entries", entries_value(&job.entries));
     set("left_out", job.left_out.clone().into());
+    if job.sheet {
+        set(SHEET, true.into());
+    }
     set("unlocks", Value::Object(unlocks));
     let steps = steps_value(job);
     if !steps.is_empty() {

@@ -3,13 +3,14 @@
 
 use super::ask::{Hindrance, Outcome, TINY_M, View, length_figure};
 use super::field::Measure;
+use super::order::order_signal;
 use super::report::{Answer, Detail, Figure, More, Next, OneNumber, Signal};
 use super::step::StepId;
 use super::{Field, Owner, Place, UnitSystem};
 use crate::materials::Material;
 use crate::metrology::form::form;
 use crate::planning::estimate::{EstimateInput, estimate};
-use crate::planning::web::{WallInput, WebInput, wall, web};
+use crate::planning::web::{WallInput, wall};
 use crate::quantity::{Diameter, Length, Seconds, Temperature};
 use crate::thermal::chill::{Chill, ChillInput, chill};
 
@@ -270,61 +271,26 @@ impl View<'_> {
         })
     }
 
-    /// Whether a sleeve fits this block: web, ledge, bottom, finish stock.
+    /// Whether a sleeve fits this block (see [`super::order`]).
     pub(super) fn choose(&self) -> Result<Outcome, Hindrance> {
-        let od_m = self.engine(Field::NominalOd)?;
-        let id_m = self.engine(Field::SleeveId)?;
-        let flange_m = self.engine(Field::FlangeOd)?;
-        let room_m = 0.5 * (self.engine(Field::ClearLow)? + self.engine(Field::ClearHigh)?);
-        let zero = Length::from_m(0.0);
-        let web = web(&WebInput {
-            pitch: self.length(Field::Pitch)?,
-            d: Diameter::from_m(flange_m + room_m),
-            offset_a: zero,
-            offset_b: zero,
-        })?;
-        let left_m = web.left.as_m();
-        let mut signal = if web.flat.as_m() > 0.0 {
-            // Overlapping flanges get flats: said by the finding.
-            Signal::Look
-        } else {
-            grade(
-                left_m,
-                self.engine(Field::WebCalm)?,
-                self.engine(Field::WebLook)?,
-            )
-        };
-        let mut further = vec![
-            more(Detail::SleeveWall, 0.5 * (od_m - id_m)),
-            more(Detail::FlangeLand, 0.5 * (flange_m - od_m)),
-        ];
+        let (od_m, id_m) = (
+            self.engine(Field::NominalOd)?,
+            self.engine(Field::SleeveId)?,
+        );
+        let web = self.order_web()?;
+        let checks = self.order_checks();
+        let mut further = vec![more(Detail::SleeveWall, 0.5 * (od_m - id_m))];
         if web.flat.as_m() > 0.0 {
             further.push(more(Detail::FlatDepth, web.flat.as_m()));
         }
-        if let Some(step_m) = self.own(Field::StepBelow) {
-            let depth_m = self.engine(Field::NominalFlange)? - self.engine(Field::TargetProud)?;
-            let bottom_m = step_m - depth_m - self.engine(Field::SleeveLength)?;
-            further.push(more(Detail::BottomRoom, bottom_m));
-            if bottom_m < self.engine(Field::BottomLeast)? - TINY_M {
-                signal = Signal::Stop;
-            }
-        }
-        if let Some(final_m) = self.own(Field::FinalBore) {
-            // The fit closes the inside by nearly its own amount.
-            let close_m = 0.5 * (self.engine(Field::FitLow)? + self.engine(Field::FitHigh)?);
-            let stock_m = final_m - (id_m - close_m);
-            further.push(more(Detail::FinishStock, stock_m));
-            if stock_m < self.engine(Field::FinishLeast)? - TINY_M {
-                signal = Signal::Stop;
-            }
-        }
+        let signal = order_signal(&checks);
         Ok(Outcome {
             findings: web.findings,
-            answer: Answer::More(further),
+            answer: Answer::Order(checks, further),
             ..says(
                 StepId::Choose,
                 signal,
-                length_figure(Figure::WebLeft, left_m, None),
+                length_figure(Figure::WebLeft, web.left.as_m(), None),
             )
         })
     }

@@ -1,11 +1,12 @@
 //! The steps round the bench: every one of them asked with numbers worked by
 //! hand, and marks set by hand.
 
-#![allow(clippy::unwrap_used)] // a test stops at the first surprise
+#![allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 
 use super::assess::{assess, assess_cylinder, assess_owner};
 use super::deck::{Lock, lock};
 use super::demo::Demo;
+use super::order::{OrderCheck, OrderItem, Standing};
 use super::report::{Answer, Detail, Next, Signal, StepReport};
 use super::step::{Mark, STEPS, StepId};
 use super::{Entry, Field, Job, Owner, Place};
@@ -105,6 +106,59 @@ fn a_sleeve_that_does_not_fit_the_block_is_not_ordered() {
     );
     let close = [(BLOCK, Field::Pitch, ["4.6000"].as_slice())];
     check(StepId::Choose, &close, Signal::Look, (4.6 - 4.644) * INCH);
+}
+
+/// Each line of the order, worked by hand from the demo's numbers.
+#[test]
+fn every_line_of_an_order_is_checked() {
+    let lines = |changes: &[(Owner, Field, &[&str])]| match step(StepId::Choose, changes).answer {
+        Answer::Order(checks, _) => checks,
+        other => panic!("{other:?}"),
+    };
+    let of = |checks: &[OrderCheck], item| checks.iter().find(|c| c.item == item).cloned().unwrap();
+    let known = |check: &OrderCheck| match &check.standing {
+        Standing::Known(value, _, signal) => (value.as_m() / INCH, *signal),
+        other => panic!("{other:?}"),
+    };
+    let all = lines(&[]);
+    for (item, inch) in [
+        // Pitch less flange and middle clearance.
+        (OrderItem::Web, 5.2 - 4.644),
+        // Lower step, less flange under the deck, less length.
+        (OrderItem::Bottom, 8.88 - (0.219 - 0.010) - 8.625),
+        (OrderItem::Ledge, 0.5 * (4.64 - 4.44)),
+        (OrderItem::FinishStock, 4.2 - (4.19 - 0.00125)),
+        (OrderItem::GrooveInside, 0.5 * (4.36 - 4.2)),
+        (OrderItem::GrooveOutside, 0.5 * (4.64 - 4.48)),
+        // Flange less stand-proud, cut and groove.
+        (OrderItem::GrooveFloor, 0.219 - 0.010 - 0.005 - 0.054),
+    ] {
+        let (value, signal) = known(&of(&all, item));
+        assert!((value - inch).abs() < 1e-9, "{item:?} {value} {inch}");
+        assert_eq!(signal, Signal::Go, "{item:?}");
+    }
+    let narrow = lines(&[(BLOCK, Field::FlangeOd, &["4.5400"])]);
+    assert_eq!(known(&of(&narrow, OrderItem::Ledge)).1, Signal::Stop);
+    assert_eq!(
+        known(&of(&narrow, OrderItem::GrooveOutside)).1,
+        Signal::Stop
+    );
+    let through = lines(&[(BLOCK, Field::StepBelow, &[""])]);
+    assert_eq!(of(&through, OrderItem::Bottom).standing, Standing::NotHere);
+    let no_groove = [(BLOCK, Field::GrooveInner, [""].as_slice())];
+    let missing = of(&lines(&no_groove), OrderItem::GrooveInside);
+    assert_eq!(missing.standing, Standing::Missing(Field::GrooveInner));
+    check(
+        StepId::Choose,
+        &no_groove,
+        Signal::Wait,
+        (5.2 - 4.644) * INCH,
+    );
+    let no_ring = [(BLOCK, Field::RingHeight, [""].as_slice())];
+    check(StepId::Choose, &no_ring, Signal::Go, (5.2 - 4.644) * INCH);
+    // The thinnest wall of all holes counts, not the one entered.
+    let thin = lines(&[(ONE, Field::WallReading, &["0.1600"])]);
+    assert_eq!(known(&of(&thin, OrderItem::Wall)).1, Signal::Stop);
 }
 
 #[test]

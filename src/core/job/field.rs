@@ -87,6 +87,8 @@ pub const SPOTS_MOST: u8 = 34;
 const PULLS: Places = Places::List(PULLS_MOST);
 /// Degrees two parts may be apart.
 const APART: Bound = plain(0.0, 50.0);
+/// Strokes of a hone in one bore.
+const STROKES: Bound = plain(1.0, 10_000.0);
 /// Hours and money.
 const MONEY: Bound = plain(0.0, 1e7);
 
@@ -368,6 +370,16 @@ fields! {
     DropCarry "drop_carry" Drop Time ONE, bounds::CARRY, FREE, preset("8", "8");
     /// Cold drop: temperature of shop and block.
     DropRoom "drop_room" Drop Temperature ONE, bounds::ROOM_TEMPERATURE, FREE, preset("68", "20");
+    /// Least width of the ledge under the flange. From memory.
+    LedgeLeast "ledge_least" Engine Length ONE, bounds::SMALL, FREE, preset("0.0600", "1.500");
+    /// Inside diameter of the fire-ring groove.
+    GrooveInner "groove_inner" Engine Length ONE, bounds::DIAMETER, size(60.0, 250.0, 1e6), NONE;
+    /// Outside diameter of the fire-ring groove.
+    GrooveOuter "groove_outer" Engine Length ONE, bounds::DIAMETER, size(60.0, 260.0, 1e6), NONE;
+    /// Least flange left beside and under the groove. From memory.
+    GrooveLand "groove_land" Engine Length ONE, bounds::SMALL, FREE, preset("0.0400", "1.000");
+    /// Strokes of the hone, up and down, that this bore took.
+    HoneStrokes "hone_strokes" Cylinder Plain ONE, STROKES, FREE, NONE;
 }
 
 impl Field {

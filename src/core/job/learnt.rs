@@ -1,6 +1,6 @@
 //! What finished jobs teach about the shop: how its feeds come out, where its
 //! fits land, how sleeves went in against the clearance predicted for them, how
-//! far pulls settle a flange. Each with number, mean, spread and tolerance
+//! far pulls settle a flange, what a stroke of the hone takes off. Each with number, mean, spread and tolerance
 //! interval ([`crate::metrology::scatter`]); offered for the next job, never
 //! put into it.
 //!
@@ -36,17 +36,20 @@ pub enum Lesson {
     DropStuck,
     /// Height lost from the first pull to the last.
     Settling,
+    /// What ten strokes of the hone take off a bore, on diameter.
+    Hone,
 }
 
 impl Lesson {
     /// All.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::Feed,
         Self::Fit,
         Self::DropFree,
         Self::DropDragged,
         Self::DropStuck,
         Self::Settling,
+        Self::Hone,
     ];
     /// Of drops, in the order of the outcome's words.
     const DROPS: [Self; 3] = [Self::DropFree, Self::DropDragged, Self::DropStuck];
@@ -82,6 +85,18 @@ pub fn lessons(job: &Job, reports: &[CylinderReport]) -> Vec<(Lesson, Length)> {
             && pulls.len() > 1
         {
             all.push((Lesson::Settling, Length::from_m(first - last)));
+        }
+        let one = |field| {
+            job.entries
+                .si(Place::of_cylinder(report.cylinder, field, 0))
+        };
+        let honed = job.entries.values(owner, Field::BoreD);
+        if let (Some(bored_m), Some(strokes)) = (one(Field::BoredD), one(Field::HoneStrokes))
+            && !honed.is_empty()
+        {
+            let honed_m = honed.iter().map(|(_, si)| si).sum::<f64>() / honed.len() as f64;
+            let each_ten = (honed_m - bored_m) * 10.0 / strokes;
+            all.push((Lesson::Hone, Length::from_m(each_ten)));
         }
         let outcome = job.entries.si(Place {
             owner,
@@ -239,6 +254,34 @@ mod tests {
             // In the band of 0.0005 in round its middle.
             assert!(off.abs() <= 0.00025 + 1e-9, "{off}");
         }
+    }
+
+    /// By hand: 42 strokes from 4.4380 to 4.4401 in on the mean are half a thou
+    /// for ten.
+    #[test]
+    fn the_hone_is_learnt_from_stock_and_strokes() {
+        let mut job = Demo::InchFive.job(0);
+        let bores = ["4.4402", "4.4400", "4.4401", "4.4401", "4.4401", "4.4401"];
+        let readings = [
+            (Field::BoredD, ["4.4380"].as_slice()),
+            (Field::HoneStrokes, ["42"].as_slice()),
+            (Field::BoreD, bores.as_slice()),
+        ];
+        for (field, texts) in readings {
+            for (index, text) in texts.iter().enumerate() {
+                let place = Place::of_cylinder(2, field, index as u8);
+                job.entries
+                    .put(place, Entry::new(*text, job.unit(field), 1));
+            }
+        }
+        let all = lessons(&job, &assess(&job));
+        let hone: Vec<f64> = all
+            .iter()
+            .filter(|(lesson, _)| *lesson == Lesson::Hone)
+            .map(|(_, value)| inch(*value))
+            .collect();
+        assert_eq!(hone.len(), 4);
+        assert!(hone.iter().any(|v| (v - 0.0005).abs() < 1e-9), "{hone:?}");
     }
 
     /// By hand: feeds 0, 1, 2 thou too deep: mean 1, sd 1; gauges 0.5 and

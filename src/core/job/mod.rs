@@ -29,6 +29,7 @@ pub mod handover;
 pub mod learnt;
 pub mod ledger;
 pub mod loads;
+pub mod order;
 pub mod origin;
 pub mod own_cuts;
 pub mod profile;
@@ -248,6 +249,9 @@ pub struct Job {
     pub engine: Engine,
     /// Every number typed, those of the engine too.
     pub entries: Entries,
+    /// An engine sheet: a profile kept apart from any block, to begin jobs
+    /// with. Nothing is measured on it.
+    pub sheet: bool,
     /// Cylinders that get no sleeve in this job.
     pub left_out: Vec<u8>,
     /// Decking released by hand, bank by bank.
@@ -270,11 +274,23 @@ impl Job {
             note: String::new(),
             engine,
             entries,
+            sheet: false,
             left_out: Vec::new(),
             unlocks: BTreeMap::new(),
             steps: BTreeMap::new(),
             ledger: Ledger::default(),
             unknown: serde_json::Map::new(),
+        }
+    }
+
+    /// An engine sheet of a profile.
+    #[must_use]
+    pub fn engine_sheet(engine: Engine, entries: &Entries) -> Self {
+        let name = engine.name.clone();
+        Self {
+            name,
+            sheet: true,
+            ..Self::new(engine, engine::profile_of(entries))
         }
     }
 

@@ -2,6 +2,7 @@
 //! step, what to do next, the state shown in the strip. Words are the page's.
 
 use super::field::Measure;
+use super::order::OrderCheck;
 use super::step::StepId;
 use super::{Field, Place};
 use crate::metrology::fit::Fit;
@@ -178,12 +179,6 @@ pub enum Detail {
     Thinnest,
     /// Wall of the sleeve.
     SleeveWall,
-    /// Width of the ledge under the flange.
-    FlangeLand,
-    /// Clearance to the lower step.
-    BottomRoom,
-    /// Stock for the torque-plate hone.
-    FinishStock,
     /// Depth of the flats where flanges overlap.
     FlatDepth,
     /// Micrometer over spindle and cutter for the bore wanted.
@@ -250,6 +245,8 @@ pub enum Answer {
     None,
     /// Further numbers.
     More(Vec<More>),
+    /// Go or no-go of an order, with further numbers.
+    Order(Vec<OrderCheck>, Vec<More>),
     /// A form with further numbers.
     Form(Form, Vec<More>),
     /// Walls left, by place of their reading.

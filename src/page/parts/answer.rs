@@ -1,6 +1,7 @@
 //! What a step says: its one number, its verdict, its further numbers.
 
 use crate::parts::findings::findings;
+use crate::parts::order::order_list;
 use crate::parts::verdict::{one_number, verdict};
 use crate::show::{self, length};
 use crate::texts as t;
@@ -30,9 +31,18 @@ pub fn head(report: &StepReport, units: UnitSystem) -> AnyView {
         {fault}
         {questioned}
         {findings(&report.findings, units)}
+        {order(report, units)}
         {table(report, units)}
     }
     .into_any()
+}
+
+/// Go or no-go of an order.
+fn order(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+    match &report.answer {
+        Answer::Order(checks, _) => Some(order_list(checks, units)),
+        _ => None,
+    }
 }
 
 /// The step's further numbers, as a small table.
@@ -50,7 +60,7 @@ fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
     };
     let rows: Vec<(&str, String)> = match &report.answer {
         Answer::None => return None,
-        Answer::More(list) | Answer::Form(_, list) => further(list),
+        Answer::More(list) | Answer::Form(_, list) | Answer::Order(_, list) => further(list),
         Answer::Walls(walls) => {
             let thinnest = walls
                 .iter()

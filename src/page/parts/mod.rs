@@ -10,6 +10,7 @@ pub mod findings;
 pub mod keys;
 pub mod marks;
 pub mod notice;
+pub mod order;
 pub mod origin;
 pub mod pad;
 pub mod picture;

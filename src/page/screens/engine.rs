@@ -1,14 +1,21 @@
 //! Engine and limits of a job: words, geometry, limits, gauges.
 
+use crate::browser;
+use crate::live::live;
 use crate::parts::choice::{Choice, Line, materials};
 use crate::parts::notice::export_button;
+use crate::parts::order::order_list;
+use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
-use crate::screens::job::job_head;
+use crate::parts::verdict::verdict;
+use crate::screens::job::{job_head, take_back};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::document::link::Shared;
-use coldseat_core::job::engine::profile_of;
+use coldseat_core::job::engine::{CYLINDERS_MOST, Layout, profile_of};
+use coldseat_core::job::order::{order_checks, order_signal};
+use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Field, Job, Place};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
@@ -42,6 +49,8 @@ const ENGINE: &[Field] = &[
     Field::HeadLeast,
     Field::RingHeight,
     Field::RingProud,
+    Field::GrooveInner,
+    Field::GrooveOuter,
     Field::RingGapLow,
     Field::RingGapHigh,
 ];
@@ -62,36 +71,58 @@ const TOOLS: &[Field] = &[
     Field::FlangeMost,
 ];
 
-/// Limits and targets.
-const LIMITS: &[Field] = &[
-    Field::FitLow,
-    Field::FitHigh,
-    Field::RoundLook,
-    Field::RoundStop,
-    Field::BoreForm,
-    Field::EntryLeast,
-    Field::TargetProud,
-    Field::PlannedCut,
-    Field::CleanUp,
-    Field::Risk,
-    Field::GapLimit,
-    Field::TiltLimit,
-    Field::Confidence,
-    Field::ApartMost,
-    Field::TestLoss,
-    Field::DatumTilt,
-    Field::WallCalm,
-    Field::WallLook,
-    Field::WebCalm,
-    Field::WebLook,
-    Field::BottomLeast,
-    Field::FinishLeast,
-    Field::ClearLow,
-    Field::ClearHigh,
-    Field::OffsetLook,
-    Field::HoneLeave,
-    Field::FilletSpare,
-    Field::GrooveNear,
+/// Limits and targets, by what they are about.
+const LIMITS: [(&str, &[Field]); 4] = [
+    (
+        t::LIMITS_FIT,
+        &[
+            Field::FitLow,
+            Field::FitHigh,
+            Field::RoundLook,
+            Field::RoundStop,
+            Field::BoreForm,
+            Field::EntryLeast,
+            Field::HoneLeave,
+            Field::ApartMost,
+        ],
+    ),
+    (
+        t::LIMITS_SEAT,
+        &[
+            Field::TargetProud,
+            Field::PlannedCut,
+            Field::CleanUp,
+            Field::Risk,
+            Field::GapLimit,
+            Field::TiltLimit,
+            Field::Confidence,
+        ],
+    ),
+    (
+        t::LIMITS_ORDER,
+        &[
+            Field::WallCalm,
+            Field::WallLook,
+            Field::WebCalm,
+            Field::WebLook,
+            Field::BottomLeast,
+            Field::LedgeLeast,
+            Field::FinishLeast,
+            Field::GrooveLand,
+        ],
+    ),
+    (
+        t::LIMITS_BENCH,
+        &[
+            Field::TestLoss,
+            Field::DatumTilt,
+            Field::OffsetLook,
+            Field::ClearLow,
+            Field::ClearHigh,
+            Field::FilletSpare,
+            Field::GrooveNear,
+        ],
+    ),
 ];
 
 /// Gauges and the hand feed.
@@ -122,6 +153,130 @@ pub fn fields(target: Target, title: &'static str, list: &[Field]) -> AnyView {
     .into_any()
 }
 
+/// Head of an engine sheet: it has no other screens.
+fn sheet_head(state: State) -> AnyView {
+    let name = move || {
+        state.open.with(|o| {
+            o.as_ref()
+                .map(|o| o.job.engine.name.clone())
+                .filter(|name| !name.trim().is_empty())
+                .unwrap_or_else(|| t::UNNAMED.to_owned())
+        })
+    };
+    view! {
+        <div class="job-top">
+            <h1 id="screen-heading" class="job-title" tabindex="-1">
+                {live(name)}
+            </h1>
+            {take_back(state)}
+        </div>
+    }
+    .into_any()
+}
+
+/// What can be done with the whole engine: of a sheet begin a job, copy it, bin
+/// it; of a job keep its engine as a sheet.
+fn acts(state: State, sheet: bool) -> AnyView {
+    let engine = move || {
+        state.open.with_untracked(|o| {
+            o.as_ref()
+                .map(|o| (o.job.engine.clone(), o.job.entries.clone()))
+        })
+    };
+    let keep = move |_| {
+        if let Some((engine, entries)) = engine() {
+            state.begin(Job::engine_sheet(engine, &entries), None);
+        }
+    };
+    if !sheet {
+        return view! {
+            <button type="button" on:click=keep>
+                {t::KEEP_AS_SHEET}
+            </button>
+        }
+        .into_any();
+    }
+    let begin = move |_| {
+        if let Some((engine, entries)) = engine() {
+            let mut job = Job::new(engine, profile_of(&entries));
+            job.name.clone_from(&job.engine.name);
+            state.begin(job, None);
+        }
+    };
+    let bin = move |_| {
+        state.bin(true);
+        browser::go("#/engines");
+    };
+    view! {
+        <button type="button" class="button-first" on:click=begin>
+            {t::TAKE_PROFILE}
+        </button>
+        <button type="button" on:click=keep>
+            {t::COPY_SHEET}
+        </button>
+        <button type="button" on:click=bin>
+            {t::SHEET_INTO_BIN}
+        </button>
+    }
+    .into_any()
+}
+
+/// Readings of an engine, folded: how many are there stands in its head.
+fn folded(state: State, title: &'static str, list: &'static [Field], open: bool) -> AnyView {
+    let items: Vec<AnyView> = list
+        .iter()
+        .map(|field| {
+            let place = Place::of_engine(*field);
+            view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
+        })
+        .collect();
+    let entered = move || {
+        let there = state.open.with(|o| {
+            o.as_ref().map_or(0, |o| {
+                list.iter()
+                    .filter(|field| o.job.entries.get(Place::of_engine(**field)).is_some())
+                    .count()
+            })
+        });
+        t::entered(there, list.len())
+    };
+    view! {
+        <details class="help group-fold" open=open>
+            <summary>{title} <span class="fold-count">{live(entered)}</span></summary>
+            <div class="readings readings-two">{items}</div>
+        </details>
+    }
+    .into_any()
+}
+
+/// Go or no-go before sleeves are ordered, with the block from above.
+fn order(state: State) -> AnyView {
+    let units = untrack(|| state.units(Target::Job));
+    let checks = Memo::new(move |_| {
+        state
+            .open
+            .with(|o| o.as_ref().map_or(Vec::new(), |o| order_checks(&o.job)))
+    });
+    let shown = move || {
+        checks.with(|checks| {
+            let signal = order_signal(checks);
+            view! {
+                {verdict(signal, t::says(StepId::Choose, signal).to_owned())}
+                {order_list(checks, units)}
+            }
+            .into_any()
+        })
+    };
+    view! {
+        <section class="order-check" aria-labelledby="order-heading">
+            <h3 id="order-heading">{t::ORDER_CHECK}</h3>
+            {live(shown)}
+            {live(move || block_plan(state, units))}
+        </section>
+    }
+    .into_any()
+}
+
 /// The screen.
 #[component]
 pub fn EngineScreen(
@@ -140,10 +295,16 @@ pub fn EngineScreen(
     let write = move |change: fn(&mut Job, String)| {
         Callback::new(move |text: String| state.edit(|job| change(job, text)))
     };
-    view! {
-        {job_head(state, &id)}
-        <h2>{t::ENGINE_AND_LIMITS}</h2>
-        <div class="form">
+    let sheet = state
+        .open
+        .with_untracked(|o| o.as_ref().is_some_and(|o| o.job.sheet));
+    let head = if sheet {
+        sheet_head(state)
+    } else {
+        job_head(state, &id)
+    };
+    let whose = (!sheet).then(|| {
+        view! {
             <Line
                 id="job-name"
                 locked=locked
@@ -158,13 +319,55 @@ pub fn EngineScreen(
                 value=read(|j| j.customer.clone())
                 change=write(|j, text| j.customer = text)
             />
+        }
+    });
+    // With readings in it an engine keeps its cylinders.
+    let shape = sheet.then(|| {
+        let cylinders = (1..=CYLINDERS_MOST)
+            .map(|n| (n.to_string(), n.to_string()))
+            .collect();
+        let layouts = Layout::ALL
+            .map(|l| (l.id().to_owned(), t::layout(l).to_owned()))
+            .to_vec();
+        view! {
+            <Choice
+                id="job-cylinders"
+                locked=locked
+                label=t::CYLINDERS
+                options=cylinders
+                value=read(|j| j.engine.cylinders.to_string())
+                change=write(|j, n| j.engine.cylinders = n.parse().unwrap_or(j.engine.cylinders))
+            />
+            <Choice
+                id="job-layout"
+                locked=locked
+                label=t::LAYOUT
+                options=layouts
+                value=read(|j| j.engine.layout.id().to_owned())
+                change=write(|j, id| {
+                    j.engine.layout = Layout::from_id(&id).unwrap_or(j.engine.layout);
+                })
+            />
+        }
+    });
+    view! {
+        {head}
+        <h2>{t::ENGINE_AND_LIMITS}</h2>
+        <div class="form">
+            {whose}
             <Line
                 id="job-engine"
                 locked=locked
                 label=t::ENGINE_NAME
                 value=read(|j| j.engine.name.clone())
-                change=write(|j, text| j.engine.name = text)
+                change=write(|j, text| {
+                    if j.sheet {
+                        j.name.clone_from(&text);
+                    }
+                    j.engine.name = text;
+                })
             />
+            {shape}
             <Line
                 id="job-note"
                 locked=locked
@@ -196,12 +399,13 @@ pub fn EngineScreen(
             />
         </div>
         <p class="quiet">{t::ENGINE_FIRST}</p>
-        {fields(Target::Job, t::GEOMETRY, GEOMETRY)}
-        {fields(Target::Job, t::PISTONS_AND_HEAD, ENGINE)}
-        {fields(Target::Job, t::TOOLS, TOOLS)}
+        {folded(state, t::GEOMETRY, GEOMETRY, true)}
+        {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
+        {order(state)}
+        {folded(state, t::TOOLS, TOOLS, false)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
-        {fields(Target::Job, t::LIMITS, LIMITS)}
-        {fields(Target::Job, t::GAUGES, GAUGES)}
+        {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}
+        {folded(state, t::GAUGES, GAUGES, false)}
         {share(t::SHARE_ENGINE, "link-engine", move || {
             state
                 .open
@@ -209,6 +413,6 @@ pub fn EngineScreen(
                     Shared::Profile(o.job.engine.clone(), profile_of(&o.job.entries))
                 }))
         })}
-        <div class="row">{export_button(state)}</div>
+        <div class="row">{export_button(state)} {acts(state, sheet)}</div>
     }
 }

@@ -79,7 +79,7 @@ pub fn job_head(state: State, id: &str) -> AnyView {
 }
 
 /// Undo and redo over the whole job.
-fn take_back(state: State) -> AnyView {
+pub fn take_back(state: State) -> AnyView {
     let off = |can: RwSignal<bool>| maybe(move || (!can.get()).then_some("true"));
     view! {
         <p class="take-back">

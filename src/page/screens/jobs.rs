@@ -11,6 +11,7 @@ use crate::texts as t;
 use coldseat_core::document::backup::remind;
 use coldseat_core::document::row::Row;
 use coldseat_core::job::demo::Demo;
+use coldseat_core::job::report::State as Condition;
 use leptos::prelude::*;
 
 /// Jobs drawn at once; more at a tap. Two thousand lines would take a second.
@@ -43,16 +44,14 @@ pub fn JobsScreen() -> impl IntoView {
         let words = sought.get().to_lowercase();
         let words: Vec<&str> = words.split_whitespace().collect();
         state.jobs.with(|jobs| {
-            let here = jobs.iter().filter(|job| job.row.binned.is_none());
+            let here = jobs.iter().filter(|job| is_here(job));
             if words.is_empty() {
                 return here.cloned().collect();
             }
             texts.with(|texts| {
                 jobs.iter()
                     .zip(texts)
-                    .filter(|(job, text)| {
-                        job.row.binned.is_none() && words.iter().all(|w| text.contains(w))
-                    })
+                    .filter(|(job, text)| is_here(job) && words.iter().all(|w| text.contains(w)))
                     .map(|(job, _)| job.clone())
                     .collect()
             })
@@ -167,6 +166,9 @@ pub fn JobsScreen() -> impl IntoView {
         {live(list)}
         {live(kept)}
         <p class="row">
+            <a class="button" href="#/engines">
+                {t::ENGINES}
+            </a>
             <a class="button" href="#/files">
                 {t::FILES}
             </a>
@@ -181,6 +183,11 @@ pub fn JobsScreen() -> impl IntoView {
     }
 }
 
+/// Whether a job is in this list: not in the bin, no engine sheet.
+fn is_here(job: &Listed) -> bool {
+    job.row.binned.is_none() && !job.row.sheet
+}
+
 /// Whose block, which engine.
 pub fn about(row: &Row) -> String {
     [row.customer.as_str(), row.engine.as_str()]
@@ -191,12 +198,21 @@ pub fn about(row: &Row) -> String {
 }
 
 fn line(listed: Listed) -> AnyView {
-    let job = listed.row;
     let address = Route::Job {
         id: listed.id,
-        view: View::Cylinder(None, None),
+        view: if listed
+            .row
+            .cylinders
+            .iter()
+            .all(|c| *c == Condition::NotBegun)
+        {
+            View::Whole(None)
+        } else {
+            View::Cylinder(None, None)
+        },
     }
     .address();
+    let job = listed.row;
     let about = about(&job);
     let name = if job.name.trim().is_empty() {
         t::UNNAMED.to_owned()

@@ -3,6 +3,7 @@
 pub mod deck;
 pub mod drop;
 pub mod engine;
+pub mod engines;
 pub mod files;
 pub mod floor;
 pub mod job;

@@ -1,13 +1,15 @@
 //! A new job: from an engine that is known here, or from own numbers.
 
 use crate::browser;
+use crate::keeper;
+use crate::library::Listed;
 use crate::live::live;
 use crate::parts::choice::{Choice, Line, materials};
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use coldseat_core::job::engine::{CYLINDERS_MOST, Engine, Layout, profile_of};
 use coldseat_core::job::{Entries, Job, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
@@ -15,13 +17,54 @@ use leptos::prelude::*;
 /// Own numbers.
 const OWN: &str = "own";
 
-/// The engine a source names.
-fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
+/// Jobs offered as sources at most, the latest; sheets are all offered.
+const SOURCES_MOST: usize = 30;
+
+/// What a new engine starts with.
+#[must_use]
+pub fn first_engine(state: State) -> Engine {
+    Engine {
+        name: String::new(),
+        cylinders: 6,
+        layout: Layout::InLine,
+        units: state.shop.with_untracked(|s| s.units),
+        sleeve_material: MaterialId::GrayIron,
+        block_material: MaterialId::GrayIron,
+    }
+}
+
+/// The engine a source names; one that only the second store has is fetched.
+async fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
     if let Some(index) = value.strip_prefix("demo") {
         let demo = Demo::ALL.get(index.parse::<usize>().ok()?)?;
         return Some(demo.profile(browser::now()));
     }
-    state.profile_from(value.strip_prefix("job-")?)
+    let stored = keeper::stored(state, value.strip_prefix("job-")?).await?;
+    let numbers = profile_of(&stored.job.entries);
+    Some((stored.job.engine, numbers))
+}
+
+/// Where engines come from: own numbers, the sheets, the demos, the latest jobs.
+fn sources(state: State) -> Vec<(String, String)> {
+    let mut all = vec![(OWN.to_owned(), t::OWN_NUMBERS.to_owned())];
+    let key = |job: &Listed| format!("job-{}", job.id);
+    state.jobs.with_untracked(|jobs| {
+        let here = || jobs.iter().filter(|job| job.row.binned.is_none());
+        all.extend(
+            here()
+                .filter(|job| job.row.sheet)
+                .map(|job| (key(job), t::engine_of_sheet(&job.row.engine))),
+        );
+        let demos = Demo::ALL.into_iter().enumerate();
+        all.extend(demos.map(|(index, demo)| (format!("demo{index}"), demo.profile(0).0.name)));
+        all.extend(
+            here()
+                .filter(|job| !job.row.sheet)
+                .take(SOURCES_MOST)
+                .map(|job| (key(job), t::engine_of_job(&job.row.engine, &job.row.name))),
+        );
+    });
+    all
 }
 
 /// The screen.
@@ -31,48 +74,25 @@ pub fn NewScreen() -> impl IntoView {
     let from = RwSignal::new(OWN.to_owned());
     let name = RwSignal::new(String::new());
     let customer = RwSignal::new(String::new());
-    let engine = RwSignal::new(Engine {
-        name: String::new(),
-        cylinders: 6,
-        layout: Layout::InLine,
-        units: state.shop.with_untracked(|s| s.units),
-        sleeve_material: MaterialId::GrayIron,
-        block_material: MaterialId::GrayIron,
-    });
-    let sources: Vec<(String, String)> = [(OWN.to_owned(), t::OWN_NUMBERS.to_owned())]
-        .into_iter()
-        .chain(
-            Demo::ALL
-                .into_iter()
-                .enumerate()
-                .map(|(index, demo)| (format!("demo{index}"), demo.profile(0).0.name)),
-        )
-        .chain(state.jobs.get_untracked().into_iter().map(|job| {
-            let words = format!(
-                "{} ({} {})",
-                job.row.engine,
-                t::THIS_ENGINE_FROM,
-                job.row.name
-            );
-            (format!("job-{}", job.id), words)
-        }))
-        .collect();
+    let engine = RwSignal::new(first_engine(state));
     let begin = move |_| {
-        let source = source(state, &from.get_untracked());
-        let mut job = match source {
-            Some((engine, entries)) => Job::new(engine, entries),
-            None => {
-                let engine = engine.get_untracked();
-                let entries = state.new_numbers(engine.units);
-                Job::new(engine, entries)
+        let (name, customer) = (name.get_untracked(), customer.get_untracked());
+        let (from, own) = (from.get_untracked(), engine.get_untracked());
+        wasm_bindgen_futures::spawn_local(async move {
+            let mut job = match source(state, &from).await {
+                Some((engine, entries)) => Job::new(engine, entries),
+                None => {
+                    let entries = state.new_numbers(own.units);
+                    Job::new(own, entries)
+                }
+            };
+            job.name = name.trim().to_owned();
+            job.customer = customer.trim().to_owned();
+            if job.name.is_empty() {
+                job.name = job.engine.name.clone();
             }
-        };
-        job.name = name.get_untracked().trim().to_owned();
-        job.customer = customer.get_untracked().trim().to_owned();
-        if job.name.is_empty() {
-            job.name = job.engine.name.clone();
-        }
-        state.begin(job, None);
+            state.begin(job, None);
+        });
     };
     let link = RwSignal::new(String::new());
     let look = move |_| {
@@ -100,7 +120,7 @@ pub fn NewScreen() -> impl IntoView {
             <Choice
                 id="new-from"
                 label=t::FROM_ENGINE
-                options=sources
+                options=sources(state)
                 value=from.into()
                 change=Callback::new(move |value| from.set(value))
             />
@@ -124,7 +144,7 @@ pub fn NewScreen() -> impl IntoView {
 }
 
 /// Everything of an engine but its numbers.
-fn engine_form(engine: RwSignal<Engine>) -> AnyView {
+pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
     let read = move |look: fn(&Engine) -> String| Signal::derive(move || engine.with(look));
     let cylinders = (1..=CYLINDERS_MOST)
         .map(|n| (n.to_string(), n.to_string()))

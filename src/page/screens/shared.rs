@@ -25,16 +25,24 @@ pub fn SharedScreen() -> impl IntoView {
                 Shared::Drop(_) => t::TAKE_DROP,
                 Shared::Floor(_) => t::TAKE_FLOOR,
             };
+            let as_sheet = matches!(shared, Shared::Profile(..)).then(|| {
+                view! {
+                    <button type="button" on:click=move |_| state.take_shared(true)>
+                        {t::KEEP_AS_SHEET}
+                    </button>
+                }
+            });
             view! {
                 <p>{t::LINK_PREVIEW}</p>
                 <div class="row">
                     <button
                         type="button"
                         class="button-first"
-                        on:click=move |_| state.take_shared()
+                        on:click=move |_| state.take_shared(false)
                     >
                         {take}
                     </button>
+                    {as_sheet}
                     <a class="button" href="#/">
                         {t::NOT_NOW}
                     </a>

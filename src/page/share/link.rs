@@ -25,13 +25,17 @@ impl State {
         self.links.update(|count| *count += 1);
     }
 
-    /// Takes what a link brought, as a copy of its own.
-    pub fn take_shared(self) {
+    /// Takes what a link brought, as a copy of its own; an engine as a job or
+    /// as a sheet.
+    pub fn take_shared(self, sheet: bool) {
         let Some(Ok(shared)) = self.shared.get_untracked() else {
             return;
         };
         self.shared.set(None);
         match shared {
+            Shared::Profile(engine, entries) if sheet => {
+                self.begin(Job::engine_sheet(engine, &entries), None);
+            }
             Shared::Profile(engine, entries) => {
                 let mut job = Job::new(engine, entries);
                 job.name = job.engine.name.clone();

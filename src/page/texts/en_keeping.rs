@@ -241,6 +241,7 @@ pub const fn lesson(lesson: Lesson) -> &'static str {
         Lesson::DropDragged => "Predicted clearance of sleeves that dragged",
         Lesson::DropStuck => "Predicted clearance of sleeves that stuck",
         Lesson::Settling => "Height lost from first pull to last",
+        Lesson::Hone => "Taken off by ten strokes of the hone (diameter)",
     }
 }
 

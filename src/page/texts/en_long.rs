@@ -70,6 +70,30 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
     }
 }
 
+#[must_use]
+pub fn cylinders(count: usize) -> String {
+    match count {
+        1 => "1 cylinder".to_owned(),
+        _ => format!("{count} cylinders"),
+    }
+}
+
+#[must_use]
+pub fn engine_of_sheet(engine: &str) -> String {
+    format!("{engine} (engine sheet)")
+}
+
+#[must_use]
+pub fn engine_of_job(engine: &str, job: &str) -> String {
+    format!("{engine} ({} {job})", en::THIS_ENGINE_FROM)
+}
+
+/// How much of a folded group is there.
+#[must_use]
+pub fn entered(there: usize, all: usize) -> String {
+    format!("{there} of {all} entered")
+}
+
 /// How a try that failed stands in the record.
 #[must_use]
 pub fn came_out(date: &str, found: &str, read: &str) -> String {

@@ -2,6 +2,7 @@
 
 use coldseat_core::job::Field;
 use coldseat_core::job::field::{Places, UnitSystem};
+use coldseat_core::job::order::OrderItem;
 use coldseat_core::job::report::{Detail, Figure};
 use coldseat_core::job::step::StepId;
 
@@ -95,9 +96,6 @@ pub const fn detail(detail: Detail) -> &'static str {
         Detail::Nitrogen => "nitrogen for the sleeves (litres, a quarter to spare)",
         Detail::Thinnest => "thinnest at",
         Detail::SleeveWall => "wall of the sleeve",
-        Detail::FlangeLand => "ledge under the flange",
-        Detail::BottomRoom => "room to the lower step",
-        Detail::FinishStock => "stock for the torque-plate hone",
         Detail::FlatDepth => "flat on each flange",
         Detail::CutterSetting => "micrometer over spindle and cutter",
         Detail::BoreWanted => "bore to (diameter)",
@@ -121,6 +119,40 @@ pub const fn detail(detail: Detail) -> &'static str {
         Detail::PistonRoom => "room round the piston (diameter)",
         Detail::HatchIncluded => "cross-hatch, included angle (degrees)",
         Detail::HatchHorizontal => "each scratch to the horizontal (degrees)",
+    }
+}
+
+/// Why a check of an order has nothing to check.
+#[must_use]
+pub const fn order_not_here(item: OrderItem) -> &'static str {
+    match item {
+        OrderItem::Bottom => "no lower step entered: bored through",
+        _ => "no fire ring entered",
+    }
+}
+
+#[must_use]
+pub fn order_missing(missing: Field) -> String {
+    format!("still wanted: {}", field(missing))
+}
+
+#[must_use]
+pub fn least(value: &str) -> String {
+    format!("at least {value}")
+}
+
+/// What an order is checked for.
+#[must_use]
+pub const fn order_item(item: OrderItem) -> &'static str {
+    match item {
+        OrderItem::Wall => "wall left",
+        OrderItem::Web => "web between counterbores",
+        OrderItem::Bottom => "room to the lower step",
+        OrderItem::Ledge => "ledge under the flange",
+        OrderItem::FinishStock => "stock for the torque-plate hone",
+        OrderItem::GrooveInside => "flange inside the groove",
+        OrderItem::GrooveOutside => "flange outside the groove",
+        OrderItem::GrooveFloor => "flange under the groove",
     }
 }
 
@@ -152,6 +184,11 @@ pub const fn field(field: Field) -> &'static str {
         Field::OffsetLook => "Bar off the old centre: look above",
         Field::HoneLeave => "Left for the hone (diameter)",
         Field::FilletSpare => "Chamfer over fillet, least",
+        Field::LedgeLeast => "Ledge under the flange, least",
+        Field::GrooveInner => "Fire-ring groove, inside (diameter)",
+        Field::GrooveOuter => "Fire-ring groove, outside (diameter)",
+        Field::GrooveLand => "Flange beside and under the groove, least",
+        Field::HoneStrokes => "Strokes of the hone",
         Field::GrooveNear => "Groove off its depth, at most",
         Field::RamBore => "Ram bore (diameter)",
         Field::RamHole => "Hole or rod in the ram (diameter)",

@@ -53,8 +53,8 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Geometry. Limits: from memory, no source; yours to change.",
         ],
         Calculation::Choose => [
-            "Pitch less counterbore diameter. Room below: deck to lower step, less counterbore depth, less length. Finish stock: finished bore less the inside as the fit closes it.",
-            "web = pitch - D_cb;  below = step - (T - P) - L;  stock = D_fin - (ID - fit)",
+            "Pitch less counterbore diameter. Room below: deck to lower step, less counterbore depth, less length. Finish stock: finished bore less the inside as the fit closes it. Ledge and lands: half the difference of their diameters. Under the groove: flange less stand-proud, cut and groove.",
+            "web = pitch - D_cb;  below = step - (T - P) - L;  stock = D_fin - (ID - fit);  ledge = (D_f - OD)/2;  lands = (D_gi - D_fin)/2, (D_f - D_go)/2;  floor = T - P - cut - depth",
             "Geometry. Limits: from memory, no source; yours to change.",
         ],
         Calculation::Offset => [

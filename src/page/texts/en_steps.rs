@@ -34,7 +34,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Four clock points at three levels, 12 toward the front of the engine. The wall left takes off half of what the bar opens, and what the bar is off toward that wall."
         }
         StepId::Choose => {
-            "Before ordering: wall, web, room below, stock for the last hone, and the ledge under the flange must all hold. Where the flanges overlap the pitch they get flats."
+            "Before ordering: wall, web, room below, stock for the last hone, the ledge under the flange and what a fire-ring groove leaves of it must all hold. Where the flanges overlap the pitch they get flats."
         }
         StepId::Sleeve => {
             "Diameter across and along the engine, right under the flange, in the middle and near the bottom. Lower down a sleeve springs round; under the flange it must be round by itself. Flange thickness at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
@@ -139,10 +139,13 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "This sleeve goes into this block, within the limits you entered."
         }
         (StepId::Choose, Signal::Look) => {
-            "Web thin or flanges overlapping: look at the numbers below before ordering."
+            "Thin, or flanges overlapping: look at the lines below before ordering."
         }
         (StepId::Choose, Signal::Stop) => {
-            "Do not order: web, room below or finish stock is too small."
+            "Do not order: what has a stop below is too small for this block."
+        }
+        (StepId::Choose, Signal::Wait) => {
+            "Not all is checked yet: enter what is still wanted below, then order."
         }
         (StepId::Centre, Signal::Go) => "On centre.",
         (StepId::Centre, Signal::Look) => "Off centre: move it, or note why the offset is meant.",

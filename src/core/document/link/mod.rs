@@ -2,10 +2,11 @@
 //! of an address.
 //!
 //! Version byte, kind, body, CRC-32 of all of it, in base64url without padding
-//! (RFC 4648, section 5). The body is a compact binary: which fields are there
-//! as bits, their numbers as whole counts of the last digit typed, so that what
-//! was typed comes back digit for digit. What the bytes stand for is frozen in
-//! [`tables`]; `tests/golden/links` holds a link of every shipped version.
+//! (RFC 4648, section 5). The body is a compact binary: which fields are other
+//! than usual as bits (version 1: which are there), their numbers as whole counts
+//! of the last digit typed, so that what was typed comes back digit for digit.
+//! What the bytes stand for is frozen in [`tables`]; `tests/golden/links` holds
+//! links of every shipped version.
 //!
 //! A link is hostile: its length is bounded before it is decoded, every read is
 //! checked, every number must read and lie in its range, nothing is stored here.
@@ -24,7 +25,7 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use bytes::{Reader, put_count, put_number, put_text};
 
 /// The version written here.
-const LINK_VERSION: u8 = 1;
+const LINK_VERSION: u8 = 2;
 /// Longer payloads are not decoded.
 pub const PAYLOAD_MOST: usize = 8192;
 /// Bytes of a name at most.
@@ -83,6 +84,7 @@ pub fn encode(shared: &Shared) -> Result<String, LinkFault> {
                 &mut out,
                 tables::DROP,
                 &sheet.entries,
+                &Entries::default(),
                 Owner::Block,
                 sheet.units,
             );
@@ -98,6 +100,7 @@ pub fn encode(shared: &Shared) -> Result<String, LinkFault> {
                     &mut out,
                     tables::FLOOR,
                     &job.entries,
+                    &Entries::default(),
                     owner,
                     job.engine.units,
                 );
@@ -151,11 +154,11 @@ pub fn decode(text: &str, at: Millis) -> Result<Shared, LinkFault> {
     }
     let shared = match reader.byte()? {
         0 => {
-            let (engine, entries) = take_engine(&mut reader, at)?;
+            let (engine, entries) = take_engine(&mut reader, version, at)?;
             Shared::Profile(engine, entries)
         }
         1 => take_drop(&mut reader, at)?,
-        2 => take_floor(&mut reader, at)?,
+        2 => take_floor(&mut reader, version, at)?,
         _ => return Err(LinkFault::Damaged),
     };
     if !reader.is_empty() {
@@ -223,7 +226,30 @@ fn put_engine(out: &mut Vec<u8>, engine: &Engine, entries: &Entries) {
     out.push(index(tables::MATERIALS, engine.sleeve_material.id()));
     out.push(index(tables::MATERIALS, engine.block_material.id()));
     put_text(out, short(&engine.name));
-    put_fields(out, tables::ENGINE, entries, Owner::Block, engine.units);
+    put_fields(
+        out,
+        tables::ENGINE,
+        entries,
+        &usual(engine.units, 0),
+        Owner::Block,
+        engine.units,
+    );
+}
+
+/// What every field of an engine is unless a link says otherwise.
+fn usual(units: UnitSystem, at: Millis) -> Entries {
+    let mut entries = Entries::default();
+    for (id, inch, metric) in tables::USUAL {
+        if let Some(field) = Field::from_id(id) {
+            let text = match units {
+                UnitSystem::Inch => *inch,
+                UnitSystem::Metric => *metric,
+            };
+            let entry = Entry::new(text, field.unit(units), at);
+            entries.put(Place::of_engine(field), entry);
+        }
+    }
+    entries
 }
 
 /// The places of a table, in order: all places of a field one after the other.
@@ -240,25 +266,34 @@ fn places(table: &'static [&'static str], owner: Owner) -> impl Iterator<Item = 
         })
 }
 
+/// Writes which places are other than `usual`, and their texts; one that is
+/// empty there is written as an empty text.
 fn put_fields(
     out: &mut Vec<u8>,
     table: &'static [&'static str],
     entries: &Entries,
+    usual: &Entries,
     owner: Owner,
     units: UnitSystem,
 ) {
-    let there: Vec<bool> = places(table, owner)
-        .map(|place| entries.si(place).is_some())
-        .collect();
-    put_count(out, there.len().div_ceil(8) as u64);
-    for eight in there.chunks(8) {
+    // What does not read or lies outside its range is nobody else's business.
+    let usable = |place: Place| entries.get(place).filter(|_| entries.si(place).is_some());
+    let is_usual = |place: Place| match (usable(place), usual.get(place)) {
+        (Some(here), Some(there)) => here.text == there.text && here.unit == there.unit,
+        (None, None) => true,
+        _ => false,
+    };
+    let other: Vec<bool> = places(table, owner).map(|p| !is_usual(p)).collect();
+    put_count(out, other.len().div_ceil(8) as u64);
+    for eight in other.chunks(8) {
         let bits = eight.iter().enumerate();
         out.push(bits.fold(0, |byte, (bit, is)| byte | (u8::from(*is) << bit)));
     }
-    // What does not read or lies outside its range is nobody else's business.
-    for (place, _) in places(table, owner).zip(there).filter(|(_, is)| *is) {
-        if let Some(entry) = entries.get(place) {
-            put_number(out, &entry.text, entry.unit, place.field.unit(units));
+    for (place, _) in places(table, owner).zip(other).filter(|(_, is)| *is) {
+        let unit = place.field.unit(units);
+        match usable(place) {
+            Some(entry) => put_number(out, &entry.text, entry.unit, unit),
+            None => put_number(out, "", unit, unit),
         }
     }
 }
@@ -275,7 +310,11 @@ fn word<T>(
         .ok_or(LinkFault::Damaged)
 }
 
-fn take_engine(reader: &mut Reader<'_>, at: Millis) -> Result<(Engine, Entries), LinkFault> {
+fn take_engine(
+    reader: &mut Reader<'_>,
+    version: u8,
+    at: Millis,
+) -> Result<(Engine, Entries), LinkFault> {
     let units = word(reader, tables::UNITS, UnitSystem::from_id)?;
     let layout = word(reader, tables::LAYOUTS, Layout::from_id)?;
     let cylinders = reader.byte()?;
@@ -293,7 +332,12 @@ fn take_engine(reader: &mut Reader<'_>, at: Millis) -> Result<(Engine, Entries),
         sleeve_material,
         block_material,
     };
-    let mut entries = Entries::default();
+    // Version 1 named every field that was there.
+    let mut entries = if version == 1 {
+        Entries::default()
+    } else {
+        usual(units, at)
+    };
     take_fields(
         reader,
         tables::ENGINE,
@@ -319,8 +363,8 @@ fn take_drop(reader: &mut Reader<'_>, at: Millis) -> Result<Shared, LinkFault> {
     }))
 }
 
-fn take_floor(reader: &mut Reader<'_>, at: Millis) -> Result<Shared, LinkFault> {
-    let (engine, entries) = take_engine(reader, at)?;
+fn take_floor(reader: &mut Reader<'_>, version: u8, at: Millis) -> Result<Shared, LinkFault> {
+    let (engine, entries) = take_engine(reader, version, at)?;
     let units = engine.units;
     let mut job = Job::new(engine, entries);
     job.name = reader.text(NAME_MOST)?;
@@ -343,10 +387,10 @@ fn take_fields(
     entries: &mut Entries,
 ) -> Result<(), LinkFault> {
     let count = reader.count()?;
-    // A later version may have more fields, but then it says so.
+    // Fields are added at the table's end: more of them are a later page's.
     let known = places(table, owner).count().div_ceil(8) as u64;
     if count > known {
-        return Err(LinkFault::Damaged);
+        return Err(LinkFault::Later(LINK_VERSION));
     }
     let bits = reader.take(count as usize)?;
     for (nth, place) in places(table, owner).enumerate() {
@@ -357,8 +401,10 @@ fn take_fields(
             continue;
         }
         let unit = place.field.unit(units);
-        entries.put(place, Entry::new(reader.number(unit)?, unit, at));
-        if entries.si(place).is_none() {
+        let text = reader.number(unit)?;
+        let is_empty = text.is_empty();
+        entries.put(place, Entry::new(text, unit, at));
+        if !is_empty && entries.si(place).is_none() {
             return Err(LinkFault::OutOfRange(place.field));
         }
     }

@@ -74,6 +74,10 @@ pub(super) const ENGINE: &[&str] = &[
     "jacket_to",
     "half_width",
     "head_clamp",
+    "ledge_least",
+    "groove_inner",
+    "groove_outer",
+    "groove_land",
 ];
 
 /// Fields of the cold drop, by their bit.
@@ -108,3 +112,47 @@ pub(super) const LAYOUTS: &[&str] = &["in_line", "v_halves", "v_odd_even"];
 
 /// Units, by their number.
 pub(super) const UNITS: &[&str] = &["inch", "mm"];
+
+/// What an engine's field is where a link of version 2 does not name it: id, in
+/// inches, in millimetres. Frozen: it was what new engines began with, and stays
+/// what those links say.
+pub(super) const USUAL: &[(&str, &str, &str)] = &[
+    ("shim", "0", "0"),
+    ("fit_low", "0.0010", "0.025"),
+    ("fit_high", "0.0015", "0.038"),
+    ("round_look", "0.0010", "0.025"),
+    ("round_stop", "0.0015", "0.038"),
+    ("bore_form", "0.0005", "0.013"),
+    ("entry_least", "0.0040", "0.100"),
+    ("target_proud", "0.0100", "0.250"),
+    ("planned_cut", "0.0050", "0.130"),
+    ("clean_up", "0.0020", "0.050"),
+    ("risk", "0.01", "0.01"),
+    ("gap_limit", "0.0010", "0.025"),
+    ("tilt_limit", "0.0010", "0.025"),
+    ("confidence", "0.80", "0.80"),
+    ("gauge_sleeve", "0.00005", "0.0015"),
+    ("gauge_bore", "0.00005", "0.0015"),
+    ("gauge_height", "0.0004", "0.010"),
+    ("gauge_thickness", "0.0003", "0.008"),
+    ("gauge_depth", "0.0005", "0.013"),
+    ("feed_sd", "0.0010", "0.025"),
+    ("room_temperature", "68", "20"),
+    ("apart_most", "5", "3"),
+    ("test_loss", "0.05", "0.05"),
+    ("datum_tilt", "0.0020", "0.050"),
+    ("wall_calm", "0.1250", "3.200"),
+    ("wall_look", "0.0800", "2.000"),
+    ("web_calm", "0.1500", "3.800"),
+    ("web_look", "0.0800", "2.000"),
+    ("bottom_least", "0.0200", "0.500"),
+    ("finish_least", "0.0040", "0.100"),
+    ("clear_low", "0.0020", "0.050"),
+    ("clear_high", "0.0060", "0.150"),
+    ("offset_look", "0.0020", "0.050"),
+    ("hone_leave", "0.0012", "0.030"),
+    ("fillet_spare", "0.0050", "0.130"),
+    ("groove_near", "0.0010", "0.025"),
+    ("ledge_least", "0.0600", "1.500"),
+    ("groove_land", "0.0400", "1.000"),
+];
