@@ -25,6 +25,7 @@ pub mod drop;
 pub mod engine;
 pub mod field;
 mod field_kind;
+pub mod flange_stress;
 pub mod handover;
 pub mod learnt;
 pub mod ledger;

@@ -44,11 +44,13 @@ pub const FRICTION: [f64; 2] = [0.10, 0.16];
 /// What the profile hangs on; equal needs, equal profile.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ProfileNeeds {
-    input: BoreProfileInput,
+    pub(super) input: BoreProfileInput,
     finished_m: Option<f64>,
     hone_m: Option<f64>,
-    clamp: Option<Force>,
+    pub(super) clamp: Option<Force>,
     pull: Option<Force>,
+    /// Fillet under this flange, as measured.
+    pub(super) fillet: Option<Length>,
     /// Pitch and half-width of the row.
     row: Option<[Length; 2]>,
 }
@@ -264,6 +266,14 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Vec<Fie
             .filter(|n| *n > 0.0)
             .map(Force::from_n),
         pull: pull_force(job, report.cylinder).filter(|f| bounds::CLAMP.contains(f.as_n())),
+        fillet: job
+            .entries
+            .si(Place {
+                owner,
+                field: Field::Fillet,
+                index: 0,
+            })
+            .map(Length::from_m),
         row: match (jacket, row) {
             (None, [Some(pitch), Some(half)]) => Some([pitch, half]),
             _ => None,

@@ -4,16 +4,19 @@
 
 use crate::drawings::profile::{bore_profile, pressure_down, told};
 use crate::live::{live, words};
+use crate::parts::findings::findings;
 use crate::show::{bare, length, length_unit, number};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::flange_stress::flange_stress;
 use coldseat_core::job::profile::{
-    Dial, FRICTION, Profile, Trial, field_of, needs, order_of_sleeves, profile,
+    Dial, FRICTION, Profile, ProfileNeeds, Trial, field_of, needs, order_of_sleeves, profile,
 };
-use coldseat_core::quantity::Length;
+use coldseat_core::mechanics::bore_profile::BoreStress;
 use coldseat_core::quantity::format::{decimals, fixed};
 use coldseat_core::quantity::report::Fault;
+use coldseat_core::quantity::{Length, Pressure};
 use leptos::prelude::*;
 
 /// The part, open from the beginning or behind a line.
@@ -56,7 +59,7 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
         (open.get() && order.len() > 1)
             .then(|| view! { <p>{t::order_of_sleeves(&order, neighbours)}</p> }.into_any())
     };
-    let body = view! { {live(shown)} {live(dials)} {live(order)} };
+    let body = view! { {live(shown)} {live(dials)} {live(order)} {stress(asked, open, units)} };
     if is_open {
         return view! { <section class="bore-down">{body}</section> }.into_any();
     }
@@ -141,6 +144,48 @@ fn facts(profile: &Profile, units: UnitSystem) -> AnyView {
         .map(|line| view! { <li>{line}</li> }.into_any())
         .collect();
     view! { <ul class="bore-facts">{lines}</ul> }.into_any()
+}
+
+/// Stress at the flange, behind a line of its own: it takes three meshes.
+fn stress(asked: Memo<Option<ProfileNeeds>>, open: RwSignal<bool>, units: UnitSystem) -> AnyView {
+    let unfolded = RwSignal::new(false);
+    let shown = move || {
+        if !(open.get() && unfolded.get()) {
+            return None;
+        }
+        asked.with(|needs| {
+            Some(match flange_stress(needs.as_ref()?) {
+                Ok(stress) => stress_lines(&stress, units),
+                Err(fault) => view! { <p class="fault">{t::no_stress(&fault)}</p> }.into_any(),
+            })
+        })
+    };
+    view! {
+        <details class="help" on:toggle=move |_| unfolded.update(|open| *open = !*open)>
+            <summary>{t::FLANGE_STRESS}</summary>
+            {live(shown)}
+        </details>
+    }
+    .into_any()
+}
+
+fn stress_lines(stress: &BoreStress, units: UnitSystem) -> AnyView {
+    let of = |p: Pressure| number(p.as_pa(), Measure::Pressure.unit(units));
+    let corner = |[usual, half]: [Pressure; 2]| t::two_meshes(&of(half), &of(usual));
+    let rows = [
+        (t::STRESS_FILLET, corner(stress.fillet)),
+        (t::STRESS_COUNTERBORE, corner(stress.counterbore)),
+        (t::STRESS_LEDGE, of(stress.ledge_pressure)),
+    ];
+    let items: Vec<AnyView> = rows
+        .into_iter()
+        .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())
+        .collect();
+    view! {
+        <dl class="more">{items}</dl>
+        {findings(&stress.findings, units)}
+    }
+    .into_any()
 }
 
 fn dials(own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSystem) -> AnyView {

@@ -73,7 +73,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
         .collect();
     let materials = (!materials.is_empty()).then(|| {
         view! {
-            <h3>{t::MATERIALS}</h3>
+            <p class="origin-head">{t::MATERIALS}</p>
             <ul>{materials}</ul>
         }
     });
@@ -86,7 +86,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
             <dt>{t::SOURCE}</dt>
             <dd>{source}</dd>
         </dl>
-        <h3>{t::WENT_IN}</h3>
+        <p class="origin-head">{t::WENT_IN}</p>
         <ol class="origin-inputs">{rows}</ol>
         {others}
         {materials}

@@ -116,7 +116,7 @@ pub fn DropScreen() -> impl IntoView {
                 <div class="step-answer">
                     {live(move || drop_head(&answer.get(), units.get()))} {live(fault)}
                     <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
-                    {live(move || where_from(t::GRIPS_IN.to_owned(), units.get(), move || {
+                    {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
                         state.drop_sheet.with(origin_of_drop)
                     }))}
                 </div>

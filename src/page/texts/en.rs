@@ -84,6 +84,7 @@ pub const BLOCK_MATERIAL: &str = "Block material";
 pub const UNITS: &str = "Units";
 pub const ENTRY_CLEARANCE: &str = "clearance at the bore";
 pub const BATH_CLEARANCE: &str = "clearance out of the bath";
+pub const GRIP_TIME: &str = "grip time";
 pub const GRIPS_IN: &str = "once in the bore it grips after";
 pub const CLIMB: &str = "flange may climb";
 pub const EXPECTED: &str = "expected";

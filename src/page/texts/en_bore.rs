@@ -1,6 +1,6 @@
 //! English: the bore of a fitted sleeve down its length.
 
-use coldseat_core::job::profile::Dial;
+use coldseat_core::job::profile::{Dial, field_of};
 use coldseat_core::quantity::report::Fault;
 
 pub const BORE_DOWN: &str = "The bore down its length, before it is honed";
@@ -100,4 +100,24 @@ pub fn no_profile(field: &str, fault: &Fault) -> String {
         "No picture of the bore down its length. {field}: {}.",
         fault.message
     )
+}
+
+pub const FLANGE_STRESS: &str = "Stress at flange and ledge";
+pub const STRESS_FILLET: &str = "under the flange, at the fillet's radius";
+pub const STRESS_COUNTERBORE: &str = "in the block, at that distance from the counterbore's corner";
+pub const STRESS_LEDGE: &str = "ledge, mean pressure";
+
+/// A stress on two meshes: where they differ, the mesh speaks.
+#[must_use]
+pub fn two_meshes(half: &str, usual: &str) -> String {
+    format!("{half} (coarser mesh {usual})")
+}
+
+#[must_use]
+pub fn no_stress(fault: &Fault) -> String {
+    if fault.field == "at_m" {
+        "The fillet under the flange is not measured, or too large for this flange: enter it at the ledge's chamfer.".to_owned()
+    } else {
+        no_profile(super::field(field_of(fault)), fault)
+    }
 }

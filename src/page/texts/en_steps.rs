@@ -257,6 +257,12 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         "gauges_eat_the_band" => {
             "with these gauges no reading can prove the fit inside its band: better gauges, or set the bore gauge from the micrometer that measured the sleeve".to_owned()
         }
+        "sharp_corner" => {
+            "Both corners are sharp here and a sharp corner's stress has no peak: this is the stress at the fillet's radius from it. It compares one sleeve, fit or flange with another.".into()
+        }
+        "mesh_speaks" => {
+            "Two meshes differ by more than a tenth at a corner: trust the order of the numbers, not their digits.".into()
+        }
         "height_moved" => {
             "the height at the clocks is not the height after the last pull: measure again, zero on the deck".to_owned()
         }
