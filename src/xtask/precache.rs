@@ -4,6 +4,11 @@
 //! digest of the list *and* of the worker's own text: were it of the list
 //! alone, a corrected worker would install into the cache that the running one
 //! serves from, and a failed install would delete that.
+//!
+//! The worker's own text carries a checksum as well, of the function that is all
+//! of it: no browser checks it, and a host that cuts it off or spoils a letter
+//! would otherwise put half a worker in the place of a whole one. A CRC, since
+//! it must be worked out before the text is taken, and digests come too late.
 
 use std::fs;
 use std::path::Path;
@@ -20,6 +25,10 @@ pub const WORKER: &str = "sw.js";
 
 const VERSION_SLOT: &str = "\"@VERSION@\"";
 const FILES_SLOT: &str = "\"@FILES@\"";
+const SUM_SLOT: &str = "\"@SUM@\"";
+
+/// Where the function begins that is summed; it ends with the text.
+const FUNCTION: &str = "\nfunction keep(";
 
 /// One file that the page needs offline.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -62,7 +71,7 @@ pub fn kept_files(folder: &Path) -> Outcome<Vec<KeptFile>> {
             } else {
                 name
             },
-            integrity: format!("sha384-{}", STANDARD.encode(Sha384::digest(&bytes))),
+            integrity: integrity(&bytes),
         });
     }
     Ok(files)
@@ -70,10 +79,10 @@ pub fn kept_files(folder: &Path) -> Outcome<Vec<KeptFile>> {
 
 /// The worker's text for these files, and the version in it.
 pub fn worker_text(template: &str, files: &[KeptFile]) -> Outcome<(String, String)> {
-    for slot in [VERSION_SLOT, FILES_SLOT] {
+    for slot in [VERSION_SLOT, FILES_SLOT, SUM_SLOT, FUNCTION] {
         if template.matches(slot).count() != 1 {
             return Err(Trouble::new(
-                format!("the worker's template must hold {slot} exactly once"),
+                format!("the worker's template must hold {slot:?} exactly once"),
                 "restore src/page/shell/sw.js from the repository",
             ));
         }
@@ -95,7 +104,22 @@ pub fn worker_text(template: &str, files: &[KeptFile]) -> Outcome<(String, Strin
     let text = template
         .replace(FILES_SLOT, &list)
         .replace(VERSION_SLOT, &format!("\"{version}\""));
-    Ok((text, version))
+    // As the browser gives a function's text: from its word to its last brace.
+    let function = text.rsplit_once(FUNCTION).map(|(_, rest)| rest);
+    let function = format!("{}{}", FUNCTION.trim_start(), function.unwrap_or_default());
+    if !function.is_ascii() {
+        return Err(Trouble::new(
+            "the worker's text, with the names of the page's files, is not all ASCII",
+            "its sum is of bytes, the browser's of letters: rename the file, or the words",
+        ));
+    }
+    let sum = crc32fast::hash(function.trim_end().as_bytes());
+    Ok((text.replace(SUM_SLOT, &sum.to_string()), version))
+}
+
+/// A digest in the notation of subresource integrity.
+pub fn integrity(bytes: &[u8]) -> String {
+    format!("sha384-{}", STANDARD.encode(Sha384::digest(bytes)))
 }
 
 /// Writes the worker of a finished page and returns its version.
@@ -119,18 +143,25 @@ mod tests {
         }
     }
 
-    const TEMPLATE: &str = "const V = \"@VERSION@\"; const F = \"@FILES@\";";
+    const TEMPLATE: &str =
+        "keep(\"@SUM@\");\n\nfunction keep(d) { return [\"@VERSION@\", \"@FILES@\"]; }\n";
 
     #[test]
-    fn the_list_is_filled_in() {
+    fn the_list_and_the_sum_of_the_function_are_filled_in() {
         let (text, version) = worker_text(TEMPLATE, &[file("./"), file("a.css")]).unwrap();
-        assert_eq!(
-            text,
-            format!(
-                "const V = \"{version}\"; \
-                 const F = [[\"./\",\"sha384-x\"],[\"a.css\",\"sha384-x\"]];"
-            )
+        let function = format!(
+            "function keep(d) {{ return [\"{version}\", \
+             [[\"./\",\"sha384-x\"],[\"a.css\",\"sha384-x\"]]]; }}"
         );
+        let sum = crc32fast::hash(function.as_bytes());
+        assert_eq!(text, format!("keep({sum});\n\n{function}\n"));
+    }
+
+    #[test]
+    fn digests_are_written_as_browsers_read_them() {
+        // SHA-384 of "abc": FIPS 180-4 examples (NIST), cb00753f45a35e8b...
+        let expected = "sha384-ywB1P0WjXou1oD1pmsZQBycsMqsO3tFjGotgWkP/W+2AhgcroefMI1i67KE0yCWn";
+        assert_eq!(integrity(b"abc"), expected);
     }
 
     #[test]
@@ -144,6 +175,11 @@ mod tests {
 
     #[test]
     fn a_template_without_its_slots_is_refused() {
-        assert!(worker_text("const V = 1;", &[]).is_err());
+        for part in [VERSION_SLOT, FILES_SLOT, SUM_SLOT, FUNCTION] {
+            assert!(
+                worker_text(&TEMPLATE.replace(part, ""), &[]).is_err(),
+                "{part}"
+            );
+        }
     }
 }
