@@ -99,8 +99,8 @@ const CHECKS: [Check; 11] = [
     },
 ];
 
-/// Tests of `tests/browser/engines.rs` by the browser that they want: last, and
-/// apart, since a machine may lack one.
+/// Tests by the browser that they want: last, and apart, since a machine may
+/// lack one.
 const OTHER_ENGINES: [&str; 2] = ["firefox::", "webkit::"];
 
 /// The package whose tests need a browser; the page's own tests are of its
@@ -343,7 +343,8 @@ fn browser(bench: &Bench) -> Outcome<u64> {
 fn engines(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
-            .args(["test", "-p", "coldseat-browser-tests", "--test", "engines"])
+            .args(["test", "-p", "coldseat-browser-tests"])
+            .args(["--test", "engines", "--test", "updates"])
             .args(["--", "--test-threads=2"])
             .args(OTHER_ENGINES)
             .envs(browser_env(bench.tools()?, &bench.own_program)?),

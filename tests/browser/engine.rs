@@ -119,8 +119,12 @@ impl Engine {
             Self::Firefox => {
                 let options = json!({
                     "args": ["-headless", "-profile", profile],
-                    // Off in the version of long support, on in today's.
-                    "prefs": { "dom.security.trusted_types.enabled": true },
+                    "prefs": {
+                        // Off in the version of long support, on in today's.
+                        "dom.security.trusted_types.enabled": true,
+                        // Looks for a new worker at once, not a second later.
+                        "dom.serviceWorkers.update_delay": 0,
+                    },
                 });
                 ("moz:firefoxOptions", options, named("COLDSEAT_FIREFOX"))
             }
