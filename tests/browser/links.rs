@@ -15,6 +15,7 @@ use anyhow::{Context, Result, ensure};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use coldseat_browser_tests::{Bench, Page, Role, Setting, Size, Theme, containing};
+use coldseat_core::document::file::read_file;
 
 /// What jsQR reads off a picture.
 async fn decoded(page: &Page, picture: &[u8]) -> Result<String> {
@@ -166,5 +167,39 @@ async fn links_spoilt_on_their_way_are_told_and_nothing_is_stored() -> Result<()
     page.says("Jobs on this device").await?;
     let complaints = page.complaints().await?;
     ensure!(complaints.is_empty(), "{complaints:?}");
+    Ok(())
+}
+
+/// A share sheet as a phone has one: what is handed to it is kept for a look.
+const SHARE_SHEET: &str = "
+    window.handed = [];
+    navigator.canShare = (data) => Boolean(data.files || data.url);
+    navigator.share = async (data) => {
+        const files = await Promise.all((data.files ?? [])
+            .map(async (file) => [file.name, await file.text()]));
+        window.handed.push({ url: data.url ?? null, files });
+    };
+";
+
+#[tokio::test]
+async fn a_share_sheet_gets_links_and_files() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    page.script(SHARE_SHEET, vec![]).await?;
+    let link = engine_link(page, "Demo 1").await?;
+    page.tap(Role::Button, "Hand it on").await?;
+    page.tap(Role::Button, "Save to a file").await?;
+    let handed = page
+        .script_awaiting(
+            "while (window.handed.length < 2) await new Promise((done) => setTimeout(done, 10));
+             return window.handed",
+        )
+        .await?;
+    ensure!(handed[0]["url"] == link.as_str(), "handed {}", handed[0]);
+    let [name, text] = [0, 1].map(|part| handed[1]["files"][0][part].as_str().unwrap_or(""));
+    ensure!(name.ends_with(".txt"), "named {name:?}");
+    // A file that was handed on is one that is read back.
+    let jobs = read_file(text).map_err(|fault| anyhow::anyhow!("{fault:?}"))?;
+    ensure!(jobs.len() == 1, "{} jobs in it", jobs.len());
     Ok(())
 }
