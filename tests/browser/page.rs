@@ -135,7 +135,9 @@ impl Page {
 
     /// Waits until the program runs; fails with its words if it cannot.
     pub async fn stands(&self) -> Result<()> {
+        // A driver may take the browser's own page of an error for a load.
         let script = "
+            if (!document.querySelector('meta[name=\"apple-mobile-web-app-title\"]')) return null;
             const boot = document.getElementById('boot');
             const failed = document.getElementById('boot-failed');
             if (boot && failed && !failed.hidden) return failed.innerText;

@@ -256,8 +256,8 @@ async fn always_whole(engine: Engine, faults: usize) -> Result<()> {
         let mut attempt = attempt(number, &first, &second, &mut rng)?;
         if engine == Engine::WebKit {
             // A new worker whose page is loaded anew while it begins may stay
-            // "installing" in WebKitGTK 2.50: the page is whole, but hears of
-            // no further update until the browser is begun again.
+            // "installing" in WebKitGTK 2.50, for longer than a test can wait:
+            // the page is whole, but hears of no further update meanwhile.
             attempt.hasty = false;
         }
         let after = || format!("{engine:?}, after fault {number}: {attempt:?}");
