@@ -291,6 +291,22 @@ pub fn page_address() -> String {
     whole.split('#').next().unwrap_or_default().to_owned()
 }
 
+/// Whether the page is one file with everything in it (`cargo xtask
+/// single-file`), which has no offline worker beside it.
+#[must_use]
+pub fn is_one_file() -> bool {
+    document()
+        .query_selector("meta[name=coldseat-form]")
+        .is_ok_and(|mark| mark.is_some())
+}
+
+/// Whether another device could open the address of this page.
+#[must_use]
+pub fn has_address() -> bool {
+    let protocol = window().location().protocol().unwrap_or_default();
+    protocol.starts_with("http")
+}
+
 /// Changes the part of the address behind the `#` without a step in the
 /// history.
 pub fn replace_hash(hash: &str) {

@@ -1,6 +1,7 @@
 //! The service worker that keeps the page on the device. A new version is
 //! offered, never taken by itself: see [`crate::parts::notice`].
 
+use crate::browser;
 use crate::state::State;
 use js_sys::{Function, Reflect};
 use leptos::prelude::*;
@@ -17,7 +18,8 @@ fn container() -> Option<web_sys::ServiceWorkerContainer> {
 
 /// Registers the worker and watches for a new version.
 pub fn register(state: State) {
-    let Some(container) = container() else {
+    // One file is its own offline copy.
+    let Some(container) = container().filter(|_| !browser::is_one_file()) else {
         return;
     };
     let options = RegistrationOptions::new();

@@ -30,7 +30,7 @@ struct Check {
     run: fn(&Bench) -> Outcome<u64>,
 }
 
-const CHECKS: [Check; 11] = [
+const CHECKS: [Check; 12] = [
     Check {
         name: "format",
         headline: "every file is formatted",
@@ -90,6 +90,12 @@ const CHECKS: [Check; 11] = [
         headline: "the finished page in a browser",
         needs: Needs::Tools,
         run: browser,
+    },
+    Check {
+        name: "single",
+        headline: "the page as one file, opened from the disk",
+        needs: Needs::Tools,
+        run: single,
     },
     Check {
         name: "engines",
@@ -336,6 +342,19 @@ fn browser(bench: &Bench) -> Outcome<u64> {
             // Each test has a browser of its own; more than two starve.
             .args(["--", "--test-threads=2"])
             .args(OTHER_ENGINES.map(|name| format!("--skip={name}")))
+            .envs(browser_env(bench.tools()?, &bench.own_program)?),
+    )
+}
+
+/// What holds for the page on a server is asked of the file.
+fn single(bench: &Bench) -> Outcome<u64> {
+    tests(
+        here(cargo())
+            .args(["test", "-p", "coldseat-browser-tests"])
+            .args(["--test", "demos", "--test", "everyone"])
+            // The widths are the style sheet's business, which is the same.
+            .args(["--", "--test-threads=2", "--skip=sideways"])
+            .env("COLDSEAT_FORM", "one-file")
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
 }

@@ -32,6 +32,11 @@ pub fn dist_folder() -> PathBuf {
     checkout().join("dist")
 }
 
+/// The folder of the page as one file.
+pub fn single_folder() -> PathBuf {
+    checkout().join("dist-single")
+}
+
 /// The folder that our own tools are kept in.
 ///
 /// `COLDSEAT_TOOLS` names another one, for example on a machine whose home

@@ -7,7 +7,7 @@ use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
-use xtask::{bench, check, fuzz, layout, page};
+use xtask::{bench, check, fuzz, layout, one_file, page};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
@@ -15,6 +15,8 @@ Usage: cargo xtask COMMAND
   serve [--port N] [--into DIR]   set up, build the page, serve it on this machine
         [--lan]                   to every machine of this network, for a first look
   build [--into DIR]              set up, build the page into DIR (dist/)
+  single-file [--into DIR]        the whole page as one file that needs no server,
+                                  coldseat.html in DIR (dist-single/)
   test [--only CHECK]             set up, run every check, or one
   bench                           set up, time the core here and in a browser
   fuzz [--seconds N]              hostile bytes for whatever reads them, N s a target
@@ -72,7 +74,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
 fn command() -> Outcome<()> {
     let see_help = "see `cargo xtask help`";
     let wishes = read().map_err(|error| Trouble::new(error.to_string(), see_help))?;
-    let dist = wishes.into.unwrap_or_else(layout::dist_folder);
+    let dist = wishes.into.clone().unwrap_or_else(layout::dist_folder);
     match (wishes.command.as_deref(), wishes.folder) {
         (Some("help") | None, None) => {
             println!("{HELP}{}", check::names().join(", "));
@@ -94,6 +96,10 @@ fn command() -> Outcome<()> {
             Port::Exactly(wishes.port.unwrap_or(PORT)),
             Reach::Here,
         ),
+        (Some("single-file"), None) => {
+            let into = wishes.into.unwrap_or_else(layout::single_folder);
+            single_file(&into)
+        }
         (Some("fuzz"), None) => fuzz::fuzz(wishes.seconds.unwrap_or(fuzz::LONG)),
         (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref()),
@@ -103,6 +109,16 @@ fn command() -> Outcome<()> {
         )),
         (None, Some(_)) => Err(Trouble::new("no command given", see_help)),
     }
+}
+
+/// Builds the page and makes one file of it.
+fn single_file(into: &std::path::Path) -> Outcome<()> {
+    let dist = layout::dist_folder();
+    page::build(&set_up(Purpose::Page)?, &dist)?;
+    let path = one_file::write(&dist, into)?;
+    let size = path.metadata().map(|data| data.len()).unwrap_or_default();
+    println!("[build] {:.1} kB  {}", size as f64 / 1000.0, path.display());
+    Ok(())
 }
 
 fn serve(folder: &std::path::Path, port: Port, reach: Reach) -> Outcome<()> {

@@ -2,9 +2,10 @@
 
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context, Result, ensure};
+use anyhow::{Context, Result, anyhow, ensure};
 use serde_json::json;
 use tempfile::TempDir;
+use url::Url;
 
 use crate::driver::Driver;
 use crate::engine::Engine;
@@ -51,6 +52,8 @@ pub enum Folder {
     Dist,
     /// A copy of it that the test may change.
     Copy,
+    /// The page as one file, opened from the disk with no server at all.
+    OneFile,
 }
 
 /// How often the browser paints.
@@ -76,12 +79,16 @@ pub struct Setting {
 }
 
 impl Default for Setting {
-    /// A phone in the light, the page as it is.
+    /// A phone in the light, the page as it is; as one file where
+    /// `COLDSEAT_FORM` says so, so that a test of the one is a test of the other.
     fn default() -> Self {
         Self {
             size: Size::Phone,
             theme: Theme::Light,
-            folder: Folder::Dist,
+            folder: match std::env::var("COLDSEAT_FORM").as_deref() {
+                Ok("one-file") => Folder::OneFile,
+                _ => Folder::Dist,
+            },
             frames: Frames::Screen,
         }
     }
@@ -97,7 +104,7 @@ pub struct Bench {
     engine: Engine,
     setting: Setting,
     profile: TempDir,
-    _copy: Option<TempDir>,
+    copy: Option<TempDir>,
 }
 
 impl Bench {
@@ -117,6 +124,11 @@ impl Bench {
         let dist = dist_folder()?;
         let (folder, copy) = match setting.folder {
             Folder::Dist => (dist, None),
+            Folder::OneFile => {
+                let folder = TempDir::new()?;
+                xtask::one_file::write(&dist, folder.path())?;
+                (dist, Some(folder))
+            }
             Folder::Copy => {
                 let copy = TempDir::new()?;
                 xtask::page::copy_folder(&dist, copy.path())?;
@@ -130,8 +142,11 @@ impl Bench {
             engine,
             setting,
             profile: TempDir::new()?,
-            _copy: copy,
+            copy,
         };
+        if setting.folder == Folder::OneFile {
+            bench.server.kill()?;
+        }
         bench.open_browser().await?;
         bench.page().go(place).await?;
         Ok(bench)
@@ -165,7 +180,7 @@ impl Bench {
             .driver
             .open(self.profile.path(), self.setting.frames)
             .await?;
-        let page = Page::new(client, self.engine, self.server.address());
+        let page = Page::new(client, self.engine, self.address()?);
         if self.engine != Engine::Chromium {
             self.page = Some(page);
             return Ok(());
@@ -210,6 +225,19 @@ impl Bench {
         let template = xtask::layout::checkout().join("src/page/shell/sw.js");
         let template = std::fs::read_to_string(template)?;
         Ok(xtask::precache::write_worker(self.folder(), &template)?)
+    }
+
+    /// The page's address.
+    fn address(&self) -> Result<String> {
+        match &self.copy {
+            Some(folder) if self.setting.folder == Folder::OneFile => {
+                let path = folder.path().join(xtask::one_file::NAME);
+                let address = Url::from_file_path(&path);
+                let address = address.map_err(|()| anyhow!("{} is no address", path.display()))?;
+                Ok(address.into())
+            }
+            _ => Ok(self.server.address()),
+        }
     }
 
     /// The folder that is served.

@@ -1,6 +1,7 @@
 //! Standing notices under the head of the page: the store, repairs, a version
 //! that waits. They stay until what they say is over.
 
+use crate::browser;
 use crate::live::live;
 use crate::offline;
 use crate::parts::conflicts::conflict_notice;
@@ -141,7 +142,23 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }
+    let one_file = browser::is_one_file();
+    let file = move || {
+        (one_file && state.route.get() == Route::Jobs).then(|| {
+            view! {
+                <div class="notice" role="status">
+                    <p>{t::ONE_FILE}</p>
+                    <p>
+                        <a class="button" href="#/files">
+                            {t::FILES}
+                        </a>
+                    </p>
+                </div>
+            }
+            .into_any()
+        })
+    };
+    view! { <div class="notices">{live(store)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }
 }
 
 /// Hands the open job over as a file.

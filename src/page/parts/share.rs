@@ -38,8 +38,14 @@ pub fn share(
 }
 
 fn sheet(id: &'static str, address: &str) -> AnyView {
-    let code = qr(address, t::LINK_QR);
-    let without = code.is_none().then_some(t::QR_TOO_LONG);
+    // A code must lead somewhere.
+    let leads = browser::has_address();
+    let code = leads.then(|| qr(address, t::LINK_QR)).flatten();
+    let without = match (leads, &code) {
+        (false, _) => Some(t::NO_LINK_FROM_FILE),
+        (true, None) => Some(t::QR_TOO_LONG),
+        (true, Some(_)) => None,
+    };
     let told = RwSignal::new("");
     let (to_copy, to_share) = (address.to_owned(), address.to_owned());
     let copy = move |_| {
@@ -47,7 +53,7 @@ fn sheet(id: &'static str, address: &str) -> AnyView {
             told.set(if done { t::COPIED } else { t::COPY_BY_HAND });
         });
     };
-    let hand_on = browser::can_share().then(|| {
+    let hand_on = (leads && browser::can_share()).then(|| {
         view! {
             <button type="button" on:click=move |_| browser::share_link(&to_share)>
                 {t::SHARE_SHEET}
@@ -59,7 +65,7 @@ fn sheet(id: &'static str, address: &str) -> AnyView {
         <p>{without}</p>
         <p class="quiet">{t::LINK_WHAT}</p>
         <div class="choice">
-            <label for=id>{t::LINK}</label>
+            <label for=id>{if leads { t::LINK } else { t::LINK_TO_PASTE }}</label>
             <input
                 id=id
                 type="text"

@@ -6,16 +6,19 @@ use coldseat_core::document::link::{LinkFault, MARK, Shared, decode, encode};
 use coldseat_core::job::Job;
 use leptos::prelude::*;
 
-/// The address that carries something.
+/// The address that carries something; from a file only its end.
 ///
 /// # Errors
 /// Where it would be too long.
 pub fn address_of(shared: &Shared) -> Result<String, LinkFault> {
-    Ok(format!(
-        "{}{MARK}{}",
-        browser::page_address(),
-        encode(shared)?
-    ))
+    // From a file there is no address that leads anywhere but here; what stands
+    // behind it can be pasted all the same.
+    let page = if browser::has_address() {
+        browser::page_address()
+    } else {
+        String::new()
+    };
+    Ok(format!("{page}{MARK}{}", encode(shared)?))
 }
 
 impl State {
