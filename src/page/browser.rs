@@ -229,8 +229,13 @@ pub fn print() {
 
 /// Lets the browser do what waits, before long work goes on.
 pub async fn breathe() {
+    wait(0).await;
+}
+
+/// Lets so many milliseconds pass.
+pub async fn wait(ms: i32) {
     let promise = js_sys::Promise::new(&mut |done, _| {
-        let _ = window().set_timeout_with_callback(&done);
+        let _ = window().set_timeout_with_callback_and_timeout_and_arguments_0(&done, ms);
     });
     // It cannot fail.
     let _ = wasm_bindgen_futures::JsFuture::from(promise).await;

@@ -234,7 +234,10 @@ mod tests {
             let path = root.join("src/page/shell/hosting").join(name);
             let text = std::fs::read_to_string(path).unwrap_or_default();
             let whole = format!("{policy}; frame-ancestors 'none'");
-            assert!(text.contains(&whole), "{name} does not hold {whole}");
+            let permitted = crate::server::PERMITTED;
+            for held in [whole.as_str(), permitted] {
+                assert!(text.contains(held), "{name} does not hold {held}");
+            }
         }
     }
 }

@@ -24,6 +24,12 @@ use sha2::{Digest, Sha256};
 use crate::page::content_policy;
 use crate::run::{Outcome, Trouble};
 
+/// The header of what a page may ask the device for.
+const PERMISSIONS: HeaderName = HeaderName::from_static("permissions-policy");
+/// The camera, for reading codes, and nothing else; in every header file for hosts.
+pub const PERMITTED: &str =
+    "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), display-capture=()";
+
 /// How many ports after the wanted one are tried.
 const PORTS_TRIED: u16 = 20;
 
@@ -178,6 +184,7 @@ impl Folder {
         set(&mut response, header::CACHE_CONTROL, "no-cache");
         set(&mut response, header::X_CONTENT_TYPE_OPTIONS, "nosniff");
         set(&mut response, header::REFERRER_POLICY, "no-referrer");
+        set(&mut response, PERMISSIONS, PERMITTED);
         if let Some(policy) = &self.policy {
             set(&mut response, header::CONTENT_SECURITY_POLICY, policy);
         }

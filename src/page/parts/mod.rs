@@ -3,6 +3,7 @@
 pub mod again;
 pub mod answer;
 pub mod bore;
+pub mod camera;
 pub mod choice;
 pub mod conflicts;
 pub mod drop_answer;

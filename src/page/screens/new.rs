@@ -4,6 +4,7 @@ use crate::browser;
 use crate::keeper;
 use crate::library::Listed;
 use crate::live::live;
+use crate::parts::camera::camera;
 use crate::parts::choice::{Choice, Line, materials};
 use crate::route::Route;
 use crate::state::State;
@@ -139,6 +140,7 @@ pub fn NewScreen() -> impl IntoView {
             <button type="button" on:click=look>
                 {t::LOOK_AT_LINK}
             </button>
+            {camera(state)}
         </div>
     }
 }

@@ -29,6 +29,14 @@ pub const TAKE_FLOOR: &str = "Add it as a job of its own";
 pub const NOT_NOW: &str = "Not now";
 pub const ENGINE: &str = "Engine, limits, gauges";
 pub const PASTE_LINK: &str = "A link that was sent to you";
+pub const SCAN: &str = "Read a code with the camera";
+pub const SCAN_OUTSIDE: &str = "A code on a wall or a screen: point the phone's own camera at it and open the link that it shows.";
+pub const SCAN_ASKING: &str = "The browser asks whether the camera may be used.";
+pub const SCAN_LOOKING: &str = "Hold the code into the picture. Nothing is recorded or sent.";
+pub const SCAN_VIDEO: &str = "What the camera sees";
+pub const SCAN_STOP: &str = "Camera off";
+pub const SCAN_REFUSED: &str = "There is no camera, or the browser may not use it. Allow it in the browser's settings for this page, or use the phone's own camera and open the link that it shows.";
+pub const SCAN_NO_CODE: &str = "No code was read in two minutes; the camera is off.";
 pub const LOOK_AT_LINK: &str = "Look at it";
 
 /// Why a link cannot be used, and what to do.
