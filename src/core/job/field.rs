@@ -378,6 +378,8 @@ fields! {
     GrooveOuter "groove_outer" Engine Length ONE, bounds::DIAMETER, size(60.0, 260.0, 1e6), NONE;
     /// Least flange left beside and under the groove. From memory.
     GrooveLand "groove_land" Engine Length ONE, bounds::SMALL, FREE, preset("0.0400", "1.000");
+    /// Compressed thickness of each gasket grade there is to buy.
+    GasketGrades "gasket_grades" Engine Length Places::List(4), bounds::THICKNESS, FREE, NONE;
     /// Strokes of the hone, up and down, that this bore took.
     HoneStrokes "hone_strokes" Cylinder Plain ONE, STROKES, FREE, NONE;
 }

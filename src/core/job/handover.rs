@@ -4,7 +4,8 @@
 //!
 //! - Gasket: compressed thickness >= largest protrusion + least clearance to the
 //!   head (both as entered; common practice, no source beyond the engine
-//!   maker's sheet).
+//!   maker's sheet). Of the grades entered the thinnest that is thick enough: a
+//!   thicker one costs compression.
 //! - Deck height: as measured at both ends before the cut, less the cut.
 //! - Bore to hone to: mean diameter of its sleeve less the fit's band, both at
 //!   one temperature.
@@ -26,6 +27,9 @@ pub struct Gasket {
     pub least: Option<Length>,
     /// The gasket that is entered.
     pub entered: Option<Length>,
+    /// The thinnest grade entered that is thick enough; the outer `None` where
+    /// no grade is entered or the least is not known.
+    pub grade: Option<Option<Length>>,
 }
 
 /// The gasket to buy; `None` before a piston is measured.
@@ -37,10 +41,21 @@ pub fn gasket(job: &Job) -> Option<Gasket> {
         .map(|(_, si)| si)
         .max_by(f64::total_cmp)?;
     let engine = |field| job.engine_si(field).map(Length::from_m);
+    let least = engine(Field::HeadLeast).map(|least| Length::from_m(most + least.as_m()));
+    let grades = job.entries.values(Owner::Block, Field::GasketGrades);
+    let grade = least.filter(|_| !grades.is_empty()).map(|least| {
+        grades
+            .iter()
+            .map(|(_, si)| *si)
+            .filter(|si| *si >= least.as_m() - 1e-9)
+            .min_by(f64::total_cmp)
+            .map(Length::from_m)
+    });
     Some(Gasket {
         protrusion: Length::from_m(most),
-        least: engine(Field::HeadLeast).map(|least| Length::from_m(most + least.as_m())),
+        least,
         entered: engine(Field::Gasket),
+        grade,
     })
 }
 
@@ -229,6 +244,22 @@ mod tests {
         // 0.0160 and 0.0300: 0.0460, more than the 0.0450 entered.
         assert!((inch(gasket.least.unwrap()) - 0.0460).abs() < 1e-9);
         assert_eq!(gasket.suffices(), Some(false));
+        assert_eq!(gasket.grade, None);
+        // Of 0.0430, 0.0520 and 0.0470 the last is the thinnest that will do.
+        let mut with = |texts: &[&str]| {
+            for (index, text) in texts.iter().enumerate() {
+                let place = Place {
+                    index: index as u8,
+                    ..Place::of_engine(Field::GasketGrades)
+                };
+                let entry = Entry::new(*text, job.unit(place.field), 0);
+                job.entries.put(place, entry);
+            }
+            super::gasket(&job).unwrap().grade.unwrap()
+        };
+        assert_eq!(with(&["0.0430"]), None);
+        let grade = with(&["0.0430", "0.0520", "0.0470"]).unwrap();
+        assert!((inch(grade) - 0.0470).abs() < 1e-9);
     }
 
     /// A bank with a sleeve that is not home has no new height; by hand: the

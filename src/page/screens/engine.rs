@@ -47,6 +47,7 @@ const ENGINE: &[Field] = &[
     Field::PistonLeast,
     Field::Gasket,
     Field::HeadLeast,
+    Field::GasketGrades,
     Field::RingHeight,
     Field::RingProud,
     Field::GrooveInner,
@@ -223,22 +224,28 @@ fn acts(state: State, sheet: bool) -> AnyView {
 
 /// Readings of an engine, folded: how many are there stands in its head.
 fn folded(state: State, title: &'static str, list: &'static [Field], open: bool) -> AnyView {
-    let items: Vec<AnyView> = list
-        .iter()
-        .map(|field| {
-            let place = Place::of_engine(*field);
+    let places = move || {
+        list.iter().flat_map(|field| {
+            (0..field.spec().places.count()).map(|index| Place {
+                index,
+                ..Place::of_engine(*field)
+            })
+        })
+    };
+    let items: Vec<AnyView> = places()
+        .map(|place| {
             view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
         })
         .collect();
     let entered = move || {
         let there = state.open.with(|o| {
             o.as_ref().map_or(0, |o| {
-                list.iter()
-                    .filter(|field| o.job.entries.get(Place::of_engine(**field)).is_some())
+                places()
+                    .filter(|place| o.job.entries.get(*place).is_some())
                     .count()
             })
         });
-        t::entered(there, list.len())
+        t::entered(there, places().count())
     };
     view! {
         <details class="help group-fold" open=open>

@@ -196,7 +196,14 @@ pub fn gasket(gasket: &Gasket, units: UnitSystem) -> String {
         (Some(entered), _) => format!("; {entered} AS ENTERED IS TOO THIN"),
         (None, _) => String::new(),
     };
-    format!("Head gasket to buy: at least {least} compressed (largest protrusion {most}){entered}.")
+    let grade = match gasket.grade.map(|grade| grade.map(show)) {
+        None => String::new(),
+        Some(Some(grade)) => format!("the grade of {grade}: "),
+        Some(None) => "NONE of the grades entered is thick enough: ".to_owned(),
+    };
+    format!(
+        "Head gasket to buy: {grade}at least {least} compressed (largest protrusion {most}){entered}."
+    )
 }
 
 /// A step that was not done, with the cylinders or decks where not all want it.

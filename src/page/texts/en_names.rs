@@ -188,6 +188,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::GrooveInner => "Fire-ring groove, inside (diameter)",
         Field::GrooveOuter => "Fire-ring groove, outside (diameter)",
         Field::GrooveLand => "Flange beside and under the groove, least",
+        Field::GasketGrades => "Gasket grades to buy, compressed",
         Field::HoneStrokes => "Strokes of the hone",
         Field::GrooveNear => "Groove off its depth, at most",
         Field::RamBore => "Ram bore (diameter)",
@@ -334,6 +335,7 @@ pub fn place(field: Field, index: u8) -> String {
             };
             format!("row {}, {side}", index / 2 + 1)
         }
+        Places::List(_) if field == Field::GasketGrades => format!("grade {}", index + 1),
         Places::List(_) if field == Field::RingGapNow => format!("ring {}", index + 1),
         Places::List(_) => format!("{} {}", super::en::PULL.to_lowercase(), index + 1),
     }

@@ -78,6 +78,7 @@ pub(super) const ENGINE: &[&str] = &[
     "groove_inner",
     "groove_outer",
     "groove_land",
+    "gasket_grades",
 ];
 
 /// Fields of the cold drop, by their bit.
