@@ -27,6 +27,7 @@ const PLATFORM: &[&str] = &[
     "Home",
     "End",
     "AbortError",
+    "BarcodeDetector",
     "Content-Type",
     "Coldseat",
 ];
