@@ -43,3 +43,21 @@ pub use part::Part;
 pub use places::places;
 pub use role::{Name, Role, containing};
 pub use server::PageServer;
+
+/// Runs what measures, for a bench's `main`: its error is told, not thrown.
+pub fn measured(measuring: impl Future<Output = anyhow::Result<()>>) -> std::process::ExitCode {
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_all()
+        .build();
+    let done = match runtime {
+        Ok(runtime) => runtime.block_on(measuring),
+        Err(error) => Err(error.into()),
+    };
+    match done {
+        Ok(()) => std::process::ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("{error:#}");
+            std::process::ExitCode::FAILURE
+        }
+    }
+}

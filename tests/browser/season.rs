@@ -6,7 +6,7 @@
 use std::process::ExitCode;
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing};
+use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing, measured};
 use coldseat_core::document::row::Row;
 use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
@@ -154,18 +154,5 @@ async fn measure() -> Result<()> {
 }
 
 fn main() -> ExitCode {
-    let runtime = tokio::runtime::Builder::new_current_thread()
-        .enable_all()
-        .build();
-    let done = match runtime {
-        Ok(runtime) => runtime.block_on(measure()),
-        Err(error) => Err(error.into()),
-    };
-    match done {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(error) => {
-            eprintln!("{error:#}");
-            ExitCode::FAILURE
-        }
-    }
+    measured(measure())
 }
