@@ -12,6 +12,7 @@ pub mod budget;
 pub mod check;
 pub mod fuzz;
 pub mod layout;
+pub mod lighthouse;
 pub mod one_file;
 pub mod page;
 pub mod precache;

@@ -7,7 +7,7 @@ use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
-use xtask::{bench, check, fuzz, layout, one_file, page};
+use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
@@ -18,6 +18,7 @@ Usage: cargo xtask COMMAND
   single-file [--into DIR]        the whole page as one file that needs no server,
                                   coldseat.html in DIR (dist-single/)
   test [--only CHECK]             set up, run every check, or one
+  lighthouse                      set up, build, hold the page against Lighthouse
   bench                           set up, time the core here and in a browser
   fuzz [--seconds N]              hostile bytes for whatever reads them, N s a target
   setup                           set up for all of these
@@ -101,6 +102,7 @@ fn command() -> Outcome<()> {
             single_file(&into)
         }
         (Some("fuzz"), None) => fuzz::fuzz(wishes.seconds.unwrap_or(fuzz::LONG)),
+        (Some("lighthouse"), None) => lighthouse::lighthouse(),
         (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref()),
         (Some(other), _) => Err(Trouble::new(
@@ -123,6 +125,12 @@ fn single_file(into: &std::path::Path) -> Outcome<()> {
 
 fn serve(folder: &std::path::Path, port: Port, reach: Reach) -> Outcome<()> {
     let server = FolderServer::open(folder, port, reach)?;
+    // Tests start servers by the dozen and gain nothing by it.
+    let server = if matches!(port, Port::From(_)) {
+        server.packing()
+    } else {
+        server
+    };
     println!("\nColdseat is at {}   (Ctrl-C ends it)", server.address());
     if reach == Reach::Network {
         match server.address_in_network() {

@@ -5,12 +5,16 @@
 //! the browser's cache, is what makes the page work offline), and sends the
 //! page's own content policy as a header.
 
+use std::collections::HashMap;
 use std::convert::Infallible;
 use std::fs;
+use std::io::Write as _;
 use std::net::{Ipv4Addr, SocketAddr, TcpListener, UdpSocket};
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
+use std::sync::{Arc, Mutex};
 
+use flate2::Compression;
+use flate2::write::GzEncoder;
 use http_body_util::Full;
 use hyper::body::Bytes;
 use hyper::header::{HeaderName, HeaderValue};
@@ -64,6 +68,8 @@ pub struct FolderServer {
 struct Folder {
     path: PathBuf,
     policy: Option<String>,
+    /// What was compressed already, by its digest; nothing where it is not to be.
+    packed: Option<Arc<Mutex<HashMap<String, Bytes>>>>,
 }
 
 impl FolderServer {
@@ -83,9 +89,18 @@ impl FolderServer {
             folder: Folder {
                 path: path.to_path_buf(),
                 policy: policy.map(|policy| format!("{policy}; frame-ancestors 'none'")),
+                packed: None,
             },
             port,
         })
+    }
+
+    /// The same, sending what can be compressed as a host of the web does: for
+    /// phones over the air, and for judging the page as they will meet it.
+    #[must_use]
+    pub fn packing(mut self) -> Self {
+        self.folder.packed = Some(Arc::default());
+        self
     }
 
     /// The address to open. Browsers give `localhost` all that they give https.
@@ -163,10 +178,35 @@ impl Folder {
             *response.status_mut() = StatusCode::NOT_MODIFIED;
             response
         } else {
-            Response::new(Full::from(bytes))
+            let accepts = request.headers().get(header::ACCEPT_ENCODING);
+            let accepts = accepts.and_then(|value| value.to_str().ok());
+            let accepts_gzip = accepts.is_some_and(|value| value.contains("gzip"));
+            match self.packed(&tag, &bytes, kind(&path)) {
+                Some(packed) if accepts_gzip => {
+                    let mut response = Response::new(Full::from(packed));
+                    set(&mut response, header::CONTENT_ENCODING, "gzip");
+                    response
+                }
+                _ => Response::new(Full::from(bytes)),
+            }
         };
+        set(&mut response, header::VARY, "Accept-Encoding");
         set(&mut response, header::ETAG, &tag);
         self.with_headers(response, kind(&path))
+    }
+
+    /// A file compressed, once; pictures are already.
+    fn packed(&self, tag: &str, bytes: &[u8], kind: &str) -> Option<Bytes> {
+        let held = self.packed.as_ref().filter(|_| !kind.ends_with("/png"))?;
+        let mut held = held.lock().ok()?;
+        if let Some(packed) = held.get(tag) {
+            return Some(packed.clone());
+        }
+        let mut packer = GzEncoder::new(Vec::new(), Compression::best());
+        packer.write_all(bytes).ok()?;
+        let packed = Bytes::from(packer.finish().ok()?);
+        held.insert(tag.to_owned(), packed.clone());
+        Some(packed)
     }
 
     fn refusal(&self, status: StatusCode, text: &'static str) -> Response<Full<Bytes>> {
@@ -281,6 +321,7 @@ mod tests {
         Folder {
             path: crate::layout::checkout().join("src/page/shell"),
             policy: Some("default-src 'none'".to_owned()),
+            packed: Some(Arc::default()),
         }
     }
 
@@ -326,6 +367,23 @@ mod tests {
             "/icons/..%2f..%2fCargo.toml",
         ] {
             check(target, 404, "text/plain; charset=utf-8");
+        }
+    }
+
+    #[test]
+    fn what_can_be_compressed_is_where_it_is_understood() {
+        for (target, accepts, packed) in [
+            ("/boot.js", "br, gzip", true),
+            ("/boot.js", "identity", false),
+            ("/icons/icon-192.png", "gzip", false),
+        ] {
+            let request = Request::builder()
+                .uri(target)
+                .header("Accept-Encoding", accepts)
+                .body(());
+            let response = folder().response(&request.unwrap());
+            let is = response.headers().contains_key("content-encoding");
+            assert_eq!(is, packed, "{target} {accepts}");
         }
     }
 

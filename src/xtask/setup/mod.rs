@@ -23,7 +23,7 @@ use crate::run::Outcome;
 pub use browser::Browser;
 pub use engines::Engines;
 pub use python::python;
-pub use tools::cargo_fuzz;
+pub use tools::{cargo_fuzz, lighthouse};
 pub use wasm::{TARGET as WASM_TARGET, WasmToolchain};
 
 /// What the tools are wanted for.

@@ -17,6 +17,9 @@ const BINARYEN: &str = "132";
 
 /// The driver of Firefox, as tried with Firefox ESR 140.
 const GECKODRIVER: &str = "0.37.1";
+/// The judge of pages.
+const LIGHTHOUSE: &str = "12.2.3";
+
 /// What builds the fuzz targets.
 const CARGO_FUZZ: &str = "0.13.2";
 
@@ -145,6 +148,11 @@ pub(super) fn axe() -> Outcome<PathBuf> {
 /// The decoder that reads our codes off a picture of the screen.
 pub(super) fn jsqr() -> Outcome<PathBuf> {
     script("jsqr", JSQR, "dist/jsQR.js")
+}
+
+/// The judge of pages: speed, accessibility, good practice.
+pub fn lighthouse() -> Outcome<PathBuf> {
+    script("lighthouse", LIGHTHOUSE, "cli/index.js")
 }
 
 /// A file of a package of npm that the browser tests put into the page.
