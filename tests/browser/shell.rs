@@ -10,7 +10,6 @@
 )]
 
 use std::fs;
-use std::path::PathBuf;
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Folder, Frames, Page, Role, Setting};
@@ -246,18 +245,8 @@ async fn a_half_fetched_version_is_not_installed() -> Result<()> {
 async fn the_page_works_from_a_folder_of_a_host() -> Result<()> {
     let mut bench = Bench::open(COPY).await?;
     let inner = bench.folder().join("in/a/folder");
-    let outer: PathBuf = bench.folder().to_path_buf();
-    let files = xtask::precache::kept_files(&outer)?;
-    fs::create_dir_all(inner.join("icons"))?;
-    for file in files {
-        let name = if file.url == "./" {
-            "index.html"
-        } else {
-            &file.url
-        };
-        fs::copy(outer.join(name), inner.join(name))?;
-    }
-    fs::copy(outer.join("sw.js"), inner.join("sw.js"))?;
+    // From where it was built: the copy would take itself in.
+    xtask::page::copy_folder(&coldseat_browser_tests::dist_folder()?, &inner)?;
 
     let page = bench.page();
     page.go("in/a/folder/").await?;
