@@ -19,6 +19,9 @@ const JOBS: &str = "coldseat.jobs";
 /// Longer files are not looked into: 32 MiB, about nine thousand jobs of eight
 /// cylinders.
 pub const FILE_MOST: usize = 32 << 20;
+/// Bytes that the lines of a file may unpack to in all: 128 MiB, about six thousand
+/// jobs of eight cylinders. A line alone is bounded by what packs, not their sum.
+const UNPACKED_MOST: usize = 128 << 20;
 /// Lines that are looked at.
 const LINES_MOST: usize = 20_000;
 
@@ -81,7 +84,11 @@ pub fn read_file(text: &str) -> Result<Vec<Found>, FileFault> {
     {
         return match head.get("version").and_then(Value::as_u64) {
             Some(version) if version > VERSION => Err(FileFault::Newer(version)),
-            _ => some(rest.lines().take(LINES_MOST).map(found_in_line).collect()),
+            _ => {
+                let mut left = UNPACKED_MOST;
+                let lines = rest.lines().take(LINES_MOST);
+                some(lines.map(|line| found_in_line(line, &mut left)).collect())
+            }
         };
     }
     // An object over several lines, as the rescued data are.
@@ -108,9 +115,21 @@ fn some(found: Vec<Found>) -> Result<Vec<Found>, FileFault> {
     Ok(found)
 }
 
-fn found_in_line(line: &str) -> Found {
+/// The job of a line; `left` is what may still be unpacked.
+fn found_in_line(line: &str, left: &mut usize) -> Found {
+    let too_much = Found {
+        id: None,
+        restored: Restored::Unreadable(Unreadable::TooLong),
+    };
+    if *left == 0 {
+        return too_much;
+    }
     match read_slot(line) {
-        Some(slot) => found(&slot.text),
+        Some(slot) => {
+            let fits = slot.text.len() <= *left;
+            *left = left.saturating_sub(slot.text.len());
+            if fits { found(&slot.text) } else { too_much }
+        }
         None if line.starts_with('{') => found(line),
         None => Found {
             id: None,
@@ -188,6 +207,22 @@ mod tests {
             .iter()
             .filter(|f| matches!(f.restored, Restored::Valid(_)))
             .count()
+    }
+
+    /// Two kilobytes a line that unpack to two megabytes each.
+    #[test]
+    fn a_file_that_would_fill_the_memory_is_cut_off_and_says_so() {
+        let bulk = format!("{{\"bulk\":\"{}\"}}", "a".repeat((2 << 20) - 100));
+        let file = write_jobs(core::iter::repeat_n(bulk.as_str(), 1), 1);
+        let (head, line) = file.split_once('\n').unwrap();
+        let file = format!("{head}\n{}", format!("{line}\n").repeat(70));
+        assert!(file.len() < 2 << 20, "{}", file.len());
+        let found = read_file(&file).unwrap();
+        let too_long = Restored::Unreadable(Unreadable::TooLong);
+        let refused = found.iter().filter(|f| f.restored == too_long).count();
+        assert_eq!(found.len(), 70);
+        // 64 times 2 MiB less a hundred bytes fit into 128 MiB, and no more.
+        assert_eq!(refused, 6);
     }
 
     #[test]
