@@ -47,9 +47,7 @@ pub fn bench() -> Outcome<()> {
     println!("\n== the page under the hand: builds, then two to three minutes");
     let dist = layout::dist_folder();
     crate::page::build(&tools, &dist)?;
-    for (name, weight) in crate::budget::weigh(&dist)? {
-        println!("{name}: {weight}");
-    }
+    crate::bare::compare(&tools, &dist)?;
     let own_program = std::env::current_exe().map_err(|error| {
         Trouble::new(
             format!("this program's own path: {error}"),

@@ -219,6 +219,7 @@ fn lint_host(_: &Bench) -> Outcome<u64> {
                 "--quiet",
                 "--workspace",
                 "--exclude=coldseat-page",
+                "--exclude=coldseat-bare",
             ])
             .args(["--all-targets", "--", "-D", "warnings"]),
         "mend what clippy names above",
@@ -233,6 +234,7 @@ fn lint_wasm(bench: &Bench) -> Outcome<u64> {
     run::run(
         here(clippy)
             .args(["--quiet", "-p", "coldseat-page", "-p", "coldseat-core"])
+            .args(["-p", "coldseat-bare"])
             // As the page is built: its macros are then compiled only once.
             .arg("--release")
             .args(["--target", WASM_TARGET, "--", "-D", "warnings"]),

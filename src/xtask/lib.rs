@@ -7,6 +7,7 @@
 //!
 //! Nothing here is part of the page: no code of this crate reaches a phone.
 
+pub mod bare;
 pub mod bench;
 pub mod budget;
 pub mod check;

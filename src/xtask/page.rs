@@ -77,7 +77,7 @@ pub fn fetch_crates() -> Outcome<()> {
 }
 
 /// Shrinks every wasm file of the page.
-fn optimise(tools: &Toolbox, stage: &Path) -> Outcome<()> {
+pub(crate) fn optimise(tools: &Toolbox, stage: &Path) -> Outcome<()> {
     let Some(wasm_opt) = &tools.wasm_opt else {
         println!("[build] without wasm-opt: the page is larger than it need be");
         return Ok(());

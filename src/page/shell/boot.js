@@ -23,6 +23,9 @@ const boot = document.getElementById("boot");
 // Found inside, as it is no longer in the page once the program runs.
 const part = (name) => boot.querySelector(`#boot-${name}`);
 
+// A first visit: the program is still on its way over the network.
+part("first").hidden = Boolean(navigator.serviceWorker?.controller);
+
 let started = false;
 
 /** Shows what happened and the ways out; the first message stays. */
