@@ -8,7 +8,7 @@ use std::process::Command;
 use crate::budget;
 use crate::layout;
 use crate::page;
-use crate::run::{self, Outcome, Trouble, cargo};
+use crate::run::{self, Outcome, Trouble};
 use crate::setup::{Toolbox, WASM_TARGET};
 
 /// Name of the bare page's crate and program.
