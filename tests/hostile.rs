@@ -6,7 +6,7 @@ use std::path::Path;
 
 use fastrand::Rng;
 
-#[path = "../fuzz/bodies.rs"]
+#[path = "fuzz/bodies.rs"]
 mod bodies;
 
 /// Counts what is allocated; more than it may have is an allocation that fails.
@@ -44,7 +44,7 @@ const PIECES: [&[u8]; 24] = [
 
 /// The seeds of a target, in a settled order.
 fn corpus(target: &str) -> Vec<Vec<u8>> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../fuzz/corpus");
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/corpus");
     let mut paths: Vec<_> = fs::read_dir(folder.join(target))
         .expect("a corpus")
         .map(|entry| entry.expect("an entry").path())

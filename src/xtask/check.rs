@@ -198,10 +198,10 @@ fn format(_: &Bench) -> Outcome<u64> {
         here(cargo()).args(["fmt", "--all", "--check"]),
         "run `cargo fmt --all`",
     )?;
-    let fuzz = ["--manifest-path", "fuzz/Cargo.toml"];
+    let fuzz = ["--manifest-path", "tests/fuzz/Cargo.toml"];
     run::run(
         here(cargo()).arg("fmt").args(fuzz).arg("--check"),
-        "run `cargo fmt --manifest-path fuzz/Cargo.toml`",
+        "run `cargo fmt --manifest-path tests/fuzz/Cargo.toml`",
     )?;
     Ok(0)
 }

@@ -12,7 +12,7 @@ use crate::layout;
 use crate::run::{self, Outcome, Trouble, cargo};
 use crate::setup;
 
-/// The targets, each a file of `fuzz/`.
+/// The targets, each a file of `tests/fuzz/`.
 const TARGETS: [&str; 4] = ["link", "document", "quantity", "evaluator"];
 /// Seconds for each target where none are asked for.
 pub const LONG: u64 = 900;
@@ -28,13 +28,13 @@ fn build(tool: &Path) -> Outcome<PathBuf> {
     let target = layout::target_folder().join("fuzz");
     println!("[fuzz] building the targets, a minute or two the first time");
     run::run(
-        here(cargo()).args(["fetch", "--quiet", "--manifest-path", "fuzz/Cargo.toml"]),
+        here(cargo()).args(["fetch", "--quiet", "--manifest-path", "tests/fuzz/Cargo.toml"]),
         "check that the crate registry can be reached",
     )?;
     let triple = host()?;
     run::run(
         here(Command::new(tool))
-            .args(["build", "--fuzz-dir", "fuzz", "--target", &triple])
+            .args(["build", "--fuzz-dir", "tests/fuzz", "--target", &triple])
             // The core holds no unsafe code; without a sanitizer the compiler of
             // the rest will do and inputs are tried ten times as fast.
             .args(["--sanitizer", "none", "--release", "--debug-assertions"])
@@ -63,7 +63,7 @@ fn run_target(programs: &Path, name: &str, seconds: u64) -> Outcome<u64> {
     let findings = kept.with_extension("finding-");
     let status = here(Command::new(programs.join(name)))
         .arg(&kept)
-        .arg(layout::checkout().join("fuzz/corpus").join(name))
+        .arg(layout::checkout().join("tests/fuzz/corpus").join(name))
         .arg(format!("-max_total_time={seconds}"))
         .arg(format!("-timeout={PATIENCE}"))
         .arg(format!("-max_len={INPUT_MOST}"))
@@ -80,7 +80,7 @@ fn run_target(programs: &Path, name: &str, seconds: u64) -> Outcome<u64> {
         return Err(Trouble::new(
             format!("target `{name}` found something:\n{}", last.join("\n")),
             format!(
-                "the input lies beside {}; mend it and keep it as a seed in fuzz/corpus/{name}",
+                "the input lies beside {}; mend it and keep it as a seed in tests/fuzz/corpus/{name}",
                 log.display()
             ),
         ));
@@ -150,7 +150,7 @@ mod tests {
 
     #[test]
     fn every_target_has_its_file_and_its_seeds() {
-        let folder = layout::checkout().join("fuzz");
+        let folder = layout::checkout().join("tests/fuzz");
         for name in TARGETS {
             assert!(folder.join(format!("{name}.rs")).is_file(), "{name}");
             let seeds = fs::read_dir(folder.join("corpus").join(name));
