@@ -28,7 +28,12 @@ fn build(tool: &Path) -> Outcome<PathBuf> {
     let target = layout::target_folder().join("fuzz");
     println!("[fuzz] building the targets, a minute or two the first time");
     run::run(
-        here(cargo()).args(["fetch", "--quiet", "--manifest-path", "tests/fuzz/Cargo.toml"]),
+        here(cargo()).args([
+            "fetch",
+            "--quiet",
+            "--manifest-path",
+            "tests/fuzz/Cargo.toml",
+        ]),
         "check that the crate registry can be reached",
     )?;
     let triple = host()?;

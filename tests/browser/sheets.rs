@@ -94,7 +94,7 @@ async fn a_sleeve_that_came_out_is_written_down_and_goes_in_again() -> Result<()
         .await?;
     page.tap(Role::Button, "Keep it and start the next try")
         .await?;
-    page.find(Role::Heading, containing("Cylinder 3 \u{b7} Chill"))
+    page.find(Role::Heading, containing("Cylinder 3 \u{b7} Clean"))
         .await?;
     page.go(&format!("{job}/cylinder/3/pull")).await?;
     ensure!(page.value(containing("Gauge pressure")).await?.is_empty());

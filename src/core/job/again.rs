@@ -1,13 +1,13 @@
 //! A sleeve that came out and goes in again: what was read of the first try
-//! goes into the note of its drop, and the readings from bath to seat are free
+//! goes into the note of its drop, and the steps from cleaning to seat are free
 //! for the next. The sleeve's own measures stay.
 
 use super::step::{STEPS, StepId, StepSpec, Subject};
 use super::{Entry, Field, Job, Millis, Owner, Place};
 
-/// The steps that are gone through again: from the bath to the seat.
+/// The steps that are gone through again: from cleaning to the seat.
 fn steps() -> impl Iterator<Item = &'static StepSpec> {
-    let from = StepId::Chill.spec().number;
+    let from = StepId::Clean.spec().number;
     let to = StepId::Seat.spec().number;
     STEPS
         .iter()
@@ -36,7 +36,7 @@ pub fn this_try(job: &Job, cylinder: u8) -> Vec<(Field, Vec<(u8, String)>)> {
         .collect()
 }
 
-/// Frees the readings, marks and timers from bath to seat for the next try.
+/// Frees the readings, marks and timers from cleaning to seat for the next try.
 /// `words` says what they were; they stand before what the note of the drop
 /// held.
 pub fn start_again(job: &mut Job, cylinder: u8, words: &str, at: Millis) {
@@ -74,7 +74,7 @@ mod tests {
     use crate::job::demo::Demo;
 
     #[test]
-    fn the_next_try_begins_at_the_bath_and_the_first_is_written_down() {
+    fn the_next_try_begins_with_a_clean_ledge_and_the_first_is_written_down() {
         let mut job = Demo::InchFive.job(1);
         let typed = this_try(&job, 3);
         let pulls = typed.iter().find(|(f, _)| *f == Field::PullReleased);
@@ -89,6 +89,6 @@ mod tests {
         let note = job.steps.get(&(Owner::Cylinder(3), StepId::Drop));
         assert!(note.is_some_and(|r| r.note == "free; dragged;"));
         let report = assess(&job).into_iter().find(|r| r.cylinder == 3);
-        assert!(report.is_some_and(|r| r.current == StepId::Chill));
+        assert!(report.is_some_and(|r| r.current == StepId::Clean));
     }
 }

@@ -119,7 +119,9 @@ impl View<'_> {
         };
         Ok(Outcome {
             signal,
-            number: Some(length_figure(Figure::OutOfRound, top, None)),
+            // One reading is no roundness.
+            number: (self.values(Field::SleeveOd).len() > 1)
+                .then(|| length_figure(Figure::OutOfRound, top, None)),
             next,
             findings: Vec::new(),
             answer: Answer::SleeveForm(answer),

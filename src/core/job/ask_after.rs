@@ -4,6 +4,7 @@
 use super::ask::{Hindrance, Outcome, TINY_M, View, length_figure};
 use super::ask_before::{figure, more, plain, says};
 use super::field::Measure;
+use super::handover::gasket;
 use super::profile::elastic;
 use super::report::{Answer, Detail, Figure, Next, Signal};
 use super::step::StepId;
@@ -99,8 +100,20 @@ impl View<'_> {
         let readings = self.some(Field::PistonProud)?;
         let most_m = readings.iter().map(|(_, v)| *v).fold(f64::MIN, f64::max);
         let step = StepId::Protrusion;
-        let (signal, number) = match (self.engine(Field::Gasket), self.engine(Field::HeadLeast)) {
-            (Ok(gasket_m), Ok(least_m)) => {
+        // The gasket that is entered, else the grade that the job's pistons ask
+        // for, else the thickest there is.
+        let grade = gasket(self.job).and_then(|g| g.grade).map(|grade| {
+            grade.map_or_else(
+                || {
+                    let grades = self.job.entries.values(Owner::Block, Field::GasketGrades);
+                    grades.iter().map(|(_, si)| *si).fold(0.0, f64::max)
+                },
+                Length::as_m,
+            )
+        });
+        let chosen = self.job.engine_si(Field::Gasket).or(grade);
+        let (signal, number) = match (chosen, self.job.engine_si(Field::HeadLeast)) {
+            (Some(gasket_m), Some(least_m)) => {
                 let room_m = gasket_m - most_m;
                 let signal = if room_m < least_m - TINY_M {
                     Signal::Stop
@@ -115,6 +128,7 @@ impl View<'_> {
             ),
         };
         let mut further = vec![more(Detail::Largest, most_m)];
+        further.extend(chosen.map(|gasket_m| more(Detail::GasketTaken, gasket_m)));
         if let Some(effect) = self.effect()? {
             further.push(plain(Detail::Compression, effect.compression_ratio));
         }

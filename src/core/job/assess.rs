@@ -5,10 +5,11 @@
 //! from the calculations, asked in [`super::ask`]; this module decides what
 //! comes first when readings are missing, refused or questioned.
 
-use super::ask::{Hindrance, Outcome, View};
+use super::ask::{Hindrance, Outcome, View, length_figure};
 use super::check::{Checked, Sheet, check};
+use super::deck::{of_bank, plan};
 use super::field::{Places, Scope};
-use super::report::{Answer, CylinderReport, Next, Signal, State, StepReport};
+use super::report::{Answer, CylinderReport, Figure, Next, Signal, State, StepReport};
 use super::step::{Calculation, Mark, StepId, StepSpec, Subject, steps_of};
 use super::{Field, Job, Owner, Place};
 use crate::quantity::report::{Finding, Level};
@@ -181,7 +182,7 @@ fn assess_step(job: &Job, owner: Owner, spec: &StepSpec) -> StepReport {
         Calculation::Height => view.heights(),
         Calculation::Pulls => view.pulls(),
         Calculation::Seat => view.seat(),
-        Calculation::Deck => Ok(Outcome::plain(Signal::None, Next::Refused)),
+        Calculation::Deck => deck(job, owner),
     };
     let mut report = StepReport {
         id: spec.id,
@@ -241,9 +242,46 @@ fn assess_step(job: &Job, owner: Owner, spec: &StepSpec) -> StepReport {
     report
 }
 
+/// The deck: locked until every flange of it is home, then the cut; whether it
+/// was cut is a mark.
+fn deck(job: &Job, owner: Owner) -> Result<Outcome, Hindrance> {
+    let Owner::Bank(bank) = owner else {
+        return Ok(Outcome::plain(Signal::None, Next::MarkIt));
+    };
+    let seat = StepId::Seat.spec();
+    let cylinders = of_bank(job, bank);
+    let home = cylinders
+        .iter()
+        .all(|c| assess_step(job, Owner::Cylinder(*c), seat).next == Next::Seated);
+    if !home && !job.unlocks.contains_key(&bank) {
+        let next = Next::Says(StepId::Deck, Signal::Wait);
+        return Ok(Outcome::plain(Signal::Wait, next));
+    }
+    if cylinders.is_empty() {
+        return Ok(Outcome::plain(Signal::None, Next::MarkIt));
+    }
+    let plan = plan(job, bank)?;
+    let (signal, next) = if plan.cleans_up {
+        (Signal::None, Next::Says(StepId::Deck, Signal::None))
+    } else {
+        (Signal::Stop, Next::Says(StepId::Deck, Signal::Stop))
+    };
+    Ok(Outcome {
+        number: Some(length_figure(
+            Figure::DeckCut,
+            plan.plan.removal.as_m(),
+            None,
+        )),
+        ..Outcome::plain(signal, next)
+    })
+}
+
 /// A mark set by hand settles a step about which no reading says otherwise.
 fn apply_mark(job: &Job, owner: Owner, report: &mut StepReport) {
-    let quiet = matches!(report.signal, Signal::None | Signal::Wait) && !report.complete;
+    // A deck that is open is surveyed, and cut only when a hand says so.
+    let to_mark = report.id == StepId::Deck && report.signal == Signal::None;
+    let quiet =
+        matches!(report.signal, Signal::None | Signal::Wait) && (!report.complete || to_mark);
     match job.mark(owner, report.id) {
         Some(Mark::Done) if quiet => {
             report.signal = Signal::Go;

@@ -339,3 +339,54 @@ fn a_hole_that_springs_back_otherwise_is_named() {
         .collect();
     assert_eq!(odd, [2]);
 }
+
+/// A deck waits for its flanges, then for the cut; a cut that leaves a low spot
+/// stops whatever a hand has marked.
+#[test]
+fn a_deck_is_done_when_it_is_open_and_marked() {
+    let deck = |job: &Job| {
+        assess_owner(job, Owner::Bank(0))
+            .into_iter()
+            .find(|s| s.id == StepId::Deck)
+            .unwrap()
+    };
+    let mut job = Demo::InchFive.job(0);
+    assert_eq!(deck(&job).signal, Signal::Wait);
+    job.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 1);
+    assert_eq!(deck(&job).signal, Signal::Wait, "the mark is not a seat");
+    job.set_mark(Owner::Bank(0), StepId::Deck, None, 1);
+    job.left_out = vec![Demo::InchFive.not_home()];
+    let open = deck(&job);
+    assert_eq!(open.signal, Signal::None);
+    assert!(!open.is_settled());
+    // Planned, as entered with the engine.
+    assert!((open.number.unwrap().si / INCH - 0.0050).abs() < 1e-9);
+    job.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 1);
+    assert_eq!(deck(&job).signal, Signal::Go);
+    assert!(deck(&job).is_settled());
+    // Less than the deepest spot, 0.0010 in, with 0.0020 to clean up.
+    put(&mut job, Owner::Bank(0), Field::DeckCut, &["0.0025"]);
+    assert_eq!(deck(&job).signal, Signal::Stop);
+}
+
+/// Without the gasket itself the grades answer: 0.0460 are wanted over pistons
+/// 0.0160 proud with 0.0300 to the head.
+#[test]
+fn the_grade_to_buy_gives_the_room_to_the_head() {
+    let proud = (ONE, Field::PistonProud, ["0.0160", "0.0150"].as_slice());
+    let none = (BLOCK, Field::Gasket, [""].as_slice());
+    let grades = ["0.0430", "0.0520", "0.0470"];
+    let with = |grades| [proud, none, (BLOCK, Field::GasketGrades, grades)];
+    check(
+        StepId::Protrusion,
+        &with(grades.as_slice()),
+        Signal::Go,
+        (0.0470 - 0.0160) * INCH,
+    );
+    check(
+        StepId::Protrusion,
+        &with(&grades[..1]),
+        Signal::Stop,
+        (0.0430 - 0.0160) * INCH,
+    );
+}

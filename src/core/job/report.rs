@@ -32,6 +32,8 @@ pub enum Signal {
 /// What the one number of a step is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Figure {
+    /// The deck cut.
+    DeckCut,
     /// Price of the job.
     Price,
     /// Block and sleeves apart, in the job's degrees.
@@ -211,6 +213,8 @@ pub enum Detail {
     GrooveWanted,
     /// Flange left under the groove.
     FloorLeft,
+    /// Gasket that the room is reckoned with, compressed.
+    GasketTaken,
     /// Compression ratio after the deck cut.
     Compression,
     /// How much the fit closes the inside.

@@ -1,8 +1,8 @@
 //! The sleeve came out again: what was read is written into the record, the
-//! readings from bath to seat are free for the next try.
+//! steps from cleaning to seat are free for the next try.
 
 use crate::browser;
-use crate::live::words;
+use crate::parts::reason::Reason;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -28,11 +28,7 @@ fn account(job: &Job, cylinder: u8, found: &str) -> String {
             format!("{} {}", t::field(field).to_lowercase(), values.join(", "))
         })
         .collect();
-    t::came_out(
-        &browser::date(browser::now()),
-        found.trim(),
-        &read.join("; "),
-    )
+    t::came_out(&browser::date(browser::now()), found, &read.join("; "))
 }
 
 /// The part, where it can be needed.
@@ -43,52 +39,28 @@ pub fn came_out(state: State, spec: &'static StepSpec, owner: Owner) -> Option<A
     if !fits(spec.id) {
         return None;
     }
-    let found = RwSignal::new(String::new());
-    let complained = RwSignal::new(false);
+    let found = Reason::new(String::new());
     let begin = move |_| {
-        let text = found.get_untracked();
-        if text.trim().is_empty() {
-            complained.set(true);
+        let Some(text) = found.given() else {
             return;
-        }
+        };
         state.edit(|job| {
             let words = account(job, cylinder, &text);
             start_again(job, cylinder, &words, browser::now());
         });
         if let Route::Job { id, .. } = state.route.get_untracked() {
-            let view = View::Cylinder(Some(cylinder), Some(StepId::Chill));
+            let view = View::Cylinder(Some(cylinder), Some(StepId::Clean));
             browser::go(&Route::Job { id, view }.address());
         }
     };
     let locked = move || state.is_read_only(Target::Job);
-    let (found_id, fault_id) = (
-        format!("came-out-{}", spec.name),
-        format!("came-out-{}-fault", spec.name),
-    );
+    let id = format!("came-out-{}", spec.name);
     Some(
         view! {
             <details class="help marks">
                 <summary>{t::CAME_OUT}</summary>
                 <p>{t::CAME_OUT_WHAT}</p>
-                <div class="choice">
-                    <label for=found_id.clone()>{t::CAME_OUT_FOUND}</label>
-                    <input
-                        id=found_id
-                        type="text"
-                        maxlength="300"
-                        autocomplete="off"
-                        aria-describedby=fault_id.clone()
-                        readonly=locked
-                        prop:value=words(move || found.get())
-                        on:input=move |event| {
-                            found.set(event_target_value(&event));
-                            complained.set(false);
-                        }
-                    />
-                    <p id=fault_id class="fault" aria-live="polite">
-                        {move || complained.get().then_some(t::CAME_OUT_NEEDS)}
-                    </p>
-                </div>
+                {found.line(state, id, t::CAME_OUT_FOUND, t::CAME_OUT_NEEDS)}
                 <button type="button" disabled=locked on:click=begin>
                     {t::NEXT_TRY}
                 </button>

@@ -2,6 +2,8 @@
 //! quickest on a phone.
 
 use crate::live::words;
+use crate::texts as t;
+use coldseat_core::job::engine::{CYLINDERS_MOST, Layout};
 use leptos::prelude::*;
 
 /// One of several.
@@ -90,4 +92,20 @@ pub fn materials() -> Vec<(String, String)> {
         .into_iter()
         .map(|m| (m.id().to_owned(), m.name().to_owned()))
         .collect()
+}
+
+/// Counts of cylinders, as options.
+#[must_use]
+pub fn counts() -> Vec<(String, String)> {
+    (1..=CYLINDERS_MOST)
+        .map(|n| (n.to_string(), n.to_string()))
+        .collect()
+}
+
+/// How cylinders stand, as options.
+#[must_use]
+pub fn layouts() -> Vec<(String, String)> {
+    Layout::ALL
+        .map(|l| (l.id().to_owned(), t::layout(l).to_owned()))
+        .to_vec()
 }

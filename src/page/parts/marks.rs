@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::live::{live, words};
+use crate::parts::reason::Reason;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::Owner;
@@ -33,27 +34,19 @@ pub fn Marks(
     let set = move |mark: Option<Mark>| {
         state.edit(|job| job.set_mark(owner, spec.id, mark, browser::now()));
     };
-    let why = RwSignal::new(match mark.get_untracked() {
+    let why = Reason::new(match mark.get_untracked() {
         Some(Mark::Skipped(why)) => why,
         _ => String::new(),
     });
-    let complained = RwSignal::new(false);
     let is = move |wanted: fn(&Mark) -> bool| mark.with(|m| m.as_ref().is_some_and(wanted));
     let stem = match owner {
         Owner::Block => format!("mark-{}", spec.name),
         Owner::Bank(bank) => format!("mark-{}-b{bank}", spec.name),
         Owner::Cylinder(cylinder) => format!("mark-{}-c{cylinder}", spec.name),
     };
-    let (why_id, fault_id, note_id) = (
-        format!("{stem}-why"),
-        format!("{stem}-fault"),
-        format!("{stem}-note"),
-    );
+    let (why_id, note_id) = (format!("{stem}-why"), format!("{stem}-note"));
     let skip = move |_| {
-        let text = why.get_untracked().trim().to_owned();
-        if text.is_empty() {
-            complained.set(true);
-        } else {
+        if let Some(text) = why.given() {
             set(Some(Mark::Skipped(text)));
         }
     };
@@ -111,25 +104,7 @@ pub fn Marks(
             <div class="row" role="group" aria-label=t::MARK>
                 {folded} {not} {live(take_away)}
             </div>
-            <div class="choice">
-                <label for=why_id.clone()>{t::SKIP_WHY}</label>
-                <input
-                    id=why_id
-                    type="text"
-                    maxlength="300"
-                    autocomplete="off"
-                    aria-describedby=fault_id.clone()
-                    readonly=locked
-                    prop:value=words(move || why.get())
-                    on:input=move |event| {
-                        why.set(event_target_value(&event));
-                        complained.set(false);
-                    }
-                />
-                <p id=fault_id class="fault" aria-live="polite">
-                    {move || complained.get().then_some(t::SKIP_NEEDS_WHY)}
-                </p>
-            </div>
+            {why.line(state, why_id, t::SKIP_WHY, t::SKIP_NEEDS_WHY)}
             <button type="button" on:click=skip>
                 {t::MARK_SKIP}
             </button>

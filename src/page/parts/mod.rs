@@ -16,6 +16,7 @@ pub mod origin;
 pub mod pad;
 pub mod picture;
 pub mod reading;
+pub mod reason;
 pub mod share;
 pub mod step;
 pub mod strip;

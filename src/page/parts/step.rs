@@ -12,10 +12,12 @@ use crate::parts::origin::where_from;
 use crate::parts::picture::drawing;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::timer::Timer;
+use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::field::{Measure, Places};
+use coldseat_core::job::field::{Measure, Places, UnitSystem};
 use coldseat_core::job::origin::origin;
+use coldseat_core::job::report::{Signal as Go, StepReport};
 use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
 use leptos::prelude::*;
@@ -222,6 +224,13 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     }
 }
 
+/// How the sleeve went in, where it was not free: it weighs more than what was
+/// expected of the drop.
+fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+    matches!(report.signal, Go::Look | Go::Stop)
+        .then(|| verdict(report.signal, t::next(&report.next, units)))
+}
+
 /// A step, open.
 #[component]
 pub fn StepView(
@@ -242,7 +251,8 @@ pub fn StepView(
     let drop = Memo::new(move |_| dropped.map(|cylinder| state.drop_of(cylinder)));
     let answer = move || {
         if let Some(drop) = drop.get() {
-            return Some(drop_head(&drop, units));
+            let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
+            return Some(view! { {went} {drop_head(&drop, units)} }.into_any());
         }
         report.with(|report| report.as_ref().map(|r| head(r, units)))
     };

@@ -2,11 +2,12 @@
 
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::drawings::deck_map::deck_map;
-use crate::live::{live, words};
+use crate::live::live;
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::holes_of;
+use crate::parts::reason::Reason;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
 use crate::parts::verdict::{big, shape, verdict};
@@ -173,16 +174,13 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
         }
         .into_any(),
         Lock::Locked(waiting) => {
-            let reason = RwSignal::new(String::new());
-            let complained = RwSignal::new(false);
+            let reason = Reason::new(String::new());
             let release = move |_| {
-                let text = reason.get_untracked();
-                if text.trim().is_empty() {
-                    complained.set(true);
-                } else {
+                if let Some(text) = reason.given() {
                     state.release_deck(bank, &text);
                 }
             };
+            let id = "release-reason".to_owned();
             view! {
                 <div class="verdict verdict-stop" role="status">
                     {shape(Go::Stop)} <strong class="verdict-word">{t::LOCKED}</strong>
@@ -191,24 +189,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
                 </div>
                 <details class="help">
                     <summary>{t::RELEASE}</summary>
-                    <div class="choice">
-                        <label for="release-reason">{t::RELEASE_REASON}</label>
-                        <input
-                            id="release-reason"
-                            type="text"
-                            maxlength="300"
-                            autocomplete="off"
-                            aria-describedby="release-note"
-                            prop:value=words(move || reason.get())
-                            on:input=move |event| {
-                                reason.set(event_target_value(&event));
-                                complained.set(false);
-                            }
-                        />
-                        <p id="release-note" class="fault" aria-live="polite">
-                            {move || complained.get().then_some(t::RELEASE_NEEDS_REASON)}
-                        </p>
-                    </div>
+                    {reason.line(state, id, t::RELEASE_REASON, t::RELEASE_NEEDS_REASON)}
                     <button type="button" on:click=release>
                         {t::RELEASE}
                     </button>
@@ -248,10 +229,8 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
 fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) -> AnyView {
     let plan = &bank.plan;
     let worst = plan.findings.iter().map(|f| f.level).max();
-    let low = plan.flange_cut.iter().any(|c| c.as_m() + 1e-9 < clean_up_m);
     let signal = match worst {
-        Some(Level::Stop) => Go::Stop,
-        _ if low => Go::Stop,
+        _ if !bank.cleans_up => Go::Stop,
         Some(Level::Look) => Go::Look,
         _ => Go::Go,
     };
@@ -263,12 +242,13 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
     let rows: Vec<AnyView> = bank
         .cylinders
         .iter()
-        .zip(plan.flange_cut.iter().zip(&bank.left_least))
-        .map(|(cylinder, (cut, left))| {
+        .zip(plan.flange_cut.iter().zip(&bank.cut_most))
+        .zip(&bank.left_least)
+        .map(|((cylinder, (cut, most)), left)| {
             view! {
                 <tr>
                     <th scope="row">{*cylinder}</th>
-                    <td>{length(cut.as_m(), units)}</td>
+                    <td>{t::span(&bare(cut.as_m(), units), &length(most.as_m(), units))}</td>
                     <td>{length(left.as_m(), units)}</td>
                 </tr>
             }

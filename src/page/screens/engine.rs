@@ -2,7 +2,7 @@
 
 use crate::browser;
 use crate::live::live;
-use crate::parts::choice::{Choice, Line, materials};
+use crate::parts::choice::{Choice, Line, counts, layouts, materials};
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
@@ -13,7 +13,7 @@ use crate::screens::job::{job_head, take_back};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::document::link::Shared;
-use coldseat_core::job::engine::{CYLINDERS_MOST, Layout, profile_of};
+use coldseat_core::job::engine::{Layout, profile_of};
 use coldseat_core::job::order::{order_checks, order_signal};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Field, Job, Place};
@@ -330,18 +330,12 @@ pub fn EngineScreen(
     });
     // With readings in it an engine keeps its cylinders.
     let shape = sheet.then(|| {
-        let cylinders = (1..=CYLINDERS_MOST)
-            .map(|n| (n.to_string(), n.to_string()))
-            .collect();
-        let layouts = Layout::ALL
-            .map(|l| (l.id().to_owned(), t::layout(l).to_owned()))
-            .to_vec();
         view! {
             <Choice
                 id="job-cylinders"
                 locked=locked
                 label=t::CYLINDERS
-                options=cylinders
+                options=counts()
                 value=read(|j| j.engine.cylinders.to_string())
                 change=write(|j, n| j.engine.cylinders = n.parse().unwrap_or(j.engine.cylinders))
             />
@@ -349,7 +343,7 @@ pub fn EngineScreen(
                 id="job-layout"
                 locked=locked
                 label=t::LAYOUT
-                options=layouts
+                options=layouts()
                 value=read(|j| j.engine.layout.id().to_owned())
                 change=write(|j, id| {
                     j.engine.layout = Layout::from_id(&id).unwrap_or(j.engine.layout);

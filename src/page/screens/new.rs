@@ -5,12 +5,12 @@ use crate::keeper;
 use crate::library::Listed;
 use crate::live::live;
 use crate::parts::camera::camera;
-use crate::parts::choice::{Choice, Line, materials};
+use crate::parts::choice::{Choice, Line, counts, layouts, materials};
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::engine::{CYLINDERS_MOST, Engine, Layout, profile_of};
+use coldseat_core::job::engine::{Engine, Layout, profile_of};
 use coldseat_core::job::{Entries, Job, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use leptos::prelude::*;
@@ -148,12 +148,6 @@ pub fn NewScreen() -> impl IntoView {
 /// Everything of an engine but its numbers.
 pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
     let read = move |look: fn(&Engine) -> String| Signal::derive(move || engine.with(look));
-    let cylinders = (1..=CYLINDERS_MOST)
-        .map(|n| (n.to_string(), n.to_string()))
-        .collect();
-    let layouts = Layout::ALL
-        .map(|l| (l.id().to_owned(), t::layout(l).to_owned()))
-        .to_vec();
     let units = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
         .to_vec();
@@ -167,7 +161,7 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
         <Choice
             id="new-cylinders"
             label=t::CYLINDERS
-            options=cylinders
+            options=counts()
             value=read(|e| e.cylinders.to_string())
             change=Callback::new(move |n: String| {
                 engine.update(|e| e.cylinders = n.parse().unwrap_or(e.cylinders));
@@ -176,7 +170,7 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
         <Choice
             id="new-layout"
             label=t::LAYOUT
-            options=layouts
+            options=layouts()
             value=read(|e| e.layout.id().to_owned())
             change=Callback::new(move |id: String| {
                 engine.update(|e| e.layout = Layout::from_id(&id).unwrap_or(e.layout));

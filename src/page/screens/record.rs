@@ -385,7 +385,15 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
         Lock::Locked(_) => t::LOCKED.to_owned(),
         open @ (Lock::Open | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
-                Ok(plan) => format!("{} {}", t::CUT, length(plan.plan.removal.as_m(), units)),
+                Ok(plan) => {
+                    let left: Vec<String> = plan
+                        .cylinders
+                        .iter()
+                        .zip(&plan.left_least)
+                        .map(|(cylinder, left)| format!("{cylinder}: {}", bare(left.as_m(), units)))
+                        .collect();
+                    t::deck_cut(&length(plan.plan.removal.as_m(), units), &left.join(", "))
+                }
                 Err(fault) => t::fault(&fault),
             };
             match open {

@@ -88,6 +88,12 @@ pub fn engine_of_job(engine: &str, job: &str) -> String {
     format!("{engine} ({} {job})", en::THIS_ENGINE_FROM)
 }
 
+/// The cut of a deck and what it leaves, in one line of the record.
+#[must_use]
+pub fn deck_cut(cut: &str, left: &str) -> String {
+    format!("{} {cut}; of the flanges is left at least {left}", en::CUT)
+}
+
 /// How much of a folded group is there.
 #[must_use]
 pub fn entered(there: usize, all: usize) -> String {
@@ -432,6 +438,6 @@ pub fn record_state(report: &coldseat_core::job::report::CylinderReport) -> &'st
 #[must_use]
 pub fn record_limits(fit_low: &str, fit_high: &str, gap: &str, tilt: &str, unit: &str) -> String {
     format!(
-        "Limits entered: fit {fit_low} to {fit_high}, gap at most {gap}, tilt at most {tilt} ({unit})."
+        "Limits as entered or left at their usual value: fit {fit_low} to {fit_high}, gap at most {gap}, tilt at most {tilt} ({unit})."
     )
 }

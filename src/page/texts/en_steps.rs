@@ -25,7 +25,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Low pressure, plates secured, stand aside. Write down where it leaks. A sleeve cures the wall of a bore and nothing else."
         }
         StepId::Datum => {
-            "Height of the deck above the main line at both ends, and the low spots, left and right of each row from the front, a row before each bore and one behind the last; the highest point is 0. If it leans, true it before anything is measured from it."
+            "Height of the deck above the main line at both ends, and the low spots, a row across the deck before each bore and one behind the last, from the front; left and right as you stand at the front and look along it; the highest point is 0. If it leans, true it before anything is measured from it."
         }
         StepId::OldBore => {
             "Across and along the engine at three heights. The bar is centred on the unworn zone, mostly near the bottom."
@@ -83,7 +83,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
         }
         StepId::Deck => {
-            "Survey the deck left and right of each row across it, from the front: a row before each bore and one behind the last; the highest point is 0. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every flange."
+            "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every flange."
         }
         StepId::Protrusion => {
             "Each piston at top dead centre, front and rear over the pin, zero on the finished deck. Decides the gasket."
@@ -147,6 +147,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Choose, Signal::Wait) => {
             "Not all is checked yet: enter what is still wanted below, then order."
         }
+        (StepId::Deck, Signal::Wait) => "Locked: not every flange of it is shown to be home.",
+        (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
+        (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
         (StepId::Centre, Signal::Go) => "On centre.",
         (StepId::Centre, Signal::Look) => "Off centre: move it, or note why the offset is meant.",
         (StepId::Bore, Signal::Go) => "The hone has its stock.",
