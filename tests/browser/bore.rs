@@ -13,9 +13,7 @@ use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
 
 /// Goes to a place of the job that is open.
 async fn place(page: &Page, name: &str) -> Result<()> {
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default().to_owned();
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/{name}")).await
 }
 

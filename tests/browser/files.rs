@@ -177,9 +177,7 @@ async fn all_jobs_go_to_another_device_in_one_file() -> Result<()> {
     page.tap(Role::Link, containing("Oxbow five")).await?;
     page.find(Role::Link, containing("Cylinder 3 stop")).await?;
     // The table of readings.
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default();
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/record")).await?;
     keep_files(page).await?;
     page.tap(Role::Button, containing("Readings as a table"))

@@ -18,9 +18,7 @@ use serde_json::json;
 async fn demo(page: &Page, cylinder: u8, step: &str) -> Result<String> {
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 5")).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let parts = address.as_str().unwrap_or_default().split('/').take(3);
-    let job = parts.collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/cylinder/{cylinder}/{step}"))
         .await?;
     Ok(job)

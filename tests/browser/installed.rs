@@ -24,11 +24,8 @@ async fn taken(size: Size, name: &str) -> Result<(u32, u32)> {
     let page = bench.page();
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 5")).await?;
-    let hash = page.script("return location.hash", vec![]).await?;
-    let hash = hash.as_str().context("an address")?.to_owned();
-    let job: Vec<&str> = hash.split('/').take(3).collect();
-    page.go(&format!("{}/cylinder/3/pull", job.join("/")))
-        .await?;
+    let job = page.job().await?;
+    page.go(&format!("{job}/cylinder/3/pull")).await?;
     page.says("Cylinder 3").await?;
     png_size(&page.picture(name).await?)
 }

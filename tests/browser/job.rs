@@ -15,17 +15,13 @@ use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 
 /// Goes to a place of the job that is open.
 async fn step(page: &Page, cylinder: u8, name: &str) -> Result<()> {
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default().to_owned();
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/cylinder/{cylinder}/{name}")).await
 }
 
 /// Goes to another view of the job that is open.
 async fn view(page: &Page, name: &str) -> Result<()> {
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default().to_owned();
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/{name}")).await
 }
 

@@ -107,20 +107,13 @@ async fn measure() -> Result<()> {
     let page = bench.page();
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 5")).await?;
-    let hash = page.script("return location.hash", vec![]).await?;
-    let job: Vec<&str> = hash
-        .as_str()
-        .unwrap_or_default()
-        .split('/')
-        .take(3)
-        .collect();
+    let job = page.job().await?;
     for (step, label) in [
         ("sleeve", "under the flange, across"),
         ("drop", "Carry time"),
         ("seat", "12 o'clock"),
     ] {
-        page.go(&format!("{}/cylinder/2/{step}", job.join("/")))
-            .await?;
+        page.go(&format!("{job}/cylinder/2/{step}")).await?;
         page.tap(Role::TextBox, containing(label)).await?;
         for factor in [1, 4] {
             slow(page, factor).await?;

@@ -93,6 +93,13 @@ impl Page {
         self.is_drawn().await
     }
 
+    /// The address of the job that is open.
+    pub async fn job(&self) -> Result<String> {
+        let address = self.script("return location.hash", vec![]).await?;
+        let parts = address.as_str().context("an address")?.split('/').take(3);
+        Ok(parts.collect::<Vec<_>>().join("/"))
+    }
+
     /// Waits until a change of address was heard and drawn: two frames on.
     pub async fn is_drawn(&self) -> Result<()> {
         let frames = "await new Promise((drawn) =>

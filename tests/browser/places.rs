@@ -1,15 +1,13 @@
 //! Every screen of the page, as addresses.
 
-use anyhow::{Context, Result};
+use anyhow::Result;
 use coldseat_core::job::step::{STEPS, StepId, Subject};
 
 use crate::page::Page;
 
 /// Every screen, and every step of the job that is open, of one cylinder.
 pub async fn places(page: &Page, cylinder: u8) -> Result<Vec<String>> {
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().context("an address")?;
-    let job = address.split('/').take(3).collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     let steps = STEPS.iter().map(|step| match step.subject {
         Subject::Cylinder => format!("{job}/cylinder/{cylinder}/{}", step.name),
         Subject::Bank if step.id == StepId::Deck => format!("{job}/deck/1"),

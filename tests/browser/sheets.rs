@@ -81,9 +81,7 @@ async fn a_sleeve_that_came_out_is_written_down_and_goes_in_again() -> Result<()
     let page = bench.page();
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 5")).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let parts = address.as_str().unwrap_or_default().split('/').take(3);
-    let job = parts.collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     page.go(&format!("{job}/cylinder/3/seat")).await?;
     page.says("NOT SEATED").await?;
     unfold(page, "The sleeve came out again").await?;

@@ -338,9 +338,7 @@ async fn no_version_is_taken_while_a_step_is_open() -> Result<()> {
     page.is_kept_offline().await?;
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 3")).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let job = address.as_str().unwrap_or_default().split('/').take(3);
-    let job = job.collect::<Vec<_>>().join("/");
+    let job = page.job().await?;
     let reading = || containing("Counterbore depth: 12 o'clock");
     page.go(&format!("{job}/cylinder/1/counterbore")).await?;
     page.write(reading(), "0.4123").await?;

@@ -108,7 +108,7 @@ async fn play(
 async fn home_and_decked(player: &mut Player<'_>, spec: &StepSpec, high: u8) -> Result<()> {
     let page = player.page;
     let bank = player.job.engine.bank_of(high);
-    let job = player.job_address().await?;
+    let job = player.page.job().await?;
     page.go(&format!("{job}/deck/{}", bank + 1)).await?;
     page.says("Decking is locked").await?;
     page.says(&format!("cylinder {high}")).await?;

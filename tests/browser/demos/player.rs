@@ -260,13 +260,6 @@ impl Player<'_> {
         Ok(parts.map(str::to_owned).collect())
     }
 
-    /// The address of the job.
-    pub async fn job_address(&self) -> Result<String> {
-        let address = self.page.script("return location.hash", vec![]).await?;
-        let parts = address.as_str().unwrap_or_default().split('/').take(3);
-        Ok(parts.collect::<Vec<_>>().join("/"))
-    }
-
     /// The cylinder whose step is open.
     async fn cylinder_at(&self, spec: &StepSpec) -> Result<u8> {
         self.page
