@@ -46,8 +46,14 @@ const CUT_WORDS: &str = "
     });
 ";
 
-/// Opens everything that can be opened.
-const UNFOLD: &str = "for (const d of document.querySelectorAll('details')) d.open = true;";
+/// Opens everything that can be opened, also what shows up in what was opened,
+/// and lets it be worked out and drawn.
+const UNFOLD: &str = "
+    for (let round = 0; round < 3; round += 1) {
+        for (const d of document.querySelectorAll('details')) d.open = true;
+        for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+    }
+";
 
 /// Pixels that the page is wider than the screen.
 const TOO_WIDE: &str = "return document.documentElement.scrollWidth - window.innerWidth;";
@@ -67,7 +73,7 @@ async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<(
     for place in places(page, cylinder).await? {
         page.go(&place).await?;
         // What is folded has to keep the rules too.
-        page.script(UNFOLD, vec![]).await?;
+        page.script_awaiting(UNFOLD).await?;
         page.script(&rules, vec![]).await?;
         let found = page.script_awaiting(RULES).await?;
         ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
@@ -108,7 +114,7 @@ async fn nothing_scrolls_sideways_from_320_to_1600() -> Result<()> {
         page.find(Role::Link, containing("Cylinder 8")).await?;
         for place in places(page, 6).await? {
             page.go(&place).await?;
-            page.script(UNFOLD, vec![]).await?;
+            page.script_awaiting(UNFOLD).await?;
             let over = page.script(TOO_WIDE, vec![]).await?;
             ensure!(
                 over.as_i64() <= Some(0),

@@ -182,7 +182,7 @@ fn stress_lines(stress: &BoreStress, units: UnitSystem) -> AnyView {
         .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())
         .collect();
     view! {
-        <dl class="more">{items}</dl>
+        <dl class="more more-wrap">{items}</dl>
         {findings(&stress.findings, units)}
     }
     .into_any()

@@ -104,7 +104,7 @@ pub fn no_profile(field: &str, fault: &Fault) -> String {
 
 pub const FLANGE_STRESS: &str = "Stress at flange and ledge";
 pub const STRESS_FILLET: &str = "under the flange, at the fillet's radius";
-pub const STRESS_COUNTERBORE: &str = "in the block, at that distance from the counterbore's corner";
+pub const STRESS_COUNTERBORE: &str = "in the block, as far from the counterbore's corner";
 pub const STRESS_LEDGE: &str = "ledge, mean pressure";
 
 /// A stress on two meshes: where they differ, the mesh speaks.
