@@ -1,7 +1,9 @@
 //! The fuzz targets, built by cargo-fuzz and run by libFuzzer.
 //!
-//! What a run finds of new inputs stays in cargo's target folder, where the next
-//! run goes on from it; the tree keeps the seeds only.
+//! What a long run finds of new inputs stays in cargo's target folder, where the
+//! next one goes on from it; the tree keeps the seeds only. The short run starts
+//! from the seeds alone and always draws the same: a check that looks elsewhere
+//! each time fails on whoever comes by, not on whoever broke something.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -12,12 +14,16 @@ use crate::layout;
 use crate::run::{self, Outcome, Trouble, cargo};
 use crate::setup;
 
-/// The targets, each a file of `tests/fuzz/`.
-const TARGETS: [&str; 4] = ["link", "document", "quantity", "evaluator"];
+/// The targets, each a file of `tests/fuzz/`, with the inputs that one check among
+/// others tries: some ten seconds each.
+const TARGETS: [(&str, u64); 4] = [
+    ("link", 250_000),
+    ("document", 30_000),
+    ("quantity", 2_500_000),
+    ("evaluator", 200_000),
+];
 /// Seconds for each target where none are asked for.
 pub const LONG: u64 = 900;
-/// Seconds for each target as one check among others.
-const SHORT: u64 = 10;
 /// Bytes of an input at most: a document of eight cylinders fits.
 const INPUT_MOST: usize = 16_384;
 /// Seconds within which an input is answered, or it is a finding.
@@ -59,9 +65,30 @@ fn host() -> Outcome<String> {
         .ok_or_else(|| Trouble::new("rustc does not say its host", "check `rustc -vV`"))
 }
 
+/// How far a run goes.
+#[derive(Clone, Copy)]
+enum Reach {
+    /// So many seconds, from wherever the last one came to, drawn afresh.
+    Seconds(u64),
+    /// The same inputs every time, as many as the target's entry says.
+    Same,
+}
+
 /// Runs one target; how many inputs it tried.
-fn run_target(programs: &Path, name: &str, seconds: u64) -> Outcome<u64> {
-    let kept = layout::target_folder().join("fuzz-found").join(name);
+fn run_target(programs: &Path, (name, inputs): (&str, u64), reach: Reach) -> Outcome<u64> {
+    let (kept, limits) = match reach {
+        Reach::Seconds(seconds) => (
+            layout::target_folder().join("fuzz-found").join(name),
+            vec![format!("-max_total_time={seconds}")],
+        ),
+        Reach::Same => {
+            let kept = layout::target_folder().join("fuzz-short").join(name);
+            if kept.exists() {
+                fs::remove_dir_all(&kept).map_err(|error| Trouble::with_file(&kept, &error))?;
+            }
+            (kept, vec![format!("-runs={inputs}"), "-seed=1".to_owned()])
+        }
+    };
     fs::create_dir_all(&kept).map_err(|error| Trouble::with_file(&kept, &error))?;
     let log = kept.with_extension("log");
     let file = fs::File::create(&log).map_err(|error| Trouble::with_file(&log, &error))?;
@@ -69,7 +96,7 @@ fn run_target(programs: &Path, name: &str, seconds: u64) -> Outcome<u64> {
     let status = here(Command::new(programs.join(name)))
         .arg(&kept)
         .arg(layout::checkout().join("tests/fuzz/corpus").join(name))
-        .arg(format!("-max_total_time={seconds}"))
+        .args(limits)
         .arg(format!("-timeout={PATIENCE}"))
         .arg(format!("-max_len={INPUT_MOST}"))
         .arg(format!("-artifact_prefix={}", findings.display()))
@@ -96,7 +123,7 @@ fn run_target(programs: &Path, name: &str, seconds: u64) -> Outcome<u64> {
             format!("see {}", log.display()),
         )
     })?;
-    println!("[fuzz] {name}: {count} inputs in {seconds} s, no finding");
+    println!("[fuzz] {name}: {count} inputs, no finding");
     Ok(count)
 }
 
@@ -111,7 +138,7 @@ fn executed(log: &str) -> Option<u64> {
 /// Runs every target for a while.
 pub fn fuzz(seconds: u64) -> Outcome<()> {
     match setup::cargo_fuzz()? {
-        Some(tool) => run_all(&tool, seconds),
+        Some(tool) => run_all(&tool, Reach::Seconds(seconds)),
         None => Err(Trouble::new(
             "no C++ compiler, which the fuzzer needs",
             "install one (Debian: g++, macOS: the command line tools)",
@@ -123,7 +150,7 @@ pub fn fuzz(seconds: u64) -> Outcome<()> {
 /// with changes of its own.
 pub fn check() -> Outcome<()> {
     match setup::cargo_fuzz()? {
-        Some(tool) => run_all(&tool, SHORT),
+        Some(tool) => run_all(&tool, Reach::Same),
         None => {
             println!("[fuzz] no C++ compiler: tests/hostile.rs tried the same bodies");
             Ok(())
@@ -131,11 +158,11 @@ pub fn check() -> Outcome<()> {
     }
 }
 
-fn run_all(tool: &Path, seconds: u64) -> Outcome<()> {
+fn run_all(tool: &Path, reach: Reach) -> Outcome<()> {
     let programs = build(tool)?;
     let mut all = 0;
-    for name in TARGETS {
-        all += run_target(&programs, name, seconds)?;
+    for target in TARGETS {
+        all += run_target(&programs, target, reach)?;
     }
     println!("[fuzz] {all} inputs in all");
     Ok(())
@@ -156,7 +183,7 @@ mod tests {
     #[test]
     fn every_target_has_its_file_and_its_seeds() {
         let folder = layout::checkout().join("tests/fuzz");
-        for name in TARGETS {
+        for (name, _) in TARGETS {
             assert!(folder.join(format!("{name}.rs")).is_file(), "{name}");
             let seeds = fs::read_dir(folder.join("corpus").join(name));
             assert!(seeds.is_ok_and(|seeds| seeds.count() > 3), "{name}");
