@@ -353,9 +353,9 @@ fn single(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests"])
-            .args(["--test", "demos", "--test", "everyone"])
             // The widths are the style sheet's business, which is the same.
-            .args(["--", "--test-threads=2", "--skip=sideways"])
+            .args(["--test", "page", "--", "demos::", "everyone::"])
+            .args(["--test-threads=2", "--skip=sideways"])
             .env("COLDSEAT_FORM", "one-file")
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
@@ -365,8 +365,7 @@ fn engines(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests"])
-            .args(["--test", "engines", "--test", "updates"])
-            .args(["--", "--test-threads=2"])
+            .args(["--test", "page", "--", "--test-threads=2"])
             .args(OTHER_ENGINES)
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )

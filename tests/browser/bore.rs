@@ -1,13 +1,6 @@
 //! The bore down its length: shown at the finish and, when asked for, at the
 //! hone; three dimensions to try, given up again; a refused one named.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::Result;
 use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
 

@@ -2,13 +2,6 @@
 //! (general-purpose, npm), targets of 44 px and more, no word of a
 //! drawing cut off, in both themes; and no scrolling sideways from 320 to 1600 px.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::fs;
 
 use anyhow::{Context, Result, bail, ensure};

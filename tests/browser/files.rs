@@ -1,13 +1,6 @@
 //! Jobs go out in files and come back: with a preview, joined with what is here,
 //! or refused with a reason. Deleting goes to a bin.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 use coldseat_core::document::edit::{History, Stay};

@@ -1,13 +1,6 @@
 //! What the hand does beside typing numbers: timers that run on, a column out
 //! of a spreadsheet, undo, a slip that is asked about, words instead of signs.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::time::Duration;
 
 use anyhow::{Context, Result, ensure};

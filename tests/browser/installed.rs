@@ -3,13 +3,6 @@
 //! --only browser`, then copy `screen-narrow.png` and `screen-wide.png` from
 //! `target/pictures` to `narrow.png` and `wide.png` in `src/page/shell/screens`.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Role, Setting, Size, containing};
 use serde_json::Value;

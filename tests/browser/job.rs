@@ -3,13 +3,6 @@
 //! and Enter, what is not a reading, the record, and all of it found again
 //! with the server dead.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 

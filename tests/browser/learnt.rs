@@ -1,13 +1,6 @@
 //! A shop with finished jobs: found by any of their words, learnt from, and what
 //! is learnt offered for the next job.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
 use coldseat_core::document::slot::{Slot, write_slot};

@@ -2,13 +2,6 @@
 //! 1.4.0 (general-purpose, npm), an independent decoder; opened, previewed,
 //! taken as a copy; and links that were damaged on their way.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::fs;
 
 use anyhow::{Context, Result, ensure};

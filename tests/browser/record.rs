@@ -2,13 +2,6 @@
 //! to 16 cylinders; what must stand on it; and its code, read by a decoder that
 //! shares no code with the encoder.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::path::Path;
 
 use anyhow::{Context, Result, ensure};

@@ -1,13 +1,6 @@
 //! A code read with the camera. Detector and camera are the browser's and are
 //! stood in for here; the way from what they give to the preview is the page's.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
 use coldseat_core::document::link::{Shared, encode};

@@ -1,13 +1,6 @@
 //! Engine sheets: made, checked before ordering, kept over a reload, copied,
 //! the start of a job; and a sleeve that came out and goes in again.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
 

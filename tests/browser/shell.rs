@@ -2,13 +2,6 @@
 //! policy, is kept on the device whole, never updates unasked, and can be
 //! installed.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::fs;
 
 use anyhow::{Context, Result, ensure};

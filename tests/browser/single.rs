@@ -2,13 +2,6 @@
 //! holds there. What holds for both is asked of both: `cargo xtask test --only
 //! single` plays the demo jobs and holds the screens to the rules from the file.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Folder, Page, Role, Setting, containing};
 

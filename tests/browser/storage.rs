@@ -1,13 +1,6 @@
 //! What is typed is not lost: both stores, a browser that forgets or dies, a
 //! full store, a blocked one.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 use serde_json::{Value, json};

@@ -5,13 +5,6 @@
 //!
 //! Those of Chromium run with the check `browser`, the others with `engines`.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;

@@ -6,13 +6,6 @@
 //! sleeve is not home) the rest is typed here. Nothing is worked out by the
 //! test: it looks whether what was typed stands, and which way the page leads.
 
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    reason = "a test says enough by failing"
-)]
-
 mod player;
 
 use anyhow::{Context, Result, ensure};

@@ -1,0 +1,27 @@
+//! The tests of the finished page: one program, so that the harness keeps the
+//! cores busy from the first to the last.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test says enough by failing"
+)]
+
+mod bore;
+mod demos;
+mod engines;
+mod everyone;
+mod files;
+mod hand;
+mod installed;
+mod job;
+mod learnt;
+mod links;
+mod record;
+mod scan;
+mod sheets;
+mod shell;
+mod single;
+mod storage;
+mod updates;
