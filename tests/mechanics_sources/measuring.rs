@@ -6,7 +6,7 @@ use coldseat_core::metrology::form::{Level, form};
 use coldseat_core::metrology::scatter::{mean_and_sd, tolerance_factor};
 use coldseat_core::numerics::normal;
 use coldseat_core::numerics::sampling::{Law, Uncertain, latin_hypercube};
-use coldseat_core::planning::counterbore::{CounterboreInput, any_low, counterbore};
+use coldseat_core::planning::counterbore::{CounterboreInput, Spare, any_low, counterbore};
 use coldseat_core::planning::engine::{EngineInput, engine_effect};
 use coldseat_core::planning::finish::{Hatch, cross_hatch};
 use coldseat_core::quantity::{Diameter, DiametralInterference, Length, Temperature};
@@ -219,6 +219,12 @@ pub fn statistics(ledger: &mut Ledger) {
         .expect("in range");
         row.check(plan.p_low, 1e-5);
     });
+    let six = |spare: f64, sd: f64| {
+        [Spare {
+            mean: Length::from_inch(spare),
+            own_sd: Length::from_inch(sd),
+        }; 6]
+    };
     ledger.answer("H02", |row| {
         let (spare, sd) = match row.id.as_str() {
             "H02a" => (0.001, 0.0005),
@@ -226,16 +232,13 @@ pub fn statistics(ledger: &mut Ledger) {
             _ => (0.0015, (0.0005_f64.powi(2) + 0.0008_f64.powi(2)).sqrt()),
         };
         let none = Length::from_m(0.0);
-        row.check(
-            any_low(6, Length::from_inch(spare), Length::from_inch(sd), none),
-            1e-5,
-        );
+        row.check(any_low(&six(spare, sd), none), 1e-5);
     });
     ledger.answer("H03", |row| {
         let inch = Length::from_inch;
         let own = 0.0003 * 2.0_f64.sqrt();
-        let shared = any_low(6, inch(0.0010), inch(own), inch(0.0003));
-        let apart = any_low(6, inch(0.0010), inch(own.hypot(0.0003)), inch(0.0));
+        let shared = any_low(&six(0.0010, own), inch(0.0003));
+        let apart = any_low(&six(0.0010, own.hypot(0.0003)), inch(0.0));
         near(&row.id, shared, row.values()[0], 1e-5, &row.source());
         near(&row.id, apart, row.values()[1], 1e-5, &row.source());
     });

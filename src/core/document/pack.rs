@@ -370,9 +370,10 @@ mod tests {
         for demo in Demo::ALL {
             let text = text(spread(demo));
             let units = to_units(&pack(&text).unwrap()).encode_utf16().count();
-            // The row of the list, the slot's head and the key come on top.
+            // The row of the list, the slot's head and the key come on top: less
+            // than 200 bytes; the whole is measured in the browser.
             assert!(
-                2 * units <= 2200,
+                2 * units <= 2300,
                 "{demo:?}: {} of {} bytes",
                 2 * units,
                 text.len()

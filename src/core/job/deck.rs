@@ -5,13 +5,14 @@
 //! takes the head gasket with it: hence the lock. It can be released by hand;
 //! the reason is kept in the record.
 
+use super::all_low::{AllLow, measured};
 use super::ask::TINY_M;
 use super::check::{Checked, Sheet, check};
 use super::report::CylinderReport;
 use super::{Field, Job, Owner, Place, Unlock};
 use crate::planning::deck::{DeckHole, DeckInput, DeckPlan, deck};
 use crate::quantity::Length;
-use crate::quantity::report::{Fault, Level};
+use crate::quantity::report::{Fault, Finding, Level};
 
 /// Whether a bank may be decked.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -75,13 +76,16 @@ pub struct BankPlan {
     pub left_least: Vec<Length>,
     /// Whether the deck and every flange lose at least the clean-up cut.
     pub cleans_up: bool,
+    /// Chance that a flange is left low all the same, by what heights and cut
+    /// are known to.
+    pub any_low: Option<AllLow>,
 }
 
 /// The deck beside a hole, the deck's highest point 0 and below it negative: as
 /// measured there, else the mean of the surveyed points round it, of the rows
 /// before and behind the hole; 0 where nothing is known. The mean is ours, no
 /// source: a deck is low over more than one bore.
-fn deck_beside(job: &Job, bank: u8, cylinder: u8) -> f64 {
+pub(super) fn deck_beside(job: &Job, bank: u8, cylinder: u8) -> f64 {
     let here = Place::of_cylinder(cylinder, Field::DeckHere, 0);
     if let Some(below) = job.entries.si(here) {
         return -below;
@@ -165,7 +169,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
             "the clean-up cut is missing: enter it with the limits",
         )
     })?);
-    let plan = deck(&DeckInput {
+    let mut plan = deck(&DeckInput {
         low: &low,
         holes: &holes,
         clean_up,
@@ -186,6 +190,15 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
             .flange_cut
             .iter()
             .all(|cut| cut.as_m() + TINY_M >= clean_up.as_m());
+    let any_low = measured(job, &plan.flange_cut);
+    let accepted = job.engine_si(Field::Risk).unwrap_or(0.0);
+    if cleans_up && any_low.is_some_and(|all| all.chance > accepted) {
+        plan.findings.push(Finding::look(
+            "flange_may_stay_low",
+            "the chance that a flange is left low is greater than the one accepted: cut deeper, \
+             or measure heights and deck again",
+        ));
+    }
     Ok(BankPlan {
         cylinders,
         without,
@@ -193,6 +206,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
         cut_most,
         left_least,
         cleans_up,
+        any_low,
     })
 }
 

@@ -382,6 +382,9 @@ fields! {
     GasketGrades "gasket_grades" Engine Length Places::List(4), bounds::THICKNESS, FREE, NONE;
     /// Strokes of the hone, up and down, that this bore took.
     HoneStrokes "hone_strokes" Cylinder Plain ONE, STROKES, FREE, NONE;
+    /// How far a deck cut comes out off the one that was set: its standard
+    /// deviation, common to all flanges of the deck. From memory.
+    DeckSd "deck_sd" Engine Length ONE, bounds::SMALL, FREE, preset("0.0003", "0.008");
 }
 
 impl Field {

@@ -198,6 +198,12 @@ pub fn offer(series: &[Series], limits: &Job) -> Option<Offer> {
 }
 
 impl Offer {
+    /// Whether it stands on too few counterbores to build on.
+    #[must_use]
+    pub const fn is_few(&self) -> bool {
+        self.n < FEW
+    }
+
     /// As the shop's own numbers for new jobs: spread and stand-proud, each with
     /// the decimals its gauge is read to.
     #[must_use]

@@ -11,6 +11,7 @@
 //! passed in.
 
 pub mod again;
+pub mod all_low;
 mod ask;
 mod ask_after;
 mod ask_before;

@@ -6,6 +6,7 @@
 
 use super::ask::{Hindrance, View};
 use super::ask_before::grade;
+use super::engine::preset_si;
 use super::report::{Answer, Signal};
 use super::{Field, Job, Owner};
 use crate::planning::web::{Web, WebInput, web};
@@ -33,6 +34,37 @@ pub enum OrderItem {
     GrooveFloor,
 }
 
+impl OrderItem {
+    /// What it is worked out from, its limits last.
+    #[must_use]
+    pub const fn uses(self) -> &'static [Field] {
+        use Field::*;
+        match self {
+            Self::Wall => &[BlockWall, WallCalm, WallLook],
+            Self::Web => &[Pitch, FlangeOd, ClearLow, ClearHigh, WebCalm, WebLook],
+            Self::Bottom => &[
+                StepBelow,
+                NominalFlange,
+                TargetProud,
+                SleeveLength,
+                BottomLeast,
+            ],
+            Self::Ledge => &[FlangeOd, NominalOd, LedgeLeast],
+            Self::FinishStock => &[FinalBore, SleeveId, FitLow, FitHigh, FinishLeast],
+            Self::GrooveInside => &[GrooveInner, FinalBore, GrooveLand],
+            Self::GrooveOutside => &[FlangeOd, GrooveOuter, GrooveLand],
+            Self::GrooveFloor => &[
+                NominalFlange,
+                TargetProud,
+                PlannedCut,
+                RingHeight,
+                RingProud,
+                GrooveLand,
+            ],
+        }
+    }
+}
+
 /// How one stands.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Standing {
@@ -53,6 +85,9 @@ pub struct OrderCheck {
     pub item: OrderItem,
     /// How it stands.
     pub standing: Standing,
+    /// What it is worked out from, where it is known: value in SI, and whether
+    /// it stands as a new engine has it.
+    pub inputs: Vec<(Field, f64, bool)>,
 }
 
 impl OrderCheck {
@@ -174,6 +209,12 @@ impl View<'_> {
         Ok(at_least(land_m, self.engine(Field::GrooveLand)?))
     }
 
+    fn input(&self, field: Field) -> Option<(Field, f64, bool)> {
+        let si = self.job.engine_si(field)?;
+        let usual = preset_si(field, self.job.engine.units) == Some(si);
+        Some((field, si, usual))
+    }
+
     pub(super) fn order_checks(&self) -> Vec<OrderCheck> {
         [
             (OrderItem::Wall, self.order_wall()),
@@ -198,6 +239,7 @@ impl View<'_> {
         .map(|(item, worked)| OrderCheck {
             item,
             standing: standing(worked),
+            inputs: item.uses().iter().filter_map(|f| self.input(*f)).collect(),
         })
         .collect()
     }
@@ -222,4 +264,62 @@ pub fn order_signal(checks: &[OrderCheck]) -> Signal {
         .map(OrderCheck::signal)
         .max()
         .unwrap_or(Signal::None)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::field::{FIELDS, Scope};
+    use crate::job::{Entry, Place};
+
+    /// Every number of the engine, moved: a check that answers to it names it
+    /// among its inputs, and one that is named is answered to.
+    #[test]
+    fn a_check_names_all_it_is_worked_out_from_and_nothing_else() {
+        let demo = Demo::InchFive.job(1);
+        let mut sheet = Job::engine_sheet(demo.engine.clone(), &demo.entries);
+        let mut put = |field: Field, text: &str| {
+            let entry = Entry::new(text, sheet.unit(field), 1);
+            sheet.entries.put(Place::of_engine(field), entry);
+        };
+        for (field, text) in [
+            (Field::GrooveInner, "4.4000"),
+            (Field::GrooveOuter, "4.5000"),
+            (Field::StepBelow, "10.5000"),
+        ] {
+            put(field, text);
+        }
+        let before = order_checks(&sheet);
+        assert!(
+            before
+                .iter()
+                .all(|c| matches!(c.standing, Standing::Known(..))),
+            "{before:?}"
+        );
+        let mut seen = 0;
+        for spec in FIELDS.iter().filter(|f| f.scope == Scope::Engine) {
+            let Some(si) = sheet.engine_si(spec.field) else {
+                continue;
+            };
+            let mut moved = sheet.clone();
+            // Enough to turn a signal too.
+            for factor in [0.2, 0.97, 1.03, 5.0] {
+                let unit = moved.unit(spec.field);
+                let text = format!("{:.9}", unit.from_si(si * factor));
+                moved
+                    .entries
+                    .put(Place::of_engine(spec.field), Entry::new(text, unit, 2));
+                for (check, after) in before.iter().zip(order_checks(&moved)) {
+                    let named = check.item.uses().contains(&spec.field);
+                    let answers = check.standing != after.standing;
+                    assert!(named || !answers, "{:?} hides {}", check.item, spec.id);
+                    seen += usize::from(named && answers);
+                }
+            }
+        }
+        let named: usize = before.iter().map(|c| c.item.uses().len()).sum();
+        assert!(seen >= named, "{seen} answers to {named} names");
+    }
 }

@@ -8,6 +8,7 @@
 use super::assess::assess_owner;
 use super::deck;
 use super::drop::{DropSheet, case_of};
+use super::engine::{preset_si, presets};
 use super::field::{Measure, Scope};
 use super::step::{Calculation, StepId};
 use super::{Entries, Entry, Field, Job, Owner, Place};
@@ -44,6 +45,8 @@ pub struct Input {
     /// Whether one reading alone was moved: a difference of readings does not
     /// see all of them shift together.
     pub alone: bool,
+    /// Whether it is a limit that stands as a new engine has it: nobody's own.
+    pub usual: bool,
 }
 
 /// Where a number comes from.
@@ -168,9 +171,21 @@ fn measure(job: &Job, owner: Owner, step: StepId) -> Measure {
     }
 }
 
+/// The job with the engine's blanks filled as the calculations fill them.
+fn as_used(job: &Job) -> Job {
+    let mut job = job.clone();
+    for (place, entry) in presets(Scope::Engine, job.engine.units, 0).iter() {
+        if job.entries.si(*place).is_none() {
+            job.entries.put(*place, entry.clone());
+        }
+    }
+    job
+}
+
 /// Where the number of a step comes from; `None` where there is no number yet.
 #[must_use]
 pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
+    let job = &as_used(job);
     let spec = step.spec();
     let now = number(job, owner, step)?;
     let mut inputs = Vec::new();
@@ -222,6 +237,7 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
             trust,
             effect,
             alone,
+            usual: preset_si(*field, job.engine.units).is_some_and(|usual| usual == si),
         });
     }
     Some(Origin {
@@ -271,6 +287,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
                 trust: Trust::Trial,
                 effect: grip(&changed).map(|then| then - now),
                 alone: false,
+                usual: preset_si(field, sheet.units).is_some_and(|usual| usual == si),
             })
         })
         .collect();
@@ -328,6 +345,22 @@ mod tests {
     }
 
     #[test]
+    fn a_limit_that_nobody_changed_is_told_from_one_that_was_entered() {
+        let mut job = Demo::InchFive.job(0);
+        let place = Place::of_engine(Field::GapLimit);
+        let usual = |job: &Job| {
+            let origin = origin(job, Owner::Cylinder(1), StepId::Seat).unwrap();
+            input(&origin, Field::GapLimit).usual
+        };
+        job.entries.put(place, Entry::new("", Unit::Inch, 1));
+        assert!(usual(&job), "blank is as usual");
+        job.entries.put(place, Entry::new(".001", Unit::Inch, 1));
+        assert!(usual(&job), "the usual value, whoever typed it");
+        job.entries.put(place, Entry::new("0.0012", Unit::Inch, 1));
+        assert!(!usual(&job));
+    }
+
+    #[test]
     fn every_step_with_a_number_says_where_from() {
         let job = Demo::InchFive.job(0);
         let mut count = 0;
@@ -351,7 +384,7 @@ mod tests {
     #[test]
     fn a_drop_without_a_job_hangs_on_its_fit() {
         let sheet = DropSheet {
-            entries: crate::job::engine::presets(Scope::Drop, crate::job::UnitSystem::Inch, 0),
+            entries: presets(Scope::Drop, crate::job::UnitSystem::Inch, 0),
             units: crate::job::UnitSystem::Inch,
             sleeve_material: MaterialId::GrayIron,
             block_material: MaterialId::GrayIron,

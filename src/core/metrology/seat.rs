@@ -96,6 +96,9 @@ pub struct Seat {
     pub settle: Vec<Length>,
     /// Elastic return of each pull, `None` without a loaded reading.
     pub returned: Vec<Option<Length>>,
+    /// A drop that is no larger counts as none: 2 sqrt(2) standard
+    /// uncertainties of the height.
+    pub still: Length,
     /// Whether it has stopped moving.
     pub stopped: bool,
     /// Chance that the true mean gap is within the limit.
@@ -250,6 +253,7 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         tilt: Length::from_m(tilt),
         settle: lengths(&moving.settle),
         returned: moving.returned,
+        still: Length::from_m(noise(input.u_height.as_m())),
         stopped: moving.stopped,
         p_seated,
         confidence: input.confidence,

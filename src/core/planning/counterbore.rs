@@ -132,49 +132,85 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
     })
 }
 
-/// Chance that at least one of `holes` flanges is cut by less than the
-/// clean-up, where the error of the deck cut is common to all of them.
+/// How far a flange stands above what the cut needs on the mean, and its own
+/// scatter (standard deviation).
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spare {
+    /// Positive: to spare; negative: low.
+    pub mean: Length,
+    /// Scatter of this flange alone.
+    pub own_sd: Length,
+}
+
+/// Chance that at least one of the flanges is cut by less than the clean-up,
+/// where the error of the deck cut is common to all of them: `deck_sd`, its
+/// standard deviation.
 ///
-/// `spare` is how far the mean flange stands above what the cut needs,
-/// `own_sd` the scatter of one flange, `deck_sd` that of the common cut.
-/// Integrates over the common error by the trapezoid rule, which converges
-/// exponentially on it.
+/// Integrates over the common error by Simpson's rule.
 ///
 /// # Example
 /// Six flanges 0.0010 in to spare, each scattering by 0.0003 twice, the deck
 /// by 0.0003: 0.12775 by conditioning; taken as independent it would be
 /// 0.15221.
 /// ```
-/// use coldseat_core::{planning::counterbore::any_low, quantity::Length};
+/// use coldseat_core::planning::counterbore::{Spare, any_low};
+/// use coldseat_core::quantity::Length;
 /// let inch = Length::from_inch;
-/// let p = any_low(6, inch(0.0010), inch(0.0003 * 2.0_f64.sqrt()), inch(0.0003));
+/// let one = Spare { mean: inch(0.0010), own_sd: inch(0.0003 * 2.0_f64.sqrt()) };
+/// let p = any_low(&[one; 6], inch(0.0003));
 /// assert!((p - 0.12775).abs() < 1e-5);
 /// ```
 #[must_use]
-pub fn any_low(holes: usize, spare: Length, own_sd: Length, deck_sd: Length) -> f64 {
-    let (spare, own, deck) = (spare.as_m(), own_sd.as_m(), deck_sd.as_m());
-    let none_low = |shift: f64| {
-        let high = if own > 0.0 {
-            normal::cumulative((spare + shift) / own)
-        } else if spare + shift >= 0.0 {
-            1.0
-        } else {
-            0.0
-        };
-        high.powi(i32::try_from(holes).unwrap_or(i32::MAX))
+pub fn any_low(flanges: &[Spare], deck_sd: Length) -> f64 {
+    let deck = deck_sd.as_m();
+    let sharp = |flange: &&Spare| flange.own_sd.as_m() <= 0.02 * deck;
+    // Of flanges without a scatter worth speaking of the lowest decides.
+    let lowest = flanges
+        .iter()
+        .filter(sharp)
+        .map(|f| f.mean.as_m())
+        .fold(f64::INFINITY, f64::min);
+    let slopes: Vec<(f64, f64)> = flanges
+        .iter()
+        .filter(|f| !sharp(f))
+        .map(|f| (f.mean.as_m(), f.own_sd.as_m()))
+        .collect();
+    let some_low = |shift: f64| -> f64 {
+        let high = |(mean, own): &(f64, f64)| normal::cumulative((mean + shift) / own);
+        1.0 - slopes.iter().map(high).product::<f64>()
     };
     if deck <= 0.0 {
-        return 1.0 - none_low(0.0);
+        return if lowest < 0.0 { 1.0 } else { some_low(0.0) };
     }
-    const STEPS: i32 = 32;
-    let step = 1.0 / f64::from(STEPS / 2);
-    let mut sum = 0.0;
-    for i in -8 * STEPS / 2..=8 * STEPS / 2 {
-        let z = f64::from(i) * step;
-        sum += (-0.5 * z * z).exp() * (1.0 - none_low(z * deck));
+    // Below this error, in standard deviations, that flange is low for certain.
+    let edge = (-lowest / deck).clamp(-FAR, FAR);
+    // No coarser than half the narrowest slope.
+    let finest = slopes
+        .iter()
+        .map(|(_, own)| 0.5 * own / deck)
+        .fold(0.0625, f64::min);
+    let steps = 2 * (0.5 * (FAR - edge) / finest).ceil() as i32;
+    if steps == 0 {
+        return 1.0;
     }
-    sum * step / (2.0 * core::f64::consts::PI).sqrt()
+    let step = (FAR - edge) / f64::from(steps);
+    let at = |i: i32| {
+        let z = edge + f64::from(i) * step;
+        let weight = match i {
+            0 => 1.0,
+            _ if i == steps => 1.0,
+            _ if i % 2 == 1 => 4.0,
+            _ => 2.0,
+        };
+        weight * (-0.5 * z * z).exp() * some_low(z * deck)
+    };
+    let sum: f64 = (0..=steps).map(at).sum();
+    let above = sum * step / 3.0 / (2.0 * core::f64::consts::PI).sqrt();
+    (normal::cumulative(edge) + above).clamp(0.0, 1.0)
 }
+
+/// Beyond so many standard deviations there is nothing.
+const FAR: f64 = 8.0;
 
 /// Variation of a ledge from which a look is wanted: 0.001 in (US Army
 /// technical manuals listed in the job's sources), with room for rounding.

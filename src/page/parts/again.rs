@@ -7,7 +7,8 @@ use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::again::{start_again, this_try};
-use coldseat_core::job::step::{StepId, StepSpec};
+use coldseat_core::job::report::Signal as Go;
+use coldseat_core::job::step::{STEPS, StepId, StepSpec};
 use coldseat_core::job::{Job, Owner};
 use leptos::prelude::*;
 
@@ -19,8 +20,20 @@ const fn fits(step: StepId) -> bool {
     )
 }
 
+/// What the try had come to: the verdict of the last step that has a bad one.
+fn verdict(state: State, owner: Owner) -> Option<String> {
+    let units = state.units(Target::Job);
+    STEPS
+        .iter()
+        .rev()
+        .filter(|spec| fits(spec.id))
+        .filter_map(|spec| state.step_report(owner, spec.id))
+        .find(|report| report.begun && matches!(report.signal, Go::Look | Go::Stop))
+        .map(|report| t::next(&report.next, units))
+}
+
 /// What was read, in one line for the record.
-fn account(job: &Job, cylinder: u8, found: &str) -> String {
+fn account(job: &Job, cylinder: u8, found: &str, verdict: Option<&str>) -> String {
     let read: Vec<String> = this_try(job, cylinder)
         .into_iter()
         .map(|(field, typed)| {
@@ -28,7 +41,12 @@ fn account(job: &Job, cylinder: u8, found: &str) -> String {
             format!("{} {}", t::field(field).to_lowercase(), values.join(", "))
         })
         .collect();
-    t::came_out(&browser::date(browser::now()), found, &read.join("; "))
+    t::came_out(
+        &browser::date(browser::now()),
+        found,
+        &read.join("; "),
+        verdict,
+    )
 }
 
 /// The part, where it can be needed.
@@ -44,8 +62,9 @@ pub fn came_out(state: State, spec: &'static StepSpec, owner: Owner) -> Option<A
         let Some(text) = found.given() else {
             return;
         };
+        let verdict = untrack(|| verdict(state, owner));
         state.edit(|job| {
-            let words = account(job, cylinder, &text);
+            let words = account(job, cylinder, &text, verdict.as_deref());
             start_again(job, cylinder, &words, browser::now());
         });
         if let Route::Job { id, .. } = state.route.get_untracked() {

@@ -6,12 +6,14 @@ use crate::parts::verdict::{one_number, verdict};
 use crate::show::{self, length};
 use crate::texts as t;
 use coldseat_core::job::Field;
+use coldseat_core::job::all_low::AllLow;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
 use leptos::prelude::*;
 
-/// Number, verdict and what goes with them.
-pub fn head(report: &StepReport, units: UnitSystem) -> AnyView {
+/// Number, verdict and what goes with them; `all` is the chance over all
+/// flanges, where the step is about it.
+pub fn head(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> AnyView {
     let number = report.number.as_ref().map(|n| one_number(n, units));
     let fault = report
         .fault
@@ -32,7 +34,7 @@ pub fn head(report: &StepReport, units: UnitSystem) -> AnyView {
         {questioned}
         {findings(&report.findings, units)}
         {order(report, units)}
-        {table(report, units)}
+        {table(report, all, units)}
     }
     .into_any()
 }
@@ -46,7 +48,7 @@ fn order(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
 }
 
 /// The step's further numbers, as a small table.
-fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
+fn table(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> Option<AnyView> {
     let of = |m: f64| length(m, units);
     let further = |list: &[More]| -> Vec<(&str, String)> {
         list.iter()
@@ -128,16 +130,32 @@ fn table(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
             if let Some(back) = seat.returned.iter().flatten().last() {
                 rows.push((t::LAST_RETURN, of(back.as_m())));
             }
+            if matches!(report.answer, Answer::Pulls(_)) {
+                rows.push((t::STILL, of(seat.still.as_m())));
+            }
             rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
             rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
             rows
         }
     };
+    let rows = rows
+        .into_iter()
+        .map(|(name, value)| (name.to_owned(), value));
+    Some(pairs(rows.chain(all.map(chance_row)).collect()))
+}
+
+/// The chance over all flanges, as a row.
+pub fn chance_row(all: AllLow) -> (String, String) {
+    (t::chance_any_low(all.flanges), t::percent(all.chance))
+}
+
+/// Names and values, as a small table.
+pub fn pairs(rows: Vec<(String, String)>) -> AnyView {
     let items: Vec<AnyView> = rows
         .into_iter()
         .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())
         .collect();
-    Some(view! { <dl class="more">{items}</dl> }.into_any())
+    view! { <dl class="more">{items}</dl> }.into_any()
 }
 
 pub fn mean(list: &[coldseat_core::quantity::Length]) -> f64 {

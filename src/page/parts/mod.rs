@@ -20,5 +20,6 @@ pub mod reason;
 pub mod share;
 pub mod step;
 pub mod strip;
+pub mod table;
 pub mod timer;
 pub mod verdict;

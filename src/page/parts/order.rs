@@ -2,7 +2,7 @@
 //! wanted.
 
 use crate::parts::verdict::shape;
-use crate::show::length;
+use crate::show::{length, number};
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::order::{OrderCheck, Standing};
@@ -12,7 +12,45 @@ use leptos::prelude::*;
 /// The checks, one a line.
 pub fn order_list(checks: &[OrderCheck], units: UnitSystem) -> AnyView {
     let items: Vec<AnyView> = checks.iter().map(|check| line(check, units)).collect();
-    view! { <ul class="order">{items}</ul> }.into_any()
+    let from: Vec<AnyView> = checks.iter().filter_map(|c| origin(c, units)).collect();
+    let from = (!from.is_empty()).then(|| {
+        view! {
+            <details class="help origin">
+                <summary>{t::ORDER_FROM}</summary>
+                <dl class="origin-words">{from}</dl>
+                <p>{t::ORDER_SOURCE}</p>
+            </details>
+        }
+    });
+    view! {
+        <ul class="order">{items}</ul>
+        {from}
+    }
+    .into_any()
+}
+
+/// How a check is worked out, and from what.
+fn origin(check: &OrderCheck, units: UnitSystem) -> Option<AnyView> {
+    matches!(check.standing, Standing::Known(..)).then(|| {
+        let inputs: Vec<String> = check
+            .inputs
+            .iter()
+            .map(|(field, si, usual)| {
+                let value = number(*si, field.unit(units));
+                let value = if *usual { t::as_usual(&value) } else { value };
+                format!("{} {value}", t::field(*field))
+            })
+            .collect();
+        view! {
+            <dt>{t::order_item(check.item)}</dt>
+            <dd>
+                <span class="symbols">{t::order_formula(check.item)}</span>
+                <br />
+                {inputs.join("; ")}
+            </dd>
+        }
+        .into_any()
+    })
 }
 
 fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {

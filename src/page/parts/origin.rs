@@ -8,17 +8,17 @@ use coldseat_core::job::UnitSystem;
 use coldseat_core::job::origin::{Input, Origin};
 use leptos::prelude::*;
 
-/// The sheet, behind a button with words.
+/// The sheet, behind a button with words; where there is no number, why.
 pub fn where_from(
     name: String,
     units: UnitSystem,
-    ask: impl Fn() -> Option<Origin> + Send + Sync + 'static,
+    ask: impl Fn() -> Result<Origin, &'static str> + Send + Sync + 'static,
 ) -> AnyView {
     let open = RwSignal::new(false);
     let sheet = move || {
         open.get().then(|| match ask() {
-            Some(origin) => body(&origin, units),
-            None => view! { <p>{t::NO_NUMBER_YET}</p> }.into_any(),
+            Ok(origin) => body(&origin, units),
+            Err(why) => view! { <p>{why}</p> }.into_any(),
         })
     };
     view! {
@@ -31,6 +31,16 @@ pub fn where_from(
         </details>
     }
     .into_any()
+}
+
+/// The value of an input, and whether it is nobody's own.
+fn value(input: &Input, units: UnitSystem) -> String {
+    let value = show::number(input.si, input.field.unit(units));
+    if input.usual {
+        t::as_usual(&value)
+    } else {
+        value
+    }
 }
 
 fn body(origin: &Origin, units: UnitSystem) -> AnyView {
@@ -47,7 +57,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
             view! {
                 <li>
                     <strong>{t::field(input.field)}</strong>
-                    {format!(" {}", show::number(input.si, input.field.unit(units)))}
+                    {format!(" {}", value(input, units))}
                     <br />
                     {t::moves(&t::step_by(input, units), effect.as_deref())}
                 </li>
@@ -59,10 +69,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
         .inputs
         .iter()
         .filter(|input| still(input))
-        .map(|input| {
-            let value = show::number(input.si, input.field.unit(units));
-            format!("{} {value}", t::field(input.field))
-        })
+        .map(|input| format!("{} {}", t::field(input.field), value(input, units)))
         .collect();
     let others = (!others.is_empty())
         .then(|| view! { <p>{format!("{} {}.", t::ALSO_IN, others.join("; "))}</p> });

@@ -15,6 +15,7 @@ use crate::parts::timer::Timer;
 use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::job::all_low::planned;
 use coldseat_core::job::field::{Measure, Places, UnitSystem};
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::{Signal as Go, StepReport};
@@ -215,7 +216,7 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     match only {
         Some(field) => view! {
             <fieldset class="group">
-                <legend>{t::field(field)}</legend>
+                <legend>{t::list_title(field)}</legend>
                 <div class="readings readings-four">{list}</div>
             </fieldset>
         }
@@ -254,7 +255,15 @@ pub fn StepView(
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
             return Some(view! { {went} {drop_head(&drop, units)} }.into_any());
         }
-        report.with(|report| report.as_ref().map(|r| head(r, units)))
+        // Of this step alone: it takes longer than all the others.
+        let all = (spec.calculation == Calculation::Counterbore)
+            .then(|| {
+                state
+                    .open
+                    .with(|o| o.as_ref().and_then(|o| planned(&o.job)))
+            })
+            .flatten();
+        report.with(|report| report.as_ref().map(|r| head(r, all, units)))
     };
     let picture = move || match drop.get() {
         Some(drop) => drop_picture(&drop, units),
@@ -266,9 +275,10 @@ pub fn StepView(
     };
     let from = (spec.calculation != Calculation::None).then(|| {
         where_from(t::step_title(spec.id).to_lowercase(), units, move || {
-            state
+            let found = state
                 .open
-                .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)))
+                .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)));
+            found.ok_or(t::NO_NUMBER_YET)
         })
     });
     let fitted = match owner {

@@ -3,6 +3,7 @@
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::drawings::deck_map::deck_map;
 use crate::live::live;
+use crate::parts::answer::{chance_row, pairs};
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
@@ -10,6 +11,7 @@ use crate::parts::picture::holes_of;
 use crate::parts::reason::Reason;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
+use crate::parts::table::{Line, cell, table};
 use crate::parts::verdict::{big, shape, verdict};
 use crate::route::{Route, View};
 use crate::screens::job::job_head;
@@ -21,7 +23,7 @@ use coldseat_core::job::deck::{BankPlan, Lock, lock, plan};
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId};
-use coldseat_core::job::{Field, Owner};
+use coldseat_core::job::{Field, Owner, Place};
 use coldseat_core::quantity::report::Level;
 use leptos::prelude::*;
 
@@ -81,12 +83,13 @@ pub fn DeckScreen(
     let from = where_from(t::CUT.to_owned(), units, move || {
         // Locked: no number to cut to is shown at all.
         if !state_of_lock.with(Lock::is_open) {
-            return None;
+            return Err(t::NONE_WHILE_LOCKED);
         }
-        state.open.with(|o| {
+        let found = state.open.with(|o| {
             o.as_ref()
                 .and_then(|o| origin(&o.job, Owner::Bank(bank), StepId::Deck))
-        })
+        });
+        found.ok_or(t::NO_NUMBER_YET)
     });
     let heading = state.open.with_untracked(|open| {
         if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
@@ -125,6 +128,13 @@ fn why(state: State, waiting: &[u8]) -> Vec<AnyView> {
             Some(view! { <p>{words}</p> }.into_any())
         })
         .collect()
+}
+
+/// A cut that was entered before the deck may be cut.
+fn decided(state: State, bank: u8) -> Option<AnyView> {
+    let place = Place::of_bank(bank, Field::DeckCut, 0);
+    let entered = !state.text(Target::Job, place).trim().is_empty();
+    entered.then(|| view! { <p>{t::CUT_KEPT}</p> }.into_any())
 }
 
 /// On to the other deck, else to the step after the deck.
@@ -186,6 +196,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
                     {shape(Go::Stop)} <strong class="verdict-word">{t::LOCKED}</strong>
                     <p>{format!("{} {}. {}", t::NOT_SEATED_YET, names(&waiting), t::LOCK_WHY)}</p>
                     {why(state, &waiting)}
+                    {decided(state, bank)}
                 </div>
                 <details class="help">
                     <summary>{t::RELEASE}</summary>
@@ -239,22 +250,24 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
     } else {
         t::CUT_GOOD
     };
-    let rows: Vec<AnyView> = bank
+    let lines: Vec<Line> = bank
         .cylinders
         .iter()
         .zip(plan.flange_cut.iter().zip(&bank.cut_most))
         .zip(&bank.left_least)
-        .map(|((cylinder, (cut, most)), left)| {
-            view! {
-                <tr>
-                    <th scope="row">{*cylinder}</th>
-                    <td>{t::span(&bare(cut.as_m(), units), &length(most.as_m(), units))}</td>
-                    <td>{length(left.as_m(), units)}</td>
-                </tr>
-            }
-            .into_any()
+        .map(|((cylinder, (cut, most)), left)| Line {
+            class: "",
+            head: cylinder.into_any(),
+            cells: vec![
+                cell(t::span(
+                    &bare(cut.as_m(), units),
+                    &length(most.as_m(), units),
+                )),
+                cell(length(left.as_m(), units)),
+            ],
         })
         .collect();
+    let heads = [t::CYLINDER, t::FLANGE_LOSES, t::FLANGE_LEFT].map(str::to_owned);
     let without = (!bank.without.is_empty()).then(|| {
         let names: Vec<String> = bank.without.iter().map(u8::to_string).collect();
         view! {
@@ -271,17 +284,9 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
         {verdict(signal, words.to_owned())}
         {findings(&plan.findings, units)}
         {without}
+        {bank.any_low.map(|all| pairs(vec![chance_row(all)]))}
         {deck_cuts(bank, clean_up_m, units)}
-        <table class="cuts">
-            <thead>
-                <tr>
-                    <th scope="col">{t::CYLINDER}</th>
-                    <th scope="col">{t::FLANGE_LOSES}</th>
-                    <th scope="col">{t::FLANGE_LEFT}</th>
-                </tr>
-            </thead>
-            <tbody>{rows}</tbody>
-        </table>
+        {table("cuts", None, &heads, lines)}
     }
     .into_any()
 }

@@ -117,7 +117,7 @@ pub fn DropScreen() -> impl IntoView {
                     {live(move || drop_head(&answer.get(), units.get()))} {live(fault)}
                     <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
                     {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
-                        state.drop_sheet.with(origin_of_drop)
+                        state.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
                     }))}
                 </div>
                 <div class="step-entry">

@@ -134,6 +134,7 @@ pub const GAUGES: &[Field] = &[
     Field::GaugeThickness,
     Field::GaugeDepth,
     Field::FeedSd,
+    Field::DeckSd,
 ];
 
 /// Readings of an engine, as a group.

@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::parts::table::{Line, cell, hole, table};
 use crate::screens::job::job_head;
 use crate::show::{bare, length_unit};
 use crate::state::{State, Target};
@@ -24,11 +25,12 @@ pub fn FloorScreen(
 ) -> impl IntoView {
     let state = State::here();
     let units = untrack(|| state.units(Target::Job));
+    let key = id.clone();
     let sheet = move || {
         let reports = state.reports.get();
         state
             .open
-            .with(|open| open.as_ref().map(|o| floor(&o.job, &reports, units)))
+            .with(|open| open.as_ref().map(|o| floor(&key, &o.job, &reports, units)))
     };
     view! {
         {job_head(state, &id)}
@@ -41,53 +43,44 @@ pub fn FloorScreen(
     }
 }
 
-fn floor(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
+fn floor(id: &str, job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
     let all = targets(job, reports);
     let class = if all.len() >= MANY {
-        "floor floor-many"
+        "cards floor floor-many"
     } else {
-        "floor"
+        "cards floor"
     };
-    let rows: Vec<AnyView> = all.iter().map(|one| row(one, units)).collect();
+    let lines: Vec<Line> = all.iter().map(|one| line(id, one, units)).collect();
     let unit = length_unit(units).symbol();
+    let heads = [
+        t::CYLINDER.to_owned(),
+        format!("{} ({unit})", t::HONE_TO),
+        format!("{} ({unit})", t::CUT_TO),
+        format!("{} ({unit})", t::STANDS_PROUD),
+    ];
     view! {
         <h2>{format!("{}: {}", t::FLOOR_SHEET, job.name)}</h2>
         <p>{format!("{}. {}", job.engine.name, t::FLOOR_WHAT)}</p>
-        <table class=class>
-            <thead>
-                <tr>
-                    <th scope="col">{t::CYLINDER}</th>
-                    <th scope="col">{format!("{} ({unit})", t::HONE_TO)}</th>
-                    <th scope="col">{format!("{} ({unit})", t::CUT_TO)}</th>
-                    <th scope="col">{format!("{} ({unit})", t::STANDS_PROUD)}</th>
-                </tr>
-            </thead>
-            <tbody>{rows}</tbody>
-        </table>
+        {table(class, None, &heads, lines)}
         <p class="record-words">{t::STANDING_WORDS}</p>
     }
     .into_any()
 }
 
-fn row(one: &Targets, units: UnitSystem) -> AnyView {
+fn line(id: &str, one: &Targets, units: UnitSystem) -> Line {
     let show = |length: Option<Length>| {
         length.map_or_else(|| "\u{2013}".to_owned(), |l| bare(l.as_m(), units))
     };
     let bore = match one.bore {
-        Some((low, high)) => format!(
-            "{} \u{2026} {}",
-            bare(low.as_m(), units),
-            bare(high.as_m(), units)
-        ),
+        Some((low, high)) => t::span(&bare(low.as_m(), units), &bare(high.as_m(), units)),
         None => show(None),
     };
-    view! {
-        <tr>
-            <th scope="row">{one.cylinder}</th>
-            <td>{bore}</td>
-            <td>{show(one.depth)}</td>
-            <td>{show(one.proud)}</td>
-        </tr>
+    Line {
+        class: "",
+        head: hole(id, one.cylinder),
+        cells: [bore, show(one.depth), show(one.proud)]
+            .map(cell)
+            .into_iter()
+            .collect(),
     }
-    .into_any()
 }

@@ -116,9 +116,13 @@ fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem)
                 .get()
                 .then(|| view! { <p role="status">{t::OFFER_TAKEN}</p> }.into_any())
         };
+        let few = found
+            .is_few()
+            .then(|| view! { <p class="fault">{t::OFFER_FEW}</p> });
         view! {
             <section class="files" aria-labelledby="offer-heading">
                 <h2 id="offer-heading">{t::OFFER}</h2>
+                {few}
                 <p>{t::offer(&found, units)}</p>
                 <button type="button" on:click=take>
                     {t::OFFER_TAKE}

@@ -7,6 +7,7 @@ use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::share::share;
 use crate::parts::strip::bore;
+use crate::parts::table::{Line, cell, hole, table};
 use crate::route::{Route, View};
 use crate::screens::job::job_head;
 use crate::share::file::save_table;
@@ -30,12 +31,13 @@ pub fn RecordScreen(
 ) -> impl IntoView {
     let state = State::here();
     let units = untrack(|| state.units(Target::Job));
+    let key = id.clone();
     let sheet = move || {
         let reports = state.reports.get();
         let mut drawings = drawings(state, units);
         state.open.with(|open| {
             open.as_ref()
-                .map(|o| record(&o.job, &reports, units, drawings.take()))
+                .map(|o| record(&key, &o.job, &reports, units, drawings.take()))
         })
     };
     let floor = Route::Job {
@@ -107,13 +109,14 @@ fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
 }
 
 fn record(
+    id: &str,
     job: &Job,
     reports: &[CylinderReport],
     units: UnitSystem,
     drawings: Option<AnyView>,
 ) -> AnyView {
-    let rows: Vec<AnyView> = reports.iter().map(|r| row(job, r, units)).collect();
-    let heads: Vec<AnyView> = [
+    let lines: Vec<Line> = reports.iter().map(|r| line(id, job, r, units)).collect();
+    let heads = [
         t::CYLINDER,
         t::STATE,
         t::SLEEVE_OD,
@@ -124,11 +127,16 @@ fn record(
         t::HEIGHT,
         t::GAP,
         t::TILT,
+        t::HOME_CHANCE,
         t::PULLS,
     ]
-    .into_iter()
-    .map(|words| view! { <th scope="col">{words}</th> }.into_any())
-    .collect();
+    .map(str::to_owned);
+    let caption = format!(
+        "{}, {} ({})",
+        t::AS_LEFT,
+        t::MEAN,
+        length_unit(units).symbol()
+    );
     let decks: Vec<AnyView> = (0..job.engine.banks())
         .map(|bank| deck_line(job, reports, bank, units))
         .collect();
@@ -163,7 +171,7 @@ fn record(
     });
     let limit = |field: Field| {
         job.engine_si(field)
-            .map_or_else(|| "\u{2013}".to_owned(), |si| bare(si, units))
+            .map_or_else(|| DASH.to_owned(), |si| bare(si, units))
     };
     let limits = t::record_limits(
         &limit(Field::FitLow),
@@ -182,18 +190,9 @@ fn record(
             </p>
             {essentials(job, reports, units)}
         </header>
-        <div class="record-table" role="region" aria-label=t::AS_LEFT tabindex="0">
-            <table>
-                <caption>
-                    {format!("{}, {} ({})", t::AS_LEFT, t::MEAN, length_unit(units).symbol())}
-                </caption>
-                <thead>
-                    <tr>{heads}</tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
+        {table("cards", Some(caption), &heads, lines)}
         <p>{limits}</p>
+        <p>{gauges(job, reports, units)}</p>
         {decks}
         {gasket_line(job, units)}
         {drawings}
@@ -210,11 +209,32 @@ fn record(
     .into_any()
 }
 
-fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
+/// How sure the gaps are, by the gauges.
+fn gauges(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> String {
+    let of = |field: Field| {
+        job.engine_si(field)
+            .map_or_else(|| DASH.to_owned(), |si| bare(si, units))
+    };
+    let gap = reports
+        .iter()
+        .find_map(|report| match &report.step(StepId::Seat)?.answer {
+            Answer::Seat(seat) => Some(bare(seat.u_gap.as_m(), units)),
+            _ => None,
+        });
+    t::record_gauges(
+        &of(Field::GaugeHeight),
+        &of(Field::GaugeThickness),
+        &of(Field::GaugeDepth),
+        gap.as_deref(),
+        length_unit(units).symbol(),
+    )
+}
+
+fn line(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> Line {
     let average = |field| {
         let list = job.entries.values(Owner::Cylinder(report.cylinder), field);
         if list.is_empty() {
-            "\u{2013}".to_owned()
+            DASH.to_owned()
         } else {
             bare(
                 list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64,
@@ -222,7 +242,7 @@ fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
             )
         }
     };
-    let (fit, gap, tilt) = fit_and_seat(report, units);
+    let seat = fit_and_seat(report, units);
     let pulls = job
         .entries
         .values(Owner::Cylinder(report.cylinder), Field::PullReleased)
@@ -232,30 +252,31 @@ fn row(job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyView {
         Condition::Look => "record-look",
         _ => "",
     };
-    let cells: Vec<AnyView> = [
+    let condition = view! {
+        <span class="record-state">
+            {bore(report.state)} <span>{t::record_state(report)}</span>
+        </span>
+    }
+    .into_any();
+    let numbers = [
         average(Field::SleeveOd),
         average(Field::BoreD),
-        fit,
+        seat.fit,
         average(Field::FlangeThickness),
         average(Field::CounterboreDepth),
         average(Field::SeatHeight),
-        gap,
-        tilt,
+        seat.gap,
+        seat.tilt,
+        seat.chance,
         pulls.to_string(),
-    ]
-    .into_iter()
-    .map(|text| view! { <td>{text}</td> }.into_any())
-    .collect();
-    view! {
-        <tr class=class>
-            <th scope="row">{report.cylinder}</th>
-            <td class="record-state">
-                {bore(report.state)} <span>{t::record_state(report)}</span>
-            </td>
-            {cells}
-        </tr>
+    ];
+    Line {
+        class,
+        head: hole(id, report.cylinder),
+        cells: core::iter::once(condition)
+            .chain(numbers.into_iter().map(cell))
+            .collect(),
     }
-    .into_any()
 }
 
 /// Marks and notes of the steps, and the times kept.
@@ -337,7 +358,7 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
     let lines: Vec<String> = reports
         .iter()
         .map(|report| {
-            let (fit, gap, _) = fit_and_seat(report, units);
+            let AsLeft { fit, gap, .. } = fit_and_seat(report, units);
             let state = plain(t::state(report.state), 12);
             plain(&format!("{} {fit} {gap} {state}", report.cylinder), 40)
         })
@@ -355,22 +376,45 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
     ]
     .iter()
     .find_map(|text| qr(text, t::QR_LABEL))
+    .map(|code| {
+        view! {
+            <figure class="record-code">
+                {code} <figcaption>{t::QR_CAPTION}</figcaption>
+            </figure>
+        }
+        .into_any()
+    })
 }
 
-/// Interference, gap and tilt of a cylinder, a dash where there is none.
-fn fit_and_seat(report: &CylinderReport, units: UnitSystem) -> (String, String, String) {
-    let dash = || "\u{2013}".to_owned();
+/// What stands in a cell without a value.
+const DASH: &str = "\u{2013}";
+
+/// What fit and seat check say of a cylinder, a dash where there is nothing.
+struct AsLeft {
+    fit: String,
+    gap: String,
+    tilt: String,
+    chance: String,
+}
+
+fn fit_and_seat(report: &CylinderReport, units: UnitSystem) -> AsLeft {
     let fit = match report.step(StepId::Fit).map(|s| &s.answer) {
         Some(Answer::Fit(fit, _)) => bare(fit.interference_mean.as_m(), units),
-        _ => dash(),
+        _ => DASH.to_owned(),
     };
-    match report.step(StepId::Seat).map(|s| &s.answer) {
-        Some(Answer::Seat(seat)) => (
-            fit,
+    let [gap, tilt, chance] = match report.step(StepId::Seat).map(|s| &s.answer) {
+        Some(Answer::Seat(seat)) => [
             bare(seat.gap_mean.as_m(), units),
             bare(seat.tilt.as_m(), units),
-        ),
-        _ => (fit, dash(), dash()),
+            t::percent(seat.p_seated),
+        ],
+        _ => [DASH; 3].map(str::to_owned),
+    };
+    AsLeft {
+        fit,
+        gap,
+        tilt,
+        chance,
     }
 }
 

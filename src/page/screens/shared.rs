@@ -1,5 +1,6 @@
 //! What a link brought: shown before anything is stored.
 
+use crate::parts::answer::pairs;
 use crate::show;
 use crate::state::State;
 use crate::texts as t;
@@ -67,10 +68,10 @@ fn contents(shared: &Shared) -> AnyView {
         }
         .into_any(),
         Shared::Drop(sheet) => view! {
-            <dl class="more">
-                {line(t::SLEEVE_MATERIAL, sheet.sleeve_material.name().to_owned())}
-                {line(t::BLOCK_MATERIAL, sheet.block_material.name().to_owned())}
-            </dl>
+            {pairs(vec![
+                line(t::SLEEVE_MATERIAL, sheet.sleeve_material.name()),
+                line(t::BLOCK_MATERIAL, sheet.block_material.name()),
+            ])}
             {numbers(&sheet.entries, Owner::Block)}
         }
         .into_any(),
@@ -99,26 +100,17 @@ fn contents(shared: &Shared) -> AnyView {
 }
 
 fn engine_lines(engine: &Engine) -> AnyView {
-    view! {
-        <dl class="more">
-            {line(t::ENGINE_NAME, engine.name.clone())}
-            {line(t::CYLINDERS, engine.cylinders.to_string())}
-            {line(t::LAYOUT, t::layout(engine.layout).to_owned())}
-            {line(t::SLEEVE_MATERIAL, engine.sleeve_material.name().to_owned())}
-            {line(t::BLOCK_MATERIAL, engine.block_material.name().to_owned())}
-        </dl>
-    }
-    .into_any()
+    pairs(vec![
+        line(t::ENGINE_NAME, &engine.name),
+        line(t::CYLINDERS, &engine.cylinders.to_string()),
+        line(t::LAYOUT, t::layout(engine.layout)),
+        line(t::SLEEVE_MATERIAL, engine.sleeve_material.name()),
+        line(t::BLOCK_MATERIAL, engine.block_material.name()),
+    ])
 }
 
-fn line(name: &'static str, value: String) -> AnyView {
-    view! {
-        <div>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-        </div>
-    }
-    .into_any()
+fn line(name: &str, value: &str) -> (String, String) {
+    (name.to_owned(), value.to_owned())
 }
 
 /// Numbers of an owner as they were typed; a field with several places in one
@@ -135,9 +127,10 @@ fn numbers(entries: &Entries, owner: Owner) -> AnyView {
             None => lines.push((place.field, typed)),
         }
     }
-    let items: Vec<AnyView> = lines
-        .into_iter()
-        .map(|(field, text)| line(t::field(field), text))
-        .collect();
-    view! { <dl class="more">{items}</dl> }.into_any()
+    let lines = lines.iter();
+    pairs(
+        lines
+            .map(|(field, text)| line(t::field(*field), text))
+            .collect(),
+    )
 }

@@ -92,7 +92,7 @@ pub const AT_MOST: &str = "at most";
 pub const BAND_95: &str = "95 % band";
 pub const NEVER_GRIPS: &str = "does not grip within an hour";
 pub const CAUTIONS: &str = "Cautions";
-pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law; where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered.";
+pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law; where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered or left as usual.";
 
 pub const FROM_ENGINE: &str = "Engine";
 pub const OWN_NUMBERS: &str = "Own numbers";

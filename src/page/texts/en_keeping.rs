@@ -179,7 +179,24 @@ pub const RECORD_CAUTION: &str =
     "Seated and in the band mean: within the limits named above, by the readings in this record.";
 pub const GASKET_UNKNOWN: &str = "Head gasket to buy: not known, no piston was measured.";
 pub const QR_LABEL: &str = "Code with the essentials of this record";
+pub const QR_CAPTION: &str = "The essentials of this record, for a phone's camera.";
+pub const HOME_CHANCE: &str = "Home, chance";
 pub const QR_HEAD: &str = "COLDSEAT RECORD";
+
+/// The gauges behind the record and how far a gap is known.
+#[must_use]
+pub fn record_gauges(
+    height: &str,
+    thickness: &str,
+    depth: &str,
+    gap: Option<&str>,
+    unit: &str,
+) -> String {
+    let gap = gap.map_or_else(String::new, |gap| format!("; a gap is known to {gap}"));
+    format!(
+        "Gauges (standard uncertainty, k = 1): height {height}, flange {thickness}, depth {depth}{gap} ({unit}). Chance: that the mean gap lies within its limit."
+    )
+}
 
 /// The gasket to buy.
 #[must_use]
@@ -229,10 +246,11 @@ pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize, banks: usi
 
 pub const LEARNT: &str = "What your jobs teach";
 pub const LEARNT_WHAT: &str =
-    "From finished jobs, sleeves that are home only; the latest sixty jobs count.";
-pub const NOTHING_LEARNT: &str =
-    "No job is finished yet: a job counts when every sleeve in it is home.";
+    "From jobs in which every sleeve is home, finished or not; the latest sixty count.";
+pub const NOTHING_LEARNT: &str = "Nothing yet: a job counts when every sleeve in it is home.";
 pub const FEW_DATA: &str = "Few data: do not build on this yet.";
+pub const OFFER_FEW: &str =
+    "From few counterbores: the spread is hardly known yet. Shown, not recommended.";
 pub const OFFER: &str = "For the next job";
 pub const OFFER_TAKE: &str = "Use for new jobs";
 pub const OFFER_TAKEN: &str =
@@ -286,8 +304,8 @@ pub fn lesson_label(series: &Series, units: UnitSystem) -> String {
 #[must_use]
 pub fn learnt_from(jobs: usize) -> String {
     match jobs {
-        1 => "From one finished job.".into(),
-        jobs => format!("From {jobs} finished jobs."),
+        1 => "From one job.".into(),
+        jobs => format!("From {jobs} jobs."),
     }
 }
 

@@ -63,7 +63,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::CheckSeat => "Stopped, and home as far as the pulls can tell: now measure the height at all four clocks.".into(),
         Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
         Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the flange again.".into(),
-        Next::Seated => "Seated, within the limits you entered.".into(),
+        Next::Seated => "Seated, within the limits you entered or left as usual.".into(),
         Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} under the flange. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
         Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and flange again; a better depth gauge helps most.".into(),
         Next::BelowLedge => "The flange reads lower than its ledge: a reading is wrong. Measure height, depth and thickness again.".into(),
@@ -102,9 +102,10 @@ pub fn entered(there: usize, all: usize) -> String {
 
 /// How a try that failed stands in the record.
 #[must_use]
-pub fn came_out(date: &str, found: &str, read: &str) -> String {
+pub fn came_out(date: &str, found: &str, read: &str, verdict: Option<&str>) -> String {
     let read = if read.is_empty() { "nothing" } else { read };
-    format!("Came out {date}, found: {found}. Read until then: {read}.")
+    let verdict = verdict.map_or_else(String::new, |words| format!(" Verdict then: {words}"));
+    format!("Came out {date}, found: {found}. Read until then: {read}.{verdict}")
 }
 
 fn comma(text: &str) -> String {
@@ -355,6 +356,15 @@ pub const MEAN_DIAMETER: &str = "mean diameter";
 pub const ROUND_ANYWHERE: &str = "out of round, worst level";
 pub const DEPTH_WANTED: &str = "depth wanted";
 pub const CHANCE_LOW: &str = "chance of a low flange";
+
+/// The chance over all flanges, and of how many.
+#[must_use]
+pub fn chance_any_low(flanges: usize) -> String {
+    match flanges {
+        1 => "chance that it is left low".to_owned(),
+        _ => format!("chance that any of {flanges} is left low"),
+    }
+}
 pub const PROUD_FOR_RISK: &str = "least stand-proud for the accepted chance";
 pub const CHANCE_INSIDE: &str = "chance that the fit is in its band";
 pub const LOOSEST: &str = "loosest pair";
@@ -365,6 +375,7 @@ pub const PREDICTED_HEIGHT: &str = "predicted height when home";
 pub const CLIMB_CEILING: &str = "warming explains at most";
 pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
+pub const STILL: &str = "a drop this small counts as none";
 pub const CHANCE_SEATED: &str = "chance that it is home";
 pub const CHANCE_ASKED: &str = "chance asked for";
 pub const OVER_AN_HOUR: &str = "over an hour";
@@ -402,7 +413,9 @@ pub fn questioned(places: &str) -> String {
 }
 
 pub const SLIDER: &str = "slider";
-pub const OPEN_WHY: &str = "Every flange is home, within the limits you entered.";
+pub const CUT_KEPT: &str =
+    "The cut entered below is kept; it counts for nothing until the deck is open.";
+pub const OPEN_WHY: &str = "Every flange is home, within the limits you entered or left as usual.";
 pub const CUT_GOOD: &str = "Cleans up the lowest point and every flange.";
 pub const CUT_TOO_SMALL: &str =
     "Leaves metal that is not cleaned up: cut more, or bring the low flange up first.";

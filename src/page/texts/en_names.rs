@@ -273,6 +273,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::GaugeThickness => "Flange thickness (gauge)",
         Field::GaugeDepth => "Counterbore depth (gauge)",
         Field::FeedSd => "Hand feed of the counterbore cutter",
+        Field::DeckSd => "Deck cut, off the one that was set",
         Field::RoomTemperature | Field::DropRoom => "Temperature of shop and block",
         Field::LowSpot => "Deck below its highest point",
         Field::DeckCut => "Cut decided on",
@@ -294,6 +295,15 @@ pub const fn field(field: Field) -> &'static str {
         Field::DropLength => "Sleeve length",
         Field::DropFit => "Fit (on diameter)",
         Field::DropBlockWall => "Block wall",
+    }
+}
+
+/// What stands over a list of a field's places.
+#[must_use]
+pub const fn list_title(place: Field) -> &'static str {
+    match place {
+        Field::LowSpot => "Deck below its highest point: rows across it, front to rear",
+        other => field(other),
     }
 }
 

@@ -3,6 +3,7 @@
 use crate::show;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::field::Measure;
+use coldseat_core::job::order::OrderItem;
 use coldseat_core::job::origin::{Input, Trust};
 use coldseat_core::job::step::Calculation;
 use coldseat_core::materials::MaterialId;
@@ -15,7 +16,8 @@ pub const SOURCE: &str = "Source";
 pub const WENT_IN: &str = "What went in, what matters most first";
 pub const ALSO_IN: &str = "Also in it, without moving the number:";
 pub const MATERIALS: &str = "Materials";
-pub const NO_NUMBER_YET: &str = "No number to show: readings are missing, or the deck is locked.";
+pub const NO_NUMBER_YET: &str = "No number to show yet: readings are missing.";
+pub const NONE_WHILE_LOCKED: &str = "No number to show while the deck is locked.";
 
 /// A calculation: words, symbols, source.
 #[must_use]
@@ -118,7 +120,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Readings; the terms are those of form as in ISO 1101. Limits: from memory, no source; yours to change.",
         ],
         Calculation::Counterbore => [
-            "Depth wanted, the least flange thickness less the stand-proud, less the depth now. Chance of a low flange: the feed's scatter and the depth gauge together, normal law.",
+            "Depth wanted, the least flange thickness less the stand-proud, less the depth now. Chance of a low flange: the feed's scatter and the depth gauge together, normal law. Of all flanges: each by itself, the error of the deck cut common to them.",
             "C = T - P;  to go = C - depth;  p_low = Phi((clean_up - cut - deck - P) / sqrt(feed^2 + gauge^2))",
             "Geometry and normal law. Stand-proud: common practice, no source.",
         ],
@@ -150,8 +152,36 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
         Calculation::Deck => [
             "The deepest low spot, or what the lowest flange needs, and the clean-up; or the cut planned. Each flange loses the cut and what it stood proud of its deck.",
             "r >= low + clean_up;  flange cut = deck + least height + r;  flange left = least T - flange cut",
-            "Geometry. Usual cut: common practice, no source.",
+            "Geometry. Usual cut: common practice, no source. Chance of a low flange: normal law, height gauge twice, the error of the cut common to all flanges.",
         ],
+    }
+}
+
+/// A limit that stands as a new engine has it.
+#[must_use]
+pub fn as_usual(value: &str) -> String {
+    format!("{value} (the usual value, not changed here)")
+}
+
+pub const ORDER_FROM: &str = "Where from: these checks";
+pub const ORDER_SOURCE: &str = "Geometry. Limits: from memory, no source; yours to change.";
+
+/// How a check before ordering is worked out.
+#[must_use]
+pub const fn order_formula(item: OrderItem) -> &'static str {
+    match item {
+        OrderItem::Wall => {
+            "thinnest wall measured, less what boring takes; before that the wall entered"
+        }
+        OrderItem::Web => "pitch - (flange OD + middle of its clearance)",
+        OrderItem::Bottom => "deck to lower step - (flange - stand-proud) - length",
+        OrderItem::Ledge => "(flange OD - sleeve OD) / 2",
+        OrderItem::FinishStock => "finished bore - (sleeve ID - middle of the fit)",
+        OrderItem::GrooveInside => "(groove inside - finished bore) / 2",
+        OrderItem::GrooveOutside => "(flange OD - groove outside) / 2",
+        OrderItem::GrooveFloor => {
+            "flange - stand-proud - planned cut - (ring height - its stand-proud)"
+        }
     }
 }
 

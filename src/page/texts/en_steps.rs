@@ -128,7 +128,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "The deck leans: true it first, or measure both ends again."
         }
         (StepId::OldBore, Signal::Go) => "Centre the bar on the unworn zone.",
-        (StepId::Wall, Signal::Go) => "Wall enough, within the limits you entered.",
+        (StepId::Wall, Signal::Go) => {
+            "Wall enough, within the limits you entered or left as usual."
+        }
         (StepId::Wall, Signal::Look) => {
             "Thin: move the centre away from it, or take a smaller sleeve."
         }
@@ -136,7 +138,7 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "Too thin to bore: move the centre, or take a smaller sleeve."
         }
         (StepId::Choose, Signal::Go) => {
-            "This sleeve goes into this block, within the limits you entered."
+            "This sleeve goes into this block, within the limits you entered or left as usual."
         }
         (StepId::Choose, Signal::Look) => {
             "Thin, or flanges overlapping: look at the lines below before ordering."
@@ -241,6 +243,9 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         }
         "no_piston_clearance" => {
             "the finished bore is no larger than the piston: a radius among the diameters, or the wrong piston?".to_owned()
+        }
+        "flange_may_stay_low" => {
+            "the chance that a flange is left low is greater than the one accepted: cut deeper, or measure heights and deck again".to_owned()
         }
         "ledge_not_flat" => format!(
             "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before the flange sits on it"

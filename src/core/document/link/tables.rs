@@ -79,6 +79,7 @@ pub(super) const ENGINE: &[&str] = &[
     "groove_outer",
     "groove_land",
     "gasket_grades",
+    "deck_sd",
 ];
 
 /// Fields of the cold drop, by their bit.
