@@ -15,8 +15,8 @@ use crate::storage::{Shelf, ShelfFault};
 use coldseat_core::document::row::Row;
 use coldseat_core::document::slot::read_slot;
 use leptos::prelude::*;
+use litemap::LiteMap;
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
 
 /// How far what was typed last has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -44,9 +44,9 @@ struct Waiting {
 }
 
 thread_local! {
-    static WAITING: RefCell<BTreeMap<String, Waiting>> = const { RefCell::new(BTreeMap::new()) };
+    static WAITING: RefCell<LiteMap<String, Waiting>> = const { RefCell::new(LiteMap::new_vec()) };
     // Marks of what is known to be in the second store.
-    static KNOWN: RefCell<BTreeMap<String, u32>> = const { RefCell::new(BTreeMap::new()) };
+    static KNOWN: RefCell<LiteMap<String, u32>> = const { RefCell::new(LiteMap::new_vec()) };
     // Nothing is written into the second store before it was looked into.
     static BUSY: Cell<bool> = const { Cell::new(true) };
 }

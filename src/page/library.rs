@@ -7,8 +7,9 @@ use coldseat_core::document::row::Row;
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
 use coldseat_core::job::Job;
+use coldseat_core::numerics::order::in_order;
+use litemap::LiteMap;
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 /// The open job.
 #[derive(Clone, Debug, PartialEq)]
@@ -56,7 +57,7 @@ pub struct Kept {
 thread_local! {
     /// Rows that were read since they changed last: a season's jobs are not
     /// looked into at every visit to the list.
-    static ROWS: RefCell<BTreeMap<String, Row>> = const { RefCell::new(BTreeMap::new()) };
+    static ROWS: RefCell<LiteMap<String, Row>> = const { RefCell::new(LiteMap::new_vec()) };
 }
 
 /// A job of the store changed: its row is read anew. `None`: any may have.
@@ -134,11 +135,12 @@ pub fn all_texts() -> Vec<String> {
 }
 
 /// Newest first.
-pub fn sort(jobs: &mut [Listed]) {
-    jobs.sort_by(|a, b| {
+#[must_use]
+pub fn sorted(jobs: Vec<Listed>) -> Vec<Listed> {
+    in_order(jobs, |a, b| {
         let (a, b) = (&a.row, &b.row);
         b.changed.cmp(&a.changed).then(a.name.cmp(&b.name))
-    });
+    })
 }
 
 /// A job out of the store; the newest whole slot that reads.

@@ -19,8 +19,8 @@ use coldseat_core::job::field::Scope;
 use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
+use coldseat_core::numerics::order::each_once;
 use leptos::prelude::*;
-use std::collections::HashSet;
 use std::sync::Arc;
 
 /// Whose numbers a reading belongs to.
@@ -211,11 +211,14 @@ impl State {
     pub fn scan(self) {
         let (mut jobs, kept) = library::scan();
         self.far.with_untracked(|far| {
-            let there: HashSet<String> = jobs.iter().map(|j| j.id.clone()).collect();
-            jobs.extend(far.iter().filter(|j| !there.contains(&j.id)).cloned());
+            let there = each_once(jobs.iter().map(|j| j.id.clone()).collect());
+            jobs.extend(
+                far.iter()
+                    .filter(|j| there.binary_search(&j.id).is_err())
+                    .cloned(),
+            );
         });
-        library::sort(&mut jobs);
-        self.jobs.set(jobs);
+        self.jobs.set(library::sorted(jobs));
         self.kept.set(kept);
     }
 

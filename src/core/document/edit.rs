@@ -304,7 +304,7 @@ mod tests {
             let mut entry = job.entries.get(BORE).unwrap().clone();
             entry.at = 0;
             job.entries.put(BORE, entry);
-            for record in job.steps.values_mut() {
+            for (_, record) in job.steps.iter_mut() {
                 record.at = 0;
             }
             job

@@ -11,8 +11,8 @@
 use super::restore::{Restored, Unreadable, restore};
 use super::slot::{Slot, read_slot, write_slot};
 use super::{Body, VERSION};
+use litemap::LiteMap;
 use serde_json::{Map, Value};
-use std::collections::BTreeMap;
 
 /// Kind of a file of many jobs.
 const JOBS: &str = "coldseat.jobs";
@@ -160,7 +160,7 @@ fn found(text: &str) -> Found {
 
 /// The newest slot of each job in a local storage as it was found.
 fn rescued(kept: &Map<String, Value>) -> Vec<Found> {
-    let mut newest: BTreeMap<&str, (u64, String)> = BTreeMap::new();
+    let mut newest: LiteMap<&str, (u64, String)> = LiteMap::new();
     for (key, content) in kept {
         let Some(id) = key.strip_prefix("coldseat/job/") else {
             continue;

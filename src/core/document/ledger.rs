@@ -7,9 +7,9 @@
 
 use super::flat::Flat;
 use crate::job::Millis;
-use crate::job::ledger::{Ledger, Rival};
+use crate::job::ledger::{Ledger, Marks, Rival};
+use litemap::LiteMap;
 use serde_json::{Map, Value};
-use std::collections::{BTreeMap, BTreeSet};
 
 /// When a value was set, where it says so itself: a reading in its third
 /// place, an object under `at`.
@@ -123,9 +123,9 @@ pub(super) fn settle(
         .map_or(at, |(time, _)| at.max(time.saturating_add(1)));
     let mut changed = false;
     // As many moments as there are marks, and one more: one of them is free.
-    for _ in 0..=marks.len() {
+    for _ in 0..=marks.as_slice().len() {
         let now = rival(ledger, path, value);
-        if !marks.contains(&now.mark()) && latest.as_ref().is_none_or(|l| now.rank() > *l) {
+        if !marks.contains(now.mark()) && latest.as_ref().is_none_or(|l| now.rank() > *l) {
             break;
         }
         match value {
@@ -167,25 +167,26 @@ pub(super) fn write_ledger(ledger: &Ledger) -> Option<Value> {
             whole.insert(key.to_owned(), Value::Object(part));
         }
     };
-    let rivals = ledger.rivals.iter().map(|(path, rivals)| {
-        let list = rivals
+    // One by one: what is collected is sorted by code of its own.
+    let mut rivals = Map::new();
+    for (path, beside) in &ledger.rivals {
+        let list = beside
             .iter()
             .map(|r| Value::from(vec![r.value.clone(), r.at.into()]));
-        (path.clone(), list.collect())
-    });
-    set("rivals", rivals.collect());
-    let replaced = ledger.replaced.iter().map(|(path, marks)| {
-        let list = marks.iter().map(|mark| Value::from(*mark));
-        (path.clone(), list.collect())
-    });
-    set("replaced", replaced.collect());
-    let stamps = ledger.stamps.iter();
-    set(
-        "stamps",
-        stamps
-            .map(|(path, at)| (path.clone(), (*at).into()))
-            .collect(),
-    );
+        rivals.insert(path.clone(), list.collect());
+    }
+    set("rivals", rivals);
+    let mut replaced = Map::new();
+    for (path, marks) in &ledger.replaced {
+        let list = marks.as_slice().iter().map(|mark| Value::from(*mark));
+        replaced.insert(path.clone(), list.collect());
+    }
+    set("replaced", replaced);
+    let mut stamps = Map::new();
+    for (path, at) in &ledger.stamps {
+        stamps.insert(path.clone(), (*at).into());
+    }
+    set("stamps", stamps);
     (!whole.is_empty()).then_some(Value::Object(whole))
 }
 
@@ -197,29 +198,24 @@ pub(super) fn read_ledger(value: &Value) -> Option<Ledger> {
         Some(Value::Object(part)) => Some(part),
         Some(_) => None,
     };
-    let rivals: Option<BTreeMap<String, Vec<Rival>>> = part("rivals")?
-        .into_iter()
-        .map(|(path, list)| {
-            let list: Option<Vec<Rival>> = list.as_array()?.iter().map(read_rival).collect();
-            Some((path, list?))
-        })
-        .collect();
-    let replaced: Option<BTreeMap<String, BTreeSet<u32>>> = part("replaced")?
-        .into_iter()
-        .map(|(path, list)| {
-            let marks: Option<BTreeSet<u32>> = list
-                .as_array()?
-                .iter()
-                .map(|mark| u32::try_from(mark.as_u64()?).ok())
-                .collect();
-            Some((path, marks?))
-        })
-        .collect();
-    let stamps: Option<BTreeMap<String, Millis>> = part("stamps")?
-        .into_iter()
-        .map(|(path, at)| Some((path, at.as_u64()?)))
-        .collect();
-    let (rivals, replaced, stamps) = (rivals?, replaced?, stamps?);
+    let mut rivals = LiteMap::new();
+    for (path, list) in part("rivals")? {
+        let list: Option<Vec<Rival>> = list.as_array()?.iter().map(read_rival).collect();
+        rivals.insert(path, list?);
+    }
+    let mut replaced = LiteMap::new();
+    for (path, list) in part("replaced")? {
+        let marks: Option<Marks> = list
+            .as_array()?
+            .iter()
+            .map(|mark| u32::try_from(mark.as_u64()?).ok())
+            .collect();
+        replaced.insert(path, marks?);
+    }
+    let mut stamps = LiteMap::new();
+    for (path, at) in part("stamps")? {
+        stamps.insert(path, at.as_u64()?);
+    }
     whole.is_empty().then_some(Ledger {
         rivals,
         replaced,

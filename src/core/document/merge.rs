@@ -20,11 +20,11 @@ use super::read::owner_from;
 use super::row::BINNED;
 use super::write::{job_value, write_entry_words};
 use super::{Body, Document, read::job_of};
-use crate::job::ledger::{Ledger, Rival};
+use crate::job::ledger::{Ledger, Marks, Rival};
 use crate::job::step::StepId;
 use crate::job::{Field, Job, Millis, Owner, Place};
+use crate::numerics::order::{each_once, in_order};
 use serde_json::{Map, Value};
-use std::collections::BTreeSet;
 
 /// The values of a job and its ledger.
 fn parts(job: &Job) -> (Flat, &Ledger) {
@@ -46,24 +46,31 @@ pub fn merge_jobs(a: &Job, b: &Job) -> Job {
     let ((a, ledger_a), (b, ledger_b)) = (parts(a), parts(b));
     let mut joined = Flat::new();
     let mut ledger = Ledger::default();
-    let mut paths: BTreeSet<&String> = a.keys().chain(b.keys()).collect();
+    let mut paths: Vec<String> = a.keys().chain(b.keys()).cloned().collect();
     for one in [ledger_a, ledger_b] {
-        paths.extend(one.rivals.keys());
-        paths.extend(one.replaced.keys());
+        paths.extend(one.rivals.keys().cloned());
+        paths.extend(one.replaced.keys().cloned());
     }
-    for path in paths {
-        let mut marks = BTreeSet::new();
+    for path in &each_once(paths) {
+        let of = |own: &Ledger| own.replaced.get(path).cloned().unwrap_or_default();
+        let (marks_a, marks_b) = (of(ledger_a), of(ledger_b));
+        let both = marks_a.as_slice().iter().chain(marks_b.as_slice());
+        let marks: Marks = both.copied().collect();
         let mut found: Vec<Rival> = Vec::new();
         for (values, own) in [(&a, ledger_a), (&b, ledger_b)] {
-            marks.extend(own.replaced.get(path).into_iter().flatten());
             let shown = values.get(path).map(|value| rival(own, path, value));
             let beside = own.rivals.get(path).into_iter().flatten().cloned();
             found.extend(shown.into_iter().chain(beside));
         }
-        found.retain(|value| !marks.contains(&value.mark()));
-        found.sort_by_cached_key(|value| core::cmp::Reverse(value.rank()));
+        found.retain(|value| !marks.contains(value.mark()));
+        let ranked = found
+            .into_iter()
+            .map(|value| (value.rank(), value))
+            .collect();
+        let ranked = in_order(ranked, |(a, _), (b, _)| b.cmp(a));
+        let mut found: Vec<Rival> = ranked.into_iter().map(|(_, value)| value).collect();
         found.dedup();
-        if !marks.is_empty() {
+        if !marks.as_slice().is_empty() {
             ledger.replaced.insert(path.clone(), marks);
         }
         let mut found = found.into_iter();
@@ -135,8 +142,8 @@ pub fn merge_since(base: &Job, mine: &Job, theirs: &Job) -> Job {
         (parts(theirs).0, theirs.ledger.clone()),
     );
     // What one of them left as it was is the other's to say.
-    let paths: BTreeSet<String> = mine.keys().chain(theirs.keys()).cloned().collect();
-    for path in paths {
+    let paths: Vec<String> = mine.keys().chain(theirs.keys()).cloned().collect();
+    for path in each_once(paths) {
         let before = from.get(&path);
         if mine.get(&path) == before {
             copy(
@@ -270,7 +277,9 @@ pub fn choose(job: &mut Job, path: &str, which: usize) {
     }
     let chosen = all.swap_remove(which);
     let marks = ledger.replaced.entry(path.to_owned()).or_default();
-    marks.extend(all.iter().map(Rival::mark).filter(|m| *m != chosen.mark()));
+    for mark in all.iter().map(Rival::mark).filter(|m| *m != chosen.mark()) {
+        marks.insert(mark);
+    }
     if chosen.at > 0 {
         ledger.stamps.insert(path.to_owned(), chosen.at);
     } else {

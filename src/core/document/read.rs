@@ -11,8 +11,8 @@ use crate::job::step::{Mark, StepId, StepRecord};
 use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
 use crate::materials::MaterialId;
 use crate::quantity::parse::Unit;
+use litemap::LiteMap;
 use serde_json::{Map, Value};
-use std::collections::BTreeMap;
 
 type Object = Map<String, Value>;
 
@@ -221,8 +221,8 @@ impl Reading {
         }
     }
 
-    fn unlocks(&mut self, body: &mut Object) -> BTreeMap<u8, Unlock> {
-        let mut unlocks = BTreeMap::new();
+    fn unlocks(&mut self, body: &mut Object) -> LiteMap<u8, Unlock> {
+        let mut unlocks = LiteMap::new();
         for (bank, value) in self.object(body, "unlocks") {
             let number = bank.parse::<u8>().ok().filter(|n| (1..=2).contains(n));
             let reason = value.get("reason").and_then(Value::as_str);
@@ -243,8 +243,8 @@ impl Reading {
     }
 
     /// Marks, notes and timers; owners and steps not known here stay.
-    fn steps(&mut self, object: &mut Object) -> BTreeMap<(Owner, StepId), StepRecord> {
-        let mut steps = BTreeMap::new();
+    fn steps(&mut self, object: &mut Object) -> LiteMap<(Owner, StepId), StepRecord> {
+        let mut steps = LiteMap::new();
         for (name, value) in core::mem::take(object) {
             let Some(owner) = owner_from(&name) else {
                 object.insert(name, value);

@@ -12,6 +12,7 @@ use super::field::{Places, Scope};
 use super::report::{Answer, CylinderReport, Figure, Next, Signal, State, StepReport};
 use super::step::{Calculation, Mark, StepId, StepSpec, Subject, steps_of};
 use super::{Field, Job, Owner, Place};
+use crate::numerics::order::in_order;
 use crate::quantity::report::{Finding, Level};
 
 /// All cylinders, 1 first, those left out too.
@@ -56,13 +57,13 @@ fn compare_returns(job: &Job, reports: &mut [CylinderReport]) {
         let Some(mine_m) = returns[index] else {
             continue;
         };
-        let mut others: Vec<f64> = returns
+        let others: Vec<f64> = returns
             .iter()
             .enumerate()
             .filter(|(other, _)| *other != index)
             .filter_map(|(_, r)| *r)
             .collect();
-        others.sort_by(f64::total_cmp);
+        let others = in_order(others, f64::total_cmp);
         // One other hole cannot tell which of the two is odd.
         let odd = others.len() >= 2 && (mine_m - others[others.len() / 2]).abs() > 4.0 * u_m;
         if odd && let Some(step) = report.steps.iter_mut().find(|s| s.id == StepId::Pull) {

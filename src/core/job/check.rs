@@ -8,6 +8,7 @@
 
 use super::field::Plausible;
 use super::{Entries, Field, Owner, Place, UnitSystem};
+use crate::numerics::order::in_order;
 use crate::quantity::bounds::Bound;
 use crate::quantity::parse::{ParseError, Unit};
 
@@ -245,8 +246,7 @@ fn mean(values: &[(u8, f64)]) -> Option<f64> {
 }
 
 fn median(values: &[(u8, f64)]) -> Option<f64> {
-    let mut sorted: Vec<f64> = values.iter().map(|(_, v)| *v).collect();
-    sorted.sort_by(f64::total_cmp);
+    let sorted = in_order(values.iter().map(|(_, v)| *v).collect(), f64::total_cmp);
     sorted.get(sorted.len() / 2).copied()
 }
 

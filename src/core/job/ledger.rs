@@ -8,8 +8,9 @@
 //! ledger.
 
 use super::Millis;
+use crate::numerics::order::in_order;
+use litemap::LiteMap;
 use serde_json::Value;
-use std::collections::{BTreeMap, BTreeSet};
 
 /// A value that stands beside the one shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,16 +21,49 @@ pub struct Rival {
     pub at: Millis,
 }
 
+/// Marks of values, in order, each once.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Marks(Vec<u32>);
+
+impl Marks {
+    /// Adds one.
+    pub fn insert(&mut self, mark: u32) {
+        if let Err(at) = self.0.binary_search(&mark) {
+            self.0.insert(at, mark);
+        }
+    }
+
+    /// Whether it is among them.
+    #[must_use]
+    pub fn contains(&self, mark: u32) -> bool {
+        self.0.binary_search(&mark).is_ok()
+    }
+
+    /// All.
+    #[must_use]
+    pub fn as_slice(&self) -> &[u32] {
+        &self.0
+    }
+}
+
+impl FromIterator<u32> for Marks {
+    fn from_iter<I: IntoIterator<Item = u32>>(marks: I) -> Self {
+        let mut marks = in_order(marks.into_iter().collect(), u32::cmp);
+        marks.dedup();
+        Self(marks)
+    }
+}
+
 /// The ledger.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Ledger {
     /// Values beside the one shown, until one is chosen.
-    pub rivals: BTreeMap<String, Vec<Rival>>,
+    pub rivals: LiteMap<String, Vec<Rival>>,
     /// Marks (CRC-32) of values that were replaced knowingly: a copy that still
     /// has one of them is not asked about it.
-    pub replaced: BTreeMap<String, BTreeSet<u32>>,
+    pub replaced: LiteMap<String, Marks>,
     /// When a value was set that does not say so itself.
-    pub stamps: BTreeMap<String, Millis>,
+    pub stamps: LiteMap<String, Millis>,
 }
 
 impl Ledger {

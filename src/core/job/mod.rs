@@ -46,7 +46,7 @@ use crate::quantity::parse::Unit;
 use engine::Engine;
 pub use field::{Field, UnitSystem};
 use ledger::Ledger;
-use std::collections::BTreeMap;
+use litemap::LiteMap;
 use step::{Mark, StepId, StepRecord, Subject};
 
 /// Whose an entry is.
@@ -139,44 +139,43 @@ impl Entry {
 /// Entries by place. An entry with empty text is not kept.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Entries {
-    typed: BTreeMap<Place, Entry>,
-    /// What reads as a number in its range, in SI: a job is assessed whole at
-    /// every key, its texts are read once.
-    usable: BTreeMap<Place, f64>,
+    /// Beside each what it reads as, in SI, where that is a number in its range:
+    /// a job is assessed whole at every key, its texts are read once.
+    typed: LiteMap<Place, (Entry, Option<f64>)>,
 }
 
 impl Entries {
     /// The entry at a place.
     #[must_use]
     pub fn get(&self, place: Place) -> Option<&Entry> {
-        self.typed.get(&place)
+        self.typed.get(&place).map(|(entry, _)| entry)
     }
 
     /// Puts an entry; one with blank text clears the place. Returns what was
     /// there.
     pub fn put(&mut self, place: Place, entry: Entry) -> Option<Entry> {
-        self.usable.remove(&place);
-        if entry.text.trim().is_empty() {
-            return self.typed.remove(&place);
-        }
-        if let Ok(number) = place.field.read(&entry.text, entry.unit)
-            && place.field.spec().bound.contains(number.si)
-        {
-            self.usable.insert(place, number.si);
-        }
-        self.typed.insert(place, entry)
+        let before = if entry.text.trim().is_empty() {
+            self.typed.remove(&place)
+        } else {
+            let read = place.field.read(&entry.text, entry.unit).ok();
+            let usable = read
+                .map(|number| number.si)
+                .filter(|si| place.field.spec().bound.contains(*si));
+            self.typed.insert(place, (entry, usable))
+        };
+        before.map(|(entry, _)| entry)
     }
 
     /// Marks a questioned value as meant.
     pub fn keep(&mut self, place: Place) {
-        if let Some(entry) = self.typed.get_mut(&place) {
+        if let Some((entry, _)) = self.typed.get_mut(&place) {
             entry.kept = true;
         }
     }
 
     /// All, in order.
     pub fn iter(&self) -> impl Iterator<Item = (&Place, &Entry)> {
-        self.typed.iter()
+        self.typed.iter().map(|(place, (entry, _))| (place, entry))
     }
 
     /// How many.
@@ -194,23 +193,24 @@ impl Entries {
     /// The SI value at a place, where it reads and lies in its range.
     #[must_use]
     pub fn si(&self, place: Place) -> Option<f64> {
-        self.usable.get(&place).copied()
+        self.typed.get(&place).and_then(|(_, usable)| *usable)
     }
 
     /// The usable values of a field, with their places' indices.
     #[must_use]
     pub fn values(&self, owner: Owner, field: Field) -> Vec<(u8, f64)> {
-        let at = |index| Place {
+        let first = Place {
             owner,
             field,
-            index,
+            index: 0,
         };
         let count = field.spec().places.count();
         // Places are ordered by owner, field and index.
-        self.usable
-            .range(at(0)..=at(u8::MAX))
-            .filter(|(place, _)| place.index < count)
-            .map(|(place, si)| (place.index, *si))
+        let (Ok(from) | Err(from)) = self.typed.find_index(&first);
+        (from..)
+            .map_while(|at| self.typed.get_indexed(at))
+            .take_while(|(p, _)| (p.owner, p.field) == (owner, field) && p.index < count)
+            .filter_map(|(place, (_, usable))| Some((place.index, (*usable)?)))
             .collect()
     }
 
@@ -257,9 +257,9 @@ pub struct Job {
     /// Cylinders that get no sleeve in this job.
     pub left_out: Vec<u8>,
     /// Decking released by hand, bank by bank.
-    pub unlocks: BTreeMap<u8, Unlock>,
+    pub unlocks: LiteMap<u8, Unlock>,
     /// Marks, notes and timers of the steps.
-    pub steps: BTreeMap<(Owner, StepId), StepRecord>,
+    pub steps: LiteMap<(Owner, StepId), StepRecord>,
     /// What is remembered for joining copies of this job.
     pub ledger: Ledger,
     /// What a later version wrote and this one does not know.
@@ -278,8 +278,8 @@ impl Job {
             entries,
             sheet: false,
             left_out: Vec::new(),
-            unlocks: BTreeMap::new(),
-            steps: BTreeMap::new(),
+            unlocks: LiteMap::new(),
+            steps: LiteMap::new(),
             ledger: Ledger::default(),
             unknown: serde_json::Map::new(),
         }

@@ -13,6 +13,7 @@ use super::field::{Measure, Scope};
 use super::step::{Calculation, StepId};
 use super::{Entries, Entry, Field, Job, Owner, Place};
 use crate::materials::MaterialId;
+use crate::numerics::order::in_order;
 use crate::quantity::format::fixed;
 use crate::quantity::{Seconds, parse::Unit};
 use crate::thermal::cold_drop::cold_drop;
@@ -134,10 +135,9 @@ fn average(values: &[(u8, f64)]) -> Option<f64> {
     (!values.is_empty()).then(|| values.iter().map(|(_, v)| v).sum::<f64>() / values.len() as f64)
 }
 
-fn sorted(mut inputs: Vec<Input>) -> Vec<Input> {
+fn sorted(inputs: Vec<Input>) -> Vec<Input> {
     let size = |input: &Input| input.effect.map_or(f64::INFINITY, f64::abs);
-    inputs.sort_by(|a, b| size(b).total_cmp(&size(a)));
-    inputs
+    in_order(inputs, |a, b| size(b).total_cmp(&size(a)))
 }
 
 /// The number of a step, SI.

@@ -22,6 +22,7 @@ use crate::mechanics::bore_profile::{
     BoreProfile, BoreProfileInput, Flange, Jacket, Joint, bore_profile, bored_profile,
 };
 use crate::mechanics::rings::{Elastic, PressFit, press_fit};
+use crate::numerics::order::in_order;
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
@@ -295,7 +296,7 @@ fn depths(input: &BoreProfileInput) -> Vec<Length> {
     all.push(0.5 * ledge_m);
     all.extend(BELOW_LEDGE.map(|part| ledge_m + part * decay_m));
     all.retain(|z| *z <= top_m);
-    all.sort_by(f64::total_cmp);
+    let mut all = in_order(all, f64::total_cmp);
     all.dedup();
     all.into_iter().map(Length::from_m).collect()
 }

@@ -6,6 +6,7 @@
 //! samples, each slice is used once. Deterministic for a seed.
 
 use super::normal;
+use crate::numerics::order::in_order;
 
 /// How an input's errors are spread.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -79,8 +80,7 @@ pub fn latin_hypercube(inputs: &[Uncertain], samples: usize, seed: u64) -> Vec<V
 #[must_use]
 pub fn spread(rows: &[Vec<f64>], outputs: &[f64]) -> Option<Spread> {
     let inputs = rows.first()?.len();
-    let mut sorted = outputs.to_vec();
-    sorted.sort_by(f64::total_cmp);
+    let sorted = in_order(outputs.to_vec(), f64::total_cmp);
     let mut matters: Vec<f64> = (0..inputs)
         .map(|k| squared_correlation(rows.iter().map(|r| r[k]), outputs))
         .collect();

@@ -9,6 +9,7 @@
 //! The assignment itself is the Hungarian method of the library `pathfinding`,
 //! on whole picometres, so that ties are ties.
 
+use crate::numerics::order::in_order;
 use pathfinding::prelude::{Matrix, kuhn_munkres_min};
 
 use crate::metrology::{check_each, check_some};
@@ -147,10 +148,10 @@ impl StockTable {
 
     /// Least ceiling at which as few bores are too big as without one.
     fn ceiling(&self) -> i128 {
-        let mut levels: Vec<i128> = (0..self.sleeves.len())
+        let levels: Vec<i128> = (0..self.sleeves.len())
             .flat_map(|i| (0..self.bores.len()).filter_map(move |j| self.stock(i, j)))
             .collect();
-        levels.sort_unstable();
+        let mut levels = in_order(levels, i128::cmp);
         levels.dedup();
         let cost = |ceiling| self.assign(|i, j| self.allowed(i, j, ceiling)).0;
         let highest = levels.last().copied().unwrap_or(0);

@@ -204,8 +204,8 @@ pub fn JobScreen(
                             if left_out {
                                 job.left_out.retain(|c| *c != cylinder);
                             } else {
-                                job.left_out.push(cylinder);
-                                job.left_out.sort_unstable();
+                                let at = job.left_out.partition_point(|c| *c < cylinder);
+                                job.left_out.insert(at, cylinder);
                             }
                         });
                 }

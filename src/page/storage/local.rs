@@ -4,13 +4,14 @@
 //! until the page closes.
 
 use super::{Shelf, ShelfFault};
+use coldseat_core::numerics::order::each_once;
 use gloo_storage::{LocalStorage, Storage as _};
+use litemap::LiteMap;
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 thread_local! {
     /// Texts that the browser did not take.
-    static IN_MEMORY: RefCell<BTreeMap<String, String>> = const { RefCell::new(BTreeMap::new()) };
+    static IN_MEMORY: RefCell<LiteMap<String, String>> = const { RefCell::new(LiteMap::new_vec()) };
 }
 
 /// Local storage of this origin.
@@ -74,8 +75,6 @@ impl Shelf for Local {
             let count = storage.length().unwrap_or(0);
             keys.extend((0..count).filter_map(|index| storage.key(index).ok().flatten()));
         }
-        keys.sort();
-        keys.dedup();
-        keys
+        each_once(keys)
     }
 }

@@ -9,6 +9,7 @@
 use super::{Shelf, ShelfFault};
 pub use coldseat_core::document::slot::Slot;
 use coldseat_core::document::slot::{Peek, peek_slot, read_slot, write_slot};
+use coldseat_core::numerics::order::each_once;
 
 /// Prefix of all keys of jobs.
 pub const JOBS: &str = "coldseat/job/";
@@ -36,13 +37,16 @@ pub fn load(shelf: &dyn Shelf, name: &str) -> Result<Loaded, ShelfFault> {
     let mut loaded = Loaded::default();
     for (key, content) in contents(shelf, name)? {
         match read_slot(&content) {
-            Some(slot) => loaded.whole.push(slot),
+            Some(slot) => {
+                // The newest first.
+                let at = loaded
+                    .whole
+                    .partition_point(|s| s.sequence >= slot.sequence);
+                loaded.whole.insert(at, slot);
+            }
             None => loaded.damaged.push((key, content)),
         }
     }
-    loaded
-        .whole
-        .sort_by_key(|slot| core::cmp::Reverse(slot.sequence));
     Ok(loaded)
 }
 
@@ -212,10 +216,7 @@ pub fn id_of(key: &str) -> Option<String> {
 /// Names of all jobs, found by looking at every key.
 #[must_use]
 pub fn job_ids(shelf: &dyn Shelf) -> Vec<String> {
-    let mut ids: Vec<String> = shelf.keys().iter().filter_map(|key| id_of(key)).collect();
-    ids.sort();
-    ids.dedup();
-    ids
+    each_once(shelf.keys().iter().filter_map(|key| id_of(key)).collect())
 }
 
 /// What was kept because it could not be read.

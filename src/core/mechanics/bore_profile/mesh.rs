@@ -2,6 +2,7 @@
 //! edges of a jacket, and which cells belong to sleeve and block.
 
 use super::BoreProfileInput;
+use crate::numerics::order::in_order;
 
 /// How finely a profile is meshed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -189,8 +190,8 @@ impl Mesh {
     }
 }
 
-fn sorted(mut values: Vec<f64>) -> Vec<f64> {
-    values.sort_by(f64::total_cmp);
+fn sorted(values: Vec<f64>) -> Vec<f64> {
+    let mut values = in_order(values, f64::total_cmp);
     values.dedup_by(|b, a| (*b - *a).abs() < SAME_M);
     values
 }
