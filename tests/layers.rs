@@ -144,6 +144,23 @@ fn the_page_computes_nothing() {
     }
 }
 
+/// Leptos' own makes a type of every tag: a tenth more to fetch, unseen.
+#[test]
+fn markup_is_the_page_s_own() {
+    let mut seen = 0;
+    for (path, text) in sources("src/page") {
+        if code(&text).contains("view! {") {
+            seen += 1;
+            assert!(
+                text.contains("use coldseat_markup::view;"),
+                "{} writes Leptos' own markup: import coldseat_markup::view",
+                path.display()
+            );
+        }
+    }
+    assert!(seen > 30, "no markup found");
+}
+
 #[test]
 fn files_stay_short() {
     let mut long = Vec::new();

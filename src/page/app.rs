@@ -23,6 +23,7 @@ use crate::screens::shared::SharedScreen;
 use crate::screens::whole::WholeScreen;
 use crate::state::State;
 use crate::texts as t;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Which screen; a change of cylinder or step stays on one.
@@ -169,4 +170,5 @@ pub fn App() -> impl IntoView {
             <Pad />
         </div>
     }
+    .into_any()
 }

@@ -2,6 +2,7 @@
 //! machinery anew for every closure type it meets; boxed, it meets three, and
 //! the program is a good deal smaller.
 
+use crate::tag::Tag;
 use leptos::prelude::*;
 
 /// What a live part may show.
@@ -16,9 +17,15 @@ impl Shown for AnyView {
     }
 }
 
-impl Shown for Option<AnyView> {
+impl Shown for Tag {
     fn shown(self) -> AnyView {
-        self.unwrap_or_else(|| ().into_any())
+        self.into_any()
+    }
+}
+
+impl<T: Shown> Shown for Option<T> {
+    fn shown(self) -> AnyView {
+        self.map_or_else(|| ().into_any(), Shown::shown)
     }
 }
 

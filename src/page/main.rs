@@ -17,6 +17,7 @@ mod share;
 mod show;
 mod state;
 mod storage;
+mod tag;
 mod texts;
 
 fn main() {

@@ -15,6 +15,7 @@ pub mod section;
 pub mod staircase;
 pub mod wall_clock;
 
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// A mark of a drawing, in the units of its view box.
@@ -168,4 +169,5 @@ pub fn Hatching() -> impl IntoView {
             </defs>
         </svg>
     }
+    .into_any()
 }

@@ -10,6 +10,7 @@ use coldseat_core::job::again::{start_again, this_try};
 use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId, StepSpec};
 use coldseat_core::job::{Job, Owner};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Whether a sleeve can have come out at this step.

@@ -9,6 +9,7 @@ use coldseat_core::job::Field;
 use coldseat_core::job::all_low::AllLow;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Number, verdict and what goes with them; `all` is the chance over all

@@ -17,6 +17,7 @@ use coldseat_core::mechanics::bore_profile::BoreStress;
 use coldseat_core::quantity::format::{decimals, fixed};
 use coldseat_core::quantity::report::Fault;
 use coldseat_core::quantity::{Length, Pressure};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The part, open from the beginning or behind a line.

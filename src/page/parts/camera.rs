@@ -8,6 +8,7 @@ use crate::live::live;
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
+use coldseat_markup::view;
 use js_sys::{Array, Function, Object, Promise, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};

@@ -4,6 +4,7 @@
 use crate::live::words;
 use crate::texts as t;
 use coldseat_core::job::engine::{CYLINDERS_MOST, Layout};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// One of several.

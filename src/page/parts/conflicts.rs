@@ -7,6 +7,7 @@ use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::document::merge::{Conflict, conflicts};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The open job's, as a standing notice.

@@ -9,6 +9,7 @@ use crate::texts as t;
 use coldseat_core::job::drop::DropVerdict;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::report::Signal;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The signal of a drop.

@@ -4,6 +4,7 @@ use crate::texts as t;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::step::{Caution, StepSpec};
 use coldseat_core::quantity::report::Finding;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// What a calculation found beside its number.

@@ -7,6 +7,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::Owner;
 use coldseat_core::job::step::{Mark, StepSpec};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The marks of a step.

@@ -10,6 +10,7 @@ use crate::share::file::save_job;
 use crate::state::{State, Store};
 use crate::texts as t;
 use coldseat_core::document::row::BINNED;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// All notices that hold now.
@@ -158,7 +159,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }
+    view! { <div class="notices">{live(store)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }.into_any()
 }
 
 /// Hands the open job over as a file.

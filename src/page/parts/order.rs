@@ -7,6 +7,7 @@ use crate::texts as t;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::order::{OrderCheck, Standing};
 use coldseat_core::job::report::Signal;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The checks, one a line.

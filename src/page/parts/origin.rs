@@ -6,6 +6,7 @@ use crate::show;
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::origin::{Input, Origin};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The sheet, behind a button with words; where there is no number, why.

@@ -11,6 +11,7 @@ use coldseat_core::job::Place;
 use coldseat_core::job::field::Measure;
 use coldseat_core::quantity::format::{decimals, fixed, last_digit, signed};
 use coldseat_core::quantity::parse::parse;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The pad, where a reading is under the hand.
@@ -181,5 +182,5 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                 </button>
             </div>
         </section>
-    }
+    }.into_any()
 }

@@ -18,6 +18,7 @@ use coldseat_core::job::own_cuts::own_cuts as cuts_of;
 use coldseat_core::job::report::{Answer, Detail, More, StepReport};
 use coldseat_core::job::step::{Drawing, StepId, StepSpec};
 use coldseat_core::job::{Field, Owner};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The drawing of a step, where its numbers are there.

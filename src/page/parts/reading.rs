@@ -9,6 +9,7 @@ use crate::texts as t;
 use coldseat_core::job::check::Checked;
 use coldseat_core::job::{Owner, Place};
 use coldseat_core::quantity::format::number;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// How the label of a reading reads.

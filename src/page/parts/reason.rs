@@ -3,6 +3,7 @@
 
 use crate::live::words;
 use crate::state::{State, Target};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Words asked for, and whether their lack was complained of.

@@ -7,6 +7,7 @@ use crate::share::link::address_of;
 use crate::share::qr::qr;
 use crate::texts as t;
 use coldseat_core::document::link::Shared;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Link and code, behind a button with words; worked out while it is open.

@@ -21,6 +21,7 @@ use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::{Signal as Go, StepReport};
 use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
 use coldseat_core::job::{Field, Owner, Place};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The readings of a step, for an owner.

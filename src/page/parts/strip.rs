@@ -7,6 +7,7 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::report::State as Condition;
 use coldseat_core::job::step::StepId;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// A bore from above: an empty ring, a chord filling up, a punched centre, a

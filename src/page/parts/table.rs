@@ -3,6 +3,7 @@
 
 use crate::route::{Route, View};
 use crate::texts as t;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// A row.

@@ -12,6 +12,7 @@ use coldseat_core::job::step::{StepId, StepSpec};
 use coldseat_core::job::timing::{Expected, Wanted, expected};
 use coldseat_core::job::{Field, Owner, Place};
 use coldseat_core::quantity::Seconds;
+use coldseat_markup::view;
 use leptos::prelude::*;
 use std::time::Duration;
 

@@ -5,6 +5,7 @@ use crate::texts as t;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::report::{Figure, OneNumber, Signal};
 use coldseat_core::quantity::format;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The shape of a signal: an arrow goes on, two bars wait, a notched ring

@@ -25,6 +25,7 @@ use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId};
 use coldseat_core::job::{Field, Owner, Place};
 use coldseat_core::quantity::report::Level;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -115,6 +116,7 @@ pub fn DeckScreen(
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
+    .into_any()
 }
 
 /// What each hole that is not home still wants.

@@ -19,6 +19,7 @@ use coldseat_core::job::step::Caution;
 use coldseat_core::job::{Field, Place};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::format::{decimals, fixed};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// A slider's reach: from, to, step, in the unit of the sheet.
@@ -158,7 +159,7 @@ pub fn DropScreen() -> impl IntoView {
                 </div>
             </div>
         </div>
-    }
+    }.into_any()
 }
 
 fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {

@@ -18,6 +18,7 @@ use coldseat_core::job::order::{order_checks, order_signal};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Field, Job, Place};
 use coldseat_core::materials::MaterialId;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Sleeve and block.
@@ -417,4 +418,5 @@ pub fn EngineScreen(
         })}
         <div class="row">{export_button(state)} {acts(state, sheet)}</div>
     }
+    .into_any()
 }

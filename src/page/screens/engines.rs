@@ -7,6 +7,7 @@ use crate::screens::new::{engine_form, first_engine};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::Job;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -68,4 +69,5 @@ pub fn EnginesScreen() -> impl IntoView {
             </button>
         </div>
     }
+    .into_any()
 }

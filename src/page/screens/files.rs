@@ -10,6 +10,7 @@ use crate::share::file::save_all;
 use crate::share::import::{Line, Outcome, Preview, look_into, take};
 use crate::state::State;
 use crate::texts as t;
+use coldseat_markup::view;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -57,6 +58,7 @@ pub fn FilesScreen() -> impl IntoView {
         </section>
         {live(move || bin(state))}
     }
+    .into_any()
 }
 
 /// When the last backup was made, as the settings remember it.

@@ -12,6 +12,7 @@ use coldseat_core::job::handover::{Targets, targets};
 use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Job, UnitSystem};
 use coldseat_core::quantity::Length;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// From so many cylinders on the type is smaller, so that one page takes them.
@@ -41,6 +42,7 @@ pub fn FloorScreen(
         </div>
         <article class="record">{live(sheet)}</article>
     }
+    .into_any()
 }
 
 fn floor(id: &str, job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {

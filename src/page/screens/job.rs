@@ -11,6 +11,7 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::Owner;
 use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Head of every screen of a job: its name and its other screens.
@@ -227,6 +228,7 @@ pub fn JobScreen(
             </nav>
         </div>
     }
+    .into_any()
 }
 
 /// The open step of a cylinder.

@@ -12,6 +12,7 @@ use coldseat_core::document::backup::remind;
 use coldseat_core::document::row::Row;
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::report::State as Condition;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Jobs drawn at once; more at a tap. Two thousand lines would take a second.
@@ -181,6 +182,7 @@ pub fn JobsScreen() -> impl IntoView {
             <div class="row">{demos}</div>
         </section>
     }
+    .into_any()
 }
 
 /// Whether a job is in this list: not in the bin, no engine sheet.

@@ -13,6 +13,7 @@ use coldseat_core::job::report::State as Condition;
 use coldseat_core::job::{Job, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::Length;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Finished jobs that are looked into: the latest, so that a shop's old habits
@@ -38,6 +39,7 @@ pub fn LearntScreen() -> impl IntoView {
         <p class="quiet">{t::LEARNT_WHAT}</p>
         {live(shown)}
     }
+    .into_any()
 }
 
 /// Looks into finished jobs, one after the other, giving way to the hand.

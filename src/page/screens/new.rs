@@ -13,6 +13,7 @@ use coldseat_core::job::demo::Demo;
 use coldseat_core::job::engine::{Engine, Layout, profile_of};
 use coldseat_core::job::{Entries, Job, UnitSystem};
 use coldseat_core::materials::MaterialId;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Own numbers.
@@ -143,6 +144,7 @@ pub fn NewScreen() -> impl IntoView {
             {camera(state)}
         </div>
     }
+    .into_any()
 }
 
 /// Everything of an engine but its numbers.

@@ -21,6 +21,7 @@ use coldseat_core::job::handover::{deck_heights, gasket, not_done};
 use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
 use coldseat_core::job::step::{Mark, StepId};
 use coldseat_core::job::{Field, Job, Owner, Place, UnitSystem};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -77,6 +78,7 @@ pub fn RecordScreen(
         </div>
         <article class="record">{live(sheet)}</article>
     }
+    .into_any()
 }
 
 /// Cylinders at most for which the page has room for drawings.

@@ -6,6 +6,7 @@ use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -80,4 +81,5 @@ pub fn SettingsScreen() -> impl IntoView {
             <p>{t::STANDING_WORDS}</p>
         </section>
     }
+    .into_any()
 }

@@ -7,6 +7,7 @@ use crate::texts as t;
 use coldseat_core::document::link::Shared;
 use coldseat_core::job::engine::Engine;
 use coldseat_core::job::{Entries, Field, Owner};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -59,6 +60,7 @@ pub fn SharedScreen() -> impl IntoView {
         </h1>
         {body}
     }
+    .into_any()
 }
 
 fn contents(shared: &Shared) -> AnyView {

@@ -10,6 +10,7 @@ use crate::texts as t;
 use coldseat_core::job::Owner;
 use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Where a step is worked on, and whose it is. Without a cylinder: the first

@@ -1,7 +1,7 @@
 //! The steps of the whole job: enquiry, tests, choice of the sleeve, deck
 //! heights, room air, report.
 
-use crate::live::live;
+use crate::live::{Shown, live};
 use crate::parts::step::StepView;
 use crate::parts::strip::Strip;
 use crate::route::{Route, View};
@@ -11,6 +11,7 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::Owner;
 use coldseat_core::job::step::{STEPS, StepId, Subject};
+use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The screen.
@@ -62,7 +63,7 @@ pub fn WholeScreen(
             }
         });
         let several = owners.len() > 1;
-        let mut next = Some(next.into_any());
+        let mut next = Some(next.shown());
         let last = owners.len() - 1;
         let parts: Vec<AnyView> = owners
             .into_iter()
@@ -109,4 +110,5 @@ pub fn WholeScreen(
             </nav>
         </div>
     }
+    .into_any()
 }

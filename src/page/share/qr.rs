@@ -2,6 +2,7 @@
 //! modules of quiet round it, level M, version 13 at most, so that a phone's own
 //! camera reads it off a screen or a wall.
 
+use coldseat_markup::view;
 use leptos::prelude::*;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 use std::fmt::Write;
