@@ -1,7 +1,8 @@
 //! Every check, in order, with a headline each and one line at the end.
 //!
 //! The same for a person and for CI. The first check that fails ends the run:
-//! what comes after it would mostly fail for the same reason.
+//! what comes after it would mostly fail for the same reason. Those that need a
+//! browser run beside the others ([`crate::rows`]).
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -11,6 +12,7 @@ use crate::budget;
 use crate::fuzz;
 use crate::layout;
 use crate::page;
+use crate::rows::{Desk, Passed, Row};
 use crate::run::{self, Outcome, Trouble, cargo};
 use crate::setup::{Browser, Purpose, Toolbox, WASM_TARGET, python, set_up};
 
@@ -109,6 +111,10 @@ const CHECKS: [Check; 12] = [
 /// lack one.
 const OTHER_ENGINES: [&str; 2] = ["firefox::", "webkit::"];
 
+/// Browsers at a time, one a test: they wait for frames and drivers a good deal,
+/// so one more than there are cores; with more of them some starve.
+const THREADS: &str = "--test-threads=3";
+
 /// The package whose tests need a browser; the page's own tests are of its
 /// pure logic and run here.
 const NOT_NATIVE: [&str; 1] = ["--exclude=coldseat-browser-tests"];
@@ -133,64 +139,102 @@ impl Bench {
     }
 }
 
-/// Runs every check, or the one called `only`.
-pub fn check(only: Option<&str>) -> Outcome<()> {
-    let chosen: Vec<&Check> = CHECKS
-        .iter()
-        .filter(|check| only.is_none_or(|name| name == check.name))
-        .collect();
-    if chosen.is_empty() {
+/// The checks that run beside those before them when all are run: they wait for
+/// browsers, which leaves a core to the others.
+const BESIDE: [&str; 5] = ["wasm", "build", "browser", "single", "engines"];
+
+/// The first check beside which they run; those before it find what a person
+/// mends in a minute.
+const FIRST_BESIDE: &str = "native";
+
+/// The checks called `only`, names with commas between them, or all.
+fn chosen(only: Option<&str>) -> Outcome<Vec<(usize, &'static Check)>> {
+    let all = || CHECKS.iter().enumerate();
+    let Some(only) = only else {
+        return Ok(all().collect());
+    };
+    let known = names();
+    if let Some(name) = only.split(',').find(|name| !known.contains(name)) {
         return Err(Trouble::new(
-            format!("no check is called `{}`", only.unwrap_or_default()),
-            format!("choose from {}", names().join(", ")),
+            format!("no check is called `{name}`"),
+            format!("choose from {}", known.join(", ")),
         ));
     }
+    let wanted: Vec<&str> = only.split(',').collect();
+    Ok(all().filter(|(_, c)| wanted.contains(&c.name)).collect())
+}
+
+/// Runs every check, or those called `only`; as a row of another run where it
+/// has a desk with that.
+pub fn check(only: Option<&str>, desk: Option<&Desk>) -> Outcome<()> {
+    let mut chosen = chosen(only)?;
     let own_program = std::env::current_exe().map_err(|error| {
         Trouble::new(
             format!("this program's own path: {error}"),
             "run it again through cargo",
         )
     })?;
-    let tools = if chosen.iter().any(|check| check.needs == Needs::Tools) {
+    let tools = if chosen.iter().any(|(_, check)| check.needs == Needs::Tools) {
         Some(set_up(Purpose::Tests)?)
     } else {
         None
     };
     page::fetch_crates()?;
     let bench = Bench { own_program, tools };
-
-    let mut lines = Vec::new();
-    let mut passed = 0;
-    for (done, check) in chosen.iter().enumerate() {
-        let number = done + 1;
-        println!(
-            "\n== {number}/{} {}: {}",
-            chosen.len(),
-            check.name,
-            check.headline
-        );
-        let begun = Instant::now();
-        let tests = (check.run)(&bench).map_err(|trouble| {
-            Trouble::new(
-                format!("check `{}`: {}", check.name, trouble.what),
-                format!(
-                    "{}; then `cargo xtask test --only {}`",
-                    trouble.remedy, check.name
-                ),
-            )
-        })?;
-        passed += tests;
-        let seconds = begun.elapsed().as_secs_f64();
-        lines.push(match tests {
-            0 => format!("{:>10}  passed in {seconds:.0} s", check.name),
-            _ => format!("{:>10}  {tests} passed in {seconds:.0} s", check.name),
-        });
+    if only.is_none() {
+        chosen.retain(|(_, check)| !BESIDE.contains(&check.name));
     }
+
+    let mut beside: Option<Row> = None;
+    let mut passed = Vec::new();
+    for (at, check) in chosen {
+        if only.is_none() && check.name == FIRST_BESIDE {
+            beside = Some(Row::start(&bench.own_program, &BESIDE)?);
+        }
+        let is_over = desk.is_some_and(Desk::is_stopped);
+        if is_over || beside.as_mut().is_some_and(Row::has_failed) {
+            break;
+        }
+        match run_one(&bench, at, check) {
+            Ok(one) => passed.push(one),
+            Err(trouble) => {
+                if let Some(row) = beside {
+                    row.stop();
+                }
+                return Err(trouble);
+            }
+        }
+    }
+    if let Some(row) = beside {
+        passed.extend(row.end()?);
+    }
+    if let Some(desk) = desk {
+        return desk.tell(&passed);
+    }
+    let lines: Vec<String> = passed.iter().map(Passed::line).collect();
     println!("\n{}\n", lines.join("\n"));
-    if passed > 0 {
-        println!("{passed} passed, 0 failed");
+    match passed.iter().map(|one| one.tests).sum::<u64>() {
+        0 => (),
+        tests => println!("{tests} passed, 0 failed"),
     }
     Ok(())
+}
+
+fn run_one(bench: &Bench, at: usize, check: &Check) -> Outcome<Passed> {
+    let Check { name, headline, .. } = check;
+    println!("\n== {}/{} {name}: {headline}", at + 1, CHECKS.len());
+    let begun = Instant::now();
+    let tests = (check.run)(bench).map_err(|trouble| {
+        Trouble::new(
+            format!("check `{name}`: {}", trouble.what),
+            format!("{}; then `cargo xtask test --only {name}`", trouble.remedy),
+        )
+    })?;
+    Ok(Passed {
+        name: (*name).to_owned(),
+        tests,
+        seconds: begun.elapsed().as_secs_f64(),
+    })
 }
 
 fn format(_: &Bench) -> Outcome<u64> {
@@ -341,8 +385,7 @@ fn browser(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests", "--tests"])
-            // Each test has a browser of its own; more than two starve.
-            .args(["--", "--test-threads=2"])
+            .args(["--", THREADS])
             .args(OTHER_ENGINES.map(|name| format!("--skip={name}")))
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
@@ -355,7 +398,7 @@ fn single(bench: &Bench) -> Outcome<u64> {
             .args(["test", "-p", "coldseat-browser-tests"])
             // The widths are the style sheet's business, which is the same.
             .args(["--test", "page", "--", "demos::", "everyone::"])
-            .args(["--test-threads=2", "--skip=sideways"])
+            .args([THREADS, "--skip=sideways"])
             .env("COLDSEAT_FORM", "one-file")
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
@@ -365,7 +408,7 @@ fn engines(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests"])
-            .args(["--test", "page", "--", "--test-threads=2"])
+            .args(["--test", "page", "--", THREADS])
             .args(OTHER_ENGINES)
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
@@ -441,7 +484,7 @@ mod tests {
 
     #[test]
     fn an_unknown_check_is_named_with_the_known_ones() {
-        let trouble = check(Some("everything")).map_err(|trouble| trouble.to_string());
+        let trouble = check(Some("native,everything"), None).map_err(|trouble| trouble.to_string());
         assert!(
             trouble.is_err_and(|text| text.contains("`everything`") && text.contains("lint-wasm"))
         );

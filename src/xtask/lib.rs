@@ -17,6 +17,7 @@ pub mod lighthouse;
 pub mod one_file;
 pub mod page;
 pub mod precache;
+pub mod rows;
 pub mod run;
 pub mod server;
 pub mod setup;

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use lexopt::prelude::{Long, Short, Value, ValueExt as _};
+use xtask::rows::Desk;
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
@@ -17,7 +18,7 @@ Usage: cargo xtask COMMAND
   build [--into DIR]              set up, build the page into DIR (dist/)
   single-file [--into DIR]        the whole page as one file that needs no server,
                                   coldseat.html in DIR (dist-single/)
-  test [--only CHECK]             set up, run every check, or one
+  test [--only CHECK,CHECK]       set up, run every check, or some
   lighthouse                      set up, build, hold the page against Lighthouse
   bench                           set up, time the core here and in a browser
   fuzz [--seconds N]              hostile bytes for whatever reads them, N s a target
@@ -48,6 +49,7 @@ struct Wishes {
     seconds: Option<u64>,
     into: Option<PathBuf>,
     only: Option<String>,
+    row: Option<Desk>,
     lan: bool,
 }
 
@@ -60,6 +62,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
             Long("seconds") => wishes.seconds = Some(parser.value()?.parse()?),
             Long("into") => wishes.into = Some(layout::absolute(parser.value()?.into())),
             Long("only") => wishes.only = Some(parser.value()?.string()?),
+            Long("row") => wishes.row = Some(Desk::at(parser.value()?.into())),
             Long("lan") => wishes.lan = true,
             Long("help") | Short('h') => wishes.command = Some("help".to_owned()),
             Value(value) if wishes.command.is_none() => wishes.command = Some(value.string()?),
@@ -104,7 +107,7 @@ fn command() -> Outcome<()> {
         (Some("fuzz"), None) => fuzz::fuzz(wishes.seconds.unwrap_or(fuzz::LONG)),
         (Some("lighthouse"), None) => lighthouse::lighthouse(),
         (Some("bench"), None) => bench::bench(),
-        (Some("test"), None) => check::check(wishes.only.as_deref()),
+        (Some("test"), None) => check::check(wishes.only.as_deref(), wishes.row.as_ref()),
         (Some(other), _) => Err(Trouble::new(
             format!("`{other}` is no command, or its folder is missing or one too many"),
             see_help,
