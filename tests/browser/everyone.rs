@@ -6,10 +6,11 @@ use std::fs;
 
 use anyhow::{Context, Result, bail, ensure};
 use coldseat_browser_tests::{Bench, Role, Setting, Size, Theme, containing, places};
+use serde_json::json;
 
 /// WCAG 2.2 A, AA, and AAA where it says more of contrast, and good practice.
 const RULES: &str = "
-    const found = await axe.run(document, { runOnly: [
+    const found = await axe.run(document, { resultTypes: ['violations'], runOnly: [
         'wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa',
         'best-practice'] });
     return { passed: found.passes.length, broken: found.violations.map((rule) =>
@@ -67,7 +68,10 @@ async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<(
         page.go(&place).await?;
         // What is folded has to keep the rules too.
         page.script_awaiting(UNFOLD).await?;
-        page.script(&rules, vec![]).await?;
+        // Another place in the same page leaves them standing.
+        if page.script("return !window.axe", vec![]).await? == json!(true) {
+            page.script(&rules, vec![]).await?;
+        }
         let found = page.script_awaiting(RULES).await?;
         ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
         let small = page.script(SMALL_TARGETS, vec![]).await?;
