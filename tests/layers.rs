@@ -157,6 +157,12 @@ fn markup_is_the_page_s_own() {
                 path.display()
             );
         }
+        // A kilobyte for each kind of value.
+        assert!(
+            !code(&text).contains(" Memo::new(") || text.contains("use crate::memo::Memo;"),
+            "{} keeps Leptos' own memos: import crate::memo::Memo",
+            path.display()
+        );
     }
     assert!(seen > 30, "no markup found");
 }

@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::drawings::Hatching;
 use crate::live::{live, maybe, words};
+use crate::memo::Memo;
 use crate::offline;
 use crate::parts::notice::Notices;
 use crate::parts::pad::Pad;

@@ -9,6 +9,7 @@ mod feedback;
 mod keeper;
 mod library;
 mod live;
+mod memo;
 mod offline;
 mod parts;
 mod route;

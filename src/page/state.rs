@@ -6,6 +6,7 @@ use crate::browser;
 use crate::desk::Desk;
 use crate::keeper::{self, Keeping};
 use crate::library::{self, Kept, Listed, OpenJob};
+use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::storage::local::Local;
 use crate::storage::slots::SHOP;

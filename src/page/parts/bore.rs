@@ -4,6 +4,7 @@
 
 use crate::drawings::profile::{bore_profile, pressure_down, told};
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::parts::findings::findings;
 use crate::show::{bare, length, length_unit, number};
 use crate::state::State;

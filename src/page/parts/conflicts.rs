@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::memo::Memo;
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;

@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::parts::reason::Reason;
 use crate::state::{State, Target};
 use crate::texts as t;

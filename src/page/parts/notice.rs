@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::memo::Memo;
 use crate::offline;
 use crate::parts::conflicts::conflict_notice;
 use crate::route::{Route, View};

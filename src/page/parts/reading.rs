@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;

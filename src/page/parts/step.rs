@@ -2,6 +2,7 @@
 //! only renderer of steps; what a step has is data in the core.
 
 use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::again::came_out;
 use crate::parts::answer::head;
 use crate::parts::bore::bore_down;

@@ -2,6 +2,7 @@
 //! by shape and word.
 
 use crate::live::{live, maybe, words};
+use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;

@@ -4,6 +4,7 @@
 use crate::browser;
 use crate::feedback;
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::show;
 use crate::state::{State, Target};

@@ -3,6 +3,7 @@
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::drawings::deck_map::deck_map;
 use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::answer::{chance_row, pairs};
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;

@@ -2,6 +2,7 @@
 
 use crate::answers::DropAnswer;
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::parts::choice::{Choice, materials};
 use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::cautions;

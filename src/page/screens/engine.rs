@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::choice::{Choice, Line, counts, layouts, materials};
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;

@@ -2,6 +2,7 @@
 
 use crate::browser;
 use crate::live::{live, maybe};
+use crate::memo::Memo;
 use crate::parts::step::StepView;
 use crate::parts::strip::Strip;
 use crate::parts::timer::RunningTimers;

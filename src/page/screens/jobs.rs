@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::library::{Kept, Listed};
 use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
 use crate::screens::files::last_backup;

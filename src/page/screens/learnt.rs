@@ -4,6 +4,7 @@ use crate::browser;
 use crate::drawings::lessons::lesson;
 use crate::keeper;
 use crate::live::live;
+use crate::memo::Memo;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::assess::assess;

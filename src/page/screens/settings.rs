@@ -1,6 +1,7 @@
 //! Settings of the shop: units, gauges, the number pad.
 
 use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::choice::Choice;
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};

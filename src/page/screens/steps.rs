@@ -2,6 +2,7 @@
 //! whole job and of the decks.
 
 use crate::live::{live, words};
+use crate::memo::Memo;
 use crate::parts::answer::summary;
 use crate::parts::verdict::shape;
 use crate::route::{Route, View};

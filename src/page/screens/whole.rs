@@ -2,6 +2,7 @@
 //! heights, room air, report.
 
 use crate::live::{Shown, live};
+use crate::memo::Memo;
 use crate::parts::step::StepView;
 use crate::parts::strip::Strip;
 use crate::route::{Route, View};
