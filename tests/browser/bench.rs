@@ -278,8 +278,13 @@ impl Visitor {
         &self.page
     }
 
-    /// Closes the browser as a person does, and opens it again at the page.
+    /// Closes the browser as a person does, and opens it again at the page. Of
+    /// WebKit, which would keep nothing, only the tab.
     pub async fn come_again(&mut self) -> Result<()> {
+        if self.engine == Engine::WebKit {
+            self.page.leave_for_an_empty_tab().await?;
+            return self.page.go("").await;
+        }
         let profile = self.profile.path();
         let client = self.driver.open(profile, Frames::Screen).await?;
         self.page = Page::new(client, self.engine, self.address.clone());

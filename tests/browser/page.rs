@@ -123,6 +123,14 @@ impl Page {
         Ok(())
     }
 
+    /// Closes the tab that is open, for an empty one in its place.
+    pub async fn leave_for_an_empty_tab(&self) -> Result<()> {
+        let tab = self.client.new_window(true).await.context("a new tab")?;
+        self.client.close_window().await.context("closing a tab")?;
+        self.client.switch_to_window(tab.handle).await?;
+        Ok(())
+    }
+
     /// Reloads and waits until the page stands.
     pub async fn reload(&self) -> Result<()> {
         if self.engine == Engine::Firefox {

@@ -3,7 +3,7 @@
 //! single` plays the demo jobs and holds the screens to the rules from the file.
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Folder, Page, Role, Setting, containing};
+use coldseat_browser_tests::{Bench, Engine, Folder, Key, Page, Role, Setting, containing};
 
 const ONE_FILE: fn() -> Setting = || Setting {
     folder: Folder::OneFile,
@@ -96,4 +96,47 @@ async fn an_engine_goes_out_as_a_line_to_paste_and_comes_in_by_it() -> Result<()
     let complaints = page.complaints().await?;
     ensure!(complaints.is_empty(), "{complaints:?}");
     Ok(())
+}
+
+/// Opened from the disk, a reading typed, loaded anew: it is still there.
+async fn a_reading_stays(engine: Engine) -> Result<()> {
+    let bench = Bench::open_in(engine, ONE_FILE(), "").await?;
+    let page = bench.page();
+    let place = page.script("return location.protocol", vec![]).await?;
+    ensure!(place == "file:", "opened at {place}");
+    begin(page).await?;
+    let job = page.job().await?;
+    let reading = || containing("Counterbore depth: 12 o'clock");
+    page.go(&format!("{job}/cylinder/1/counterbore")).await?;
+    page.write(reading(), "0.4123").await?;
+    page.press(Key::Enter).await?;
+    page.until("saved", async || {
+        let script = "return document.querySelector('.keeping').innerText";
+        Ok((page.script(script, vec![]).await? == "saved").then_some(()))
+    })
+    .await?;
+    page.reload().await?;
+    let found = page.value(reading()).await?;
+    ensure!(found == "0.4123", "{engine:?}: it became {found}");
+    let complaints = page.complaints().await?;
+    ensure!(complaints.is_empty(), "{engine:?}: {complaints:?}");
+    Ok(())
+}
+
+mod firefox {
+    use super::*;
+
+    #[tokio::test]
+    async fn a_reading_typed_from_the_disk_stays() -> Result<()> {
+        a_reading_stays(Engine::Firefox).await
+    }
+}
+
+mod webkit {
+    use super::*;
+
+    #[tokio::test]
+    async fn a_reading_typed_from_the_disk_stays() -> Result<()> {
+        a_reading_stays(Engine::WebKit).await
+    }
 }

@@ -432,4 +432,9 @@ mod webkit {
     async fn broken_updates_break_nothing() -> Result<()> {
         always_whole(Engine::WebKit, FAULTS_ELSEWHERE).await
     }
+
+    #[tokio::test]
+    async fn a_version_that_waits_is_taken_at_the_next_cold_start() -> Result<()> {
+        a_cold_start_takes_what_waits(Engine::WebKit).await
+    }
 }
