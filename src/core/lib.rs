@@ -31,6 +31,7 @@
 //! | the shop's own scatter | [`metrology::scatter`] |
 //! | passes and cutter setting | [`planning::bore`] |
 //! | counterbore depth, stand-proud | [`planning::counterbore`] |
+//! | chance that any flange stays low | [`planning::counterbore::any_low`], of a job [`job::all_low`] |
 //! | deck cut | [`planning::deck`] |
 //! | fire-ring groove | [`planning::groove`] |
 //! | wall, web, flats | [`planning::web`] |
