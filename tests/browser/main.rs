@@ -8,6 +8,7 @@
     reason = "a test says enough by failing"
 )]
 
+mod asides;
 mod bore;
 mod demos;
 mod engines;

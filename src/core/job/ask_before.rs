@@ -90,8 +90,8 @@ impl View<'_> {
         })?)
     }
 
-    /// Time, nitrogen and price. Nitrogen is the sleeves' own, with half of
-    /// the vapour's cold used; bath fill and losses are the shop's to add.
+    /// Time, nitrogen and price. The sleeves' own nitrogen has half of the
+    /// vapour's cold used; bath fill and what stands away come apart.
     pub(super) fn estimate(&self) -> Result<Outcome, Hindrance> {
         let hours = |field| {
             self.single(field)
@@ -102,6 +102,9 @@ impl View<'_> {
             Err(Hindrance::Engine(_)) => 0.0,
             Err(other) => return Err(other),
         };
+        let bath_fill_l = self.own(Field::BathFill).unwrap_or(0.0);
+        let loss_l_per_h = self.own(Field::StandingLoss).unwrap_or(0.0);
+        let standing = Seconds::from_s(3600.0 * self.own(Field::StandingHours).unwrap_or(0.0));
         let answer = estimate(&EstimateInput {
             holes: self.job.cylinders().count(),
             per_job: hours(Field::HoursJob)?,
@@ -110,9 +113,9 @@ impl View<'_> {
             spare_sleeves: 0,
             sleeve_price: self.own(Field::SleevePrice).unwrap_or(0.0),
             nitrogen_per_sleeve_l: per_sleeve_l,
-            bath_fill_l: 0.0,
-            loss_l_per_h: 0.0,
-            standing: Seconds::from_s(0.0),
+            bath_fill_l,
+            loss_l_per_h,
+            standing,
             nitrogen_spare: 0.25,
             litre_price: self.own(Field::LitrePrice).unwrap_or(0.0),
             other_price: self.own(Field::OtherPrice).unwrap_or(0.0),
@@ -122,6 +125,12 @@ impl View<'_> {
             answer: Answer::More(vec![
                 plain(Detail::Hours, answer.work.as_s() / 3600.0),
                 plain(Detail::Sleeves, answer.sleeves as f64),
+                plain(
+                    Detail::SleevesNitrogen,
+                    per_sleeve_l * answer.sleeves as f64,
+                ),
+                plain(Detail::BathFill, bath_fill_l),
+                plain(Detail::StoodAway, loss_l_per_h * standing.as_s() / 3600.0),
                 plain(Detail::Nitrogen, answer.nitrogen_l),
             ]),
             ..says(StepId::Enquiry, Signal::Go, number)

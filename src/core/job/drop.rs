@@ -134,7 +134,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Miss
     if !missing.is_empty() {
         return Err(missing);
     }
-    let sleeve_material = Material::catalogue(job.engine.sleeve_material);
+    let sleeve_material = sleeve_material(job);
     let block_material = Material::catalogue(job.engine.block_material);
     let od20_m = od_m / (1.0 + sleeve_material.strain(Temperature::from_k(sleeve_k)));
     let bore20_m = bore_m / (1.0 + block_material.strain(Temperature::from_k(block_k)));
@@ -162,13 +162,30 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Miss
     })
 }
 
+/// The sleeve's material, its contraction as the shop has measured it where it
+/// has: the table's, scaled so that a sleeve of nominal diameter shrinks by as
+/// much from shop to bath.
+#[must_use]
+pub fn sleeve_material(job: &Job) -> Material {
+    let table = Material::catalogue(job.engine.sleeve_material);
+    let measured = (|| {
+        let shrink_m = job.engine_si(Field::ChillShrink).filter(|m| *m > 0.0)?;
+        let od_m = job.engine_si(Field::NominalOd)?;
+        let room = Temperature::from_k(job.engine_si(Field::RoomTemperature)?);
+        let by_table =
+            od_m * (table.strain(room) - table.strain(BATH)) / (1.0 + table.strain(room));
+        Some(shrink_m / by_table)
+    })();
+    measured.map_or(table.clone(), |factor| table.with_expansion_scale(factor))
+}
+
 /// How high the flange of a sleeve may climb at most while it warms in a bore
 /// that grips it at bath temperature.
 #[must_use]
 pub fn climb_ceiling(job: &Job) -> Option<Length> {
     let length_m = job.engine_si(Field::SleeveLength)?;
     let room = Temperature::from_k(job.engine_si(Field::RoomTemperature)?);
-    let material = Material::catalogue(job.engine.sleeve_material);
+    let material = sleeve_material(job);
     Some(Length::from_m(
         length_m * (material.strain(room) - material.strain(BATH)),
     ))

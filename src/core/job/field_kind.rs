@@ -38,6 +38,8 @@ impl UnitSystem {
 pub enum Measure {
     /// A length of any kind.
     Length,
+    /// The height of a surface's roughness: micrometres in every shop.
+    Roughness,
     /// A temperature.
     Temperature,
     /// A gauge pressure.
@@ -59,6 +61,7 @@ impl Measure {
         match (self, system) {
             (Self::Length, UnitSystem::Inch) => Unit::Inch,
             (Self::Length, UnitSystem::Metric) => Unit::Millimetre,
+            (Self::Roughness, _) => Unit::Micrometre,
             (Self::Temperature, UnitSystem::Inch) => Unit::Fahrenheit,
             (Self::Temperature, UnitSystem::Metric) => Unit::Celsius,
             (Self::Pressure, UnitSystem::Inch) => Unit::Psi,

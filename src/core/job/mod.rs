@@ -26,7 +26,10 @@ pub mod drop;
 pub mod engine;
 pub mod field;
 mod field_kind;
+#[cfg(test)]
+mod field_tests;
 pub mod flange_stress;
+pub mod grip;
 pub mod handover;
 pub mod learnt;
 pub mod ledger;
@@ -34,6 +37,8 @@ pub mod loads;
 pub mod order;
 pub mod origin;
 pub mod own_cuts;
+pub mod pairs;
+pub mod passes;
 pub mod profile;
 #[cfg(test)]
 mod profile_tests;

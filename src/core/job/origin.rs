@@ -90,6 +90,7 @@ fn trial(field: Field, si: f64) -> f64 {
     match field.spec().measure {
         Measure::Length if field == Field::WallReading => 50.8e-6,
         Measure::Length => 2.54e-6,
+        Measure::Roughness => 1e-6,
         Measure::Temperature | Measure::Time => 1.0,
         Measure::Pressure | Measure::Force | Measure::Plain | Measure::Choice => 0.01 * si.abs(),
     }

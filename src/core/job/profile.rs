@@ -21,7 +21,7 @@ use crate::mechanics::block_ring::{
 use crate::mechanics::bore_profile::{
     BoreProfile, BoreProfileInput, Flange, Jacket, Joint, bore_profile, bored_profile,
 };
-use crate::mechanics::rings::{Elastic, PressFit, press_fit};
+use crate::mechanics::rings::{Elastic, press_fit};
 use crate::numerics::order::in_order;
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
@@ -366,21 +366,7 @@ pub fn field_of(fault: &Fault) -> Field {
 pub fn profile(needs: &ProfileNeeds) -> Result<Profile, Fault> {
     let input = &needs.input;
     let (shape, bored) = fitted_and_bored(needs)?;
-    let lame = press_fit(&PressFit {
-        sleeve_inner: input.sleeve_inner,
-        joint: input.sleeve_outer,
-        block_outer: input.jacket.map_or(input.block_outer, |jacket| {
-            Diameter::from_m(input.sleeve_outer.as_m() + 2.0 * jacket.wall.as_m())
-        }),
-        sleeve: input.sleeve,
-        block: input.block,
-        interference: input.interference,
-        rz_sleeve: Length::from_m(0.0),
-        rz_bore: Length::from_m(0.0),
-        smoothing: 0.0,
-        length: input.length,
-        friction: 0.0,
-    })?;
+    let lame = press_fit(&needs.rings())?;
     let loaded = |load: Force| {
         bore_profile(&BoreProfileInput {
             clamp: load,

@@ -175,7 +175,13 @@ pub enum Detail {
     Hours,
     /// Sleeves to buy.
     Sleeves,
-    /// Nitrogen, litres.
+    /// Nitrogen that the sleeves boil off, litres.
+    SleevesNitrogen,
+    /// Nitrogen that fills the bath, litres.
+    BathFill,
+    /// Nitrogen that is lost by standing, litres.
+    StoodAway,
+    /// Nitrogen to buy, litres.
     Nitrogen,
     /// Clock point and level of the thinnest wall, as an index.
     Thinnest,

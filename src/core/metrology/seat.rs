@@ -105,6 +105,10 @@ pub struct Seat {
     pub p_seated: f64,
     /// Chance asked for.
     pub confidence: f64,
+    /// The most these gauges can show: the chance of a flange read at no gap.
+    pub best: f64,
+    /// The most they could with a depth gauge half as unsure.
+    pub best_with_half_depth: f64,
     /// What is said of it.
     pub verdict: SeatVerdict,
     /// What wants a look.
@@ -206,6 +210,11 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         .hypot(input.u_thickness.as_m())
         .hypot(input.u_depth.as_m());
     let limit = input.gap_limit.as_m();
+    let half_depth = Length::from_m(
+        u_height
+            .hypot(input.u_thickness.as_m())
+            .hypot(0.5 * input.u_depth.as_m()),
+    );
     let p_seated = chance(gap_mean, limit, u_gap);
     let mut findings = Vec::new();
     let moving = Movement::of(input.pulls, u_height);
@@ -253,6 +262,8 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         tilt: Length::from_m(tilt),
         settle: lengths(&moving.settle),
         returned: moving.returned,
+        best: best_chance(input.gap_limit, Length::from_m(u_gap)),
+        best_with_half_depth: best_chance(input.gap_limit, half_depth),
         still: Length::from_m(noise(input.u_height.as_m())),
         stopped: moving.stopped,
         p_seated,

@@ -136,6 +136,8 @@ fn table(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> Option<
             }
             rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
             rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
+            rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
+            rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
             rows
         }
     };

@@ -2,12 +2,14 @@
 
 pub mod again;
 pub mod answer;
+pub mod aside;
 pub mod bore;
 pub mod camera;
 pub mod choice;
 pub mod conflicts;
 pub mod drop_answer;
 pub mod findings;
+pub mod fold;
 pub mod keys;
 pub mod marks;
 pub mod notice;

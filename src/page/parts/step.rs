@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::again::came_out;
 use crate::parts::answer::head;
+use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture};
 use crate::parts::findings::{cautions, help};
@@ -305,7 +306,7 @@ pub fn StepView(
                 {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>
-            <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
+            <div class="step-aside">{beside(state, spec.id, owner, units)} {from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
     .into_any()

@@ -58,9 +58,22 @@ const ENGINE: &[Field] = &[
     Field::RingGapHigh,
 ];
 
+/// The fit in the running engine, and the faces it joins.
+const SERVICE: &[Field] = &[
+    Field::RzSleeve,
+    Field::RzBore,
+    Field::Smoothing,
+    Field::RunSleeve,
+    Field::RunBlock,
+    Field::GasPressure,
+    Field::ChillShrink,
+];
+
 /// Bar, hone, ram and rod.
 const TOOLS: &[Field] = &[
     Field::Spindle,
+    Field::Passes,
+    Field::LastCut,
     Field::HoneStroke,
     Field::HoneTurns,
     Field::HoneCycles,
@@ -407,6 +420,7 @@ pub fn EngineScreen(
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
         {order(state)}
         {folded(state, t::TOOLS, TOOLS, false)}
+        {folded(state, t::SERVICE, SERVICE, false)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}
         {folded(state, t::GAUGES, GAUGES, false)}

@@ -25,8 +25,8 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
     match calculation {
         Calculation::None => ["", "", ""],
         Calculation::Estimate => [
-            "Hours times the price of an hour, a sleeve for each hole, the nitrogen the sleeves boil off and a quarter more, and everything else.",
-            "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 n V_N2 p_litre + other",
+            "Hours times the price of an hour, a sleeve for each hole, the nitrogen (what the sleeves boil off, the bath's fill, what stands away, and a quarter more), and everything else.",
+            "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 (n V_N2 + V_fill + loss h_stand) p_litre + other",
             "The shop's own rates; nitrogen by the chill of this sleeve.",
         ],
         Calculation::Apart => [
@@ -218,7 +218,7 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
         Measure::Plain | Measure::Choice => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
         Measure::Pressure | Measure::Force => show::number(si, unit),
-        Measure::Length => format!(
+        Measure::Length | Measure::Roughness => format!(
             "{} {}",
             format::fixed(unit.from_si(si), format::decimals(unit) + 1),
             unit.symbol()

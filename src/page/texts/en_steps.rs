@@ -13,7 +13,7 @@ use coldseat_core::quantity::report::{Fault, Finding};
 pub const fn help(step: StepId) -> &'static str {
     match step {
         StepId::Enquiry => {
-            "Engine, what it suffers from, sleeves fitted and deck cuts made before. Ask for the pistons and the gasket data with the block. The price counts the hours, a sleeve a hole and the nitrogen the sleeves boil off; bath fill and losses belong under the rest."
+            "Engine, what it suffers from, sleeves fitted and deck cuts made before. Ask for the pistons and the gasket data with the block. The price counts the hours, a sleeve a hole and the nitrogen: what the sleeves boil off, what fills the bath, and what is lost by standing."
         }
         StepId::Intake => {
             "Note who brought what and in which state. Number the main caps, mark the end of cylinder 1 on the block: holes counted from the wrong end swap sleeves."
@@ -56,7 +56,7 @@ pub const fn help(step: StepId) -> &'static str {
             "The chamfer on the ledge's edge must clear the fillet under the flange, or the flange rides on it and drops later."
         }
         StepId::Fit => {
-            "Diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit."
+            "Diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit. A fitted sleeve moves its neighbours: measure all bores before the first sleeve goes in."
         }
         StepId::Clean => {
             "Wash bore and counterbore, blue the ledge, look at the corner with a light: no chip, no burr."

@@ -2,6 +2,7 @@
 //! second file with the same names.
 
 mod en;
+mod en_aside;
 mod en_bore;
 mod en_drawings;
 mod en_keeping;
@@ -11,6 +12,7 @@ mod en_origin;
 mod en_share;
 mod en_steps;
 pub use en::*;
+pub use en_aside::*;
 pub use en_bore::*;
 pub use en_drawings::*;
 pub use en_keeping::*;

@@ -80,6 +80,15 @@ pub(super) const ENGINE: &[&str] = &[
     "groove_land",
     "gasket_grades",
     "deck_sd",
+    "rz_sleeve",
+    "rz_bore",
+    "smoothing",
+    "run_sleeve",
+    "run_block",
+    "gas_pressure",
+    "passes",
+    "last_cut",
+    "chill_shrink",
 ];
 
 /// Fields of the cold drop, by their bit.

@@ -1,0 +1,224 @@
+//! What a step has beside its one number: what the fit holds, the passes of the
+//! bar, which sleeve goes in which hole. Behind lines of their own.
+
+use crate::browser;
+use crate::parts::answer::pairs as rows;
+use crate::parts::findings::findings;
+use crate::parts::fold::fold;
+use crate::parts::table::{Line, cell, table};
+use crate::show::{bare, length, number, tenths};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::grip::{Grip, grip};
+use coldseat_core::job::pairs::{Pairs, number_sleeves, pairs};
+use coldseat_core::job::passes::{NoPasses, passes};
+use coldseat_core::job::profile::needs;
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::{Field, Job, Owner};
+use coldseat_core::mechanics::service::Service;
+use coldseat_core::quantity::bounds::TEMPERATURE;
+use coldseat_core::quantity::{Force, Pressure, Temperature};
+use coldseat_markup::view;
+use leptos::prelude::*;
+
+/// The parts of a step.
+pub fn beside(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Option<AnyView> {
+    let Owner::Cylinder(cylinder) = owner else {
+        return None;
+    };
+    let holds = move || {
+        fold(t::GRIP, move || {
+            asked(state, |job| grip_view(state, job, cylinder, units))
+        })
+    };
+    let bar = move || {
+        fold(t::PASSES, move || {
+            asked(state, |job| passes_view(job, cylinder, units))
+        })
+    };
+    let which = move || {
+        fold(t::PAIRS, move || {
+            asked(state, |job| pairs_view(state, job, units))
+        })
+    };
+    match step {
+        StepId::Sleeve => Some(which()),
+        StepId::Bore => Some(view! { {bar()} {which()} }.into_any()),
+        StepId::Fit => Some(holds()),
+        _ => None,
+    }
+}
+
+/// Asks the open job.
+fn asked(state: State, view: impl FnOnce(&Job) -> AnyView) -> AnyView {
+    state.open.with(|open| {
+        open.as_ref()
+            .map_or_else(|| ().into_any(), |open| view(&open.job))
+    })
+}
+
+/// The numbers that a part waits for.
+fn wanted(fields: &[Field]) -> AnyView {
+    let names: Vec<&str> = fields.iter().map(|field| t::field(*field)).collect();
+    view! { <p>{t::wanted(&names.join("; "))}</p> }.into_any()
+}
+
+fn grip_view(state: State, job: &Job, cylinder: u8, units: UnitSystem) -> AnyView {
+    let needs = state.reports.with(|reports| {
+        let report = reports.iter().find(|r| r.cylinder == cylinder);
+        report.map(|report| needs(job, report))
+    });
+    match needs {
+        None => ().into_any(),
+        Some(Err(missing)) => wanted(&missing),
+        Some(Ok(needs)) => match grip(job, &needs) {
+            Ok(grip) => holds(&grip, units),
+            Err(fault) => view! { <p class="fault">{t::fault(&fault)}</p> }.into_any(),
+        },
+    }
+}
+
+fn holds(grip: &Grip, units: UnitSystem) -> AnyView {
+    let pressure = |p: Pressure| number(p.as_pa(), Measure::Pressure.unit(units));
+    let forces = |[least, most]: [Force; 2]| {
+        let of = |f: Force| number(f.as_n(), Measure::Force.unit(units));
+        t::span(&of(least), &of(most))
+    };
+    let row = |name: &str, value: String| (name.to_owned(), value);
+    let mut cold = vec![
+        row(t::FIT_LEFT, length(grip.effective.as_m(), units)),
+        row(t::CONTACT_PRESSURE, pressure(grip.pressure)),
+        row(t::SLIPS_PUSHED, forces(grip.push)),
+        row(t::SLIPS_PULLED, forces(grip.pull)),
+    ];
+    if let Some(path) = grip.heat {
+        let [now, rough] = path.map(|h| tenths(h.as_w_m2k() / 1000.0));
+        cold.push(row(t::HEAT_PATH, t::heat_path(&now, &rough)));
+    }
+    let smooth = (!grip.smoothed).then(|| view! { <p>{t::NOT_SMOOTHED}</p> });
+    let running = match &grip.running {
+        Some(service) => running(service, units),
+        None => view! { <p>{t::RUNNING_WANTED}</p> }.into_any(),
+    };
+    view! {
+        {rows(cold)}
+        {smooth}
+        {running}
+        {findings(&grip.findings, units)}
+        <p class="quiet">{t::GRIP_SOURCE}</p>
+    }
+    .into_any()
+}
+
+fn running(service: &Service, units: UnitSystem) -> AnyView {
+    let margin = |margin: Option<f64>| {
+        margin.map_or_else(
+            || t::NO_TENSION.to_owned(),
+            |times| t::times(&tenths(times)),
+        )
+    };
+    let warm = |t: Temperature| number(t.as_k(), Measure::Temperature.unit(units));
+    let hottest = Temperature::from_k(TEMPERATURE.hi);
+    let row = |name: &str, value: String| (name.to_owned(), value);
+    rows(vec![
+        row(t::FIT_RUNNING, length(service.interference.as_m(), units)),
+        row(
+            t::PRESSURE_RUNNING,
+            number(service.pressure.as_pa(), Measure::Pressure.unit(units)),
+        ),
+        row(t::SLEEVE_MARGIN, margin(service.sleeve_margin)),
+        row(t::BLOCK_MARGIN, margin(service.block_margin)),
+        row(
+            t::LETS_GO,
+            service
+                .lets_go
+                .map_or_else(|| t::not_below(&warm(hottest)), warm),
+        ),
+    ])
+}
+
+fn passes_view(job: &Job, cylinder: u8, units: UnitSystem) -> AnyView {
+    let plan = match passes(job, cylinder) {
+        Ok(plan) => plan,
+        Err(NoPasses::Missing(fields)) => return wanted(&fields),
+        Err(NoPasses::Refused(fault)) => {
+            return view! { <p class="fault">{t::fault(&fault)}</p> }.into_any();
+        }
+    };
+    let of = |m: f64| bare(m, units);
+    let list = plan
+        .passes
+        .iter()
+        .zip(1_u8..)
+        .map(|(pass, count)| {
+            let name = t::pass(
+                count,
+                &of(pass.d.as_m()),
+                &of(pass.cut_on_diameter.as_m()),
+                &of(pass.cut_on_radius.as_m()),
+            );
+            (name, length(pass.cutter.as_m(), units))
+        })
+        .collect();
+    view! {
+        <p>{t::MICROMETER}</p>
+        {rows(list)}
+        <p class="quiet">{t::PASSES_WHAT}</p>
+    }
+    .into_any()
+}
+
+fn pairs_view(state: State, job: &Job, units: UnitSystem) -> AnyView {
+    let found = match pairs(job) {
+        Ok(Some(found)) => found,
+        Ok(None) => return view! { <p>{t::NOTHING_TO_PAIR}</p> }.into_any(),
+        Err(fault) => return view! { <p class="fault">{t::fault(&fault)}</p> }.into_any(),
+    };
+    let lines = found
+        .sleeves
+        .iter()
+        .map(|(sleeve, hole)| Line {
+            class: "",
+            head: sleeve.into_any(),
+            cells: match hole {
+                Some((hole, stock)) => {
+                    vec![cell(hole.to_string()), cell(length(stock.as_m(), units))]
+                }
+                None => vec![cell(t::SPARE.to_owned()), cell(String::new())],
+            },
+        })
+        .collect();
+    let of = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let mut words = t::paired(&of(found.worst), &of(found.total));
+    if let Some([most, least, all]) = found.now {
+        words.push(' ');
+        words.push_str(&t::as_numbered(&of(most), &of(least), &of(all)));
+    }
+    let heads = t::PAIR_COLUMNS.map(str::to_owned);
+    view! {
+        {table("cuts", None, &heads, lines)}
+        <p>{words}</p>
+        {findings(&found.findings, units)}
+        {renumber(state, &found)}
+    }
+    .into_any()
+}
+
+/// The button that numbers the sleeves as paired.
+fn renumber(state: State, found: &Pairs) -> AnyView {
+    if found.is_as_numbered() {
+        return view! { <p>{t::KEEP_NUMBERS}</p> }.into_any();
+    }
+    let found = found.clone();
+    let number = move |_| {
+        state.edit(|job| number_sleeves(job, &found, browser::now()));
+    };
+    view! {
+        <button type="button" disabled=move || state.is_read_only(Target::Job) on:click=number>
+            {t::NUMBER_SLEEVES}
+        </button>
+        <p class="quiet">{t::NUMBER_WHAT}</p>
+    }
+    .into_any()
+}
