@@ -4,6 +4,7 @@
 use super::ask::{Hindrance, Outcome, TINY_M, View, length_figure};
 use super::field::Measure;
 use super::order::order_signal;
+use super::passes::strokes;
 use super::report::{Answer, Detail, Figure, More, Next, OneNumber, Signal};
 use super::step::StepId;
 use super::{Field, Owner, Place, UnitSystem};
@@ -326,6 +327,8 @@ impl View<'_> {
         }) {
             further.push(more(Detail::CutterSetting, 0.5 * (to_bore_m + spindle_m)));
         }
+        let needed = strokes(self.job, Length::from_m(stock_m));
+        further.extend(needed.map(|n| plain(Detail::Strokes, n)));
         Ok(Outcome {
             signal,
             next,

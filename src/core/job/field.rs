@@ -409,6 +409,9 @@ fields! {
     /// What a sleeve shrinks from shop to bath, measured on diameter: overrides
     /// the table of its iron.
     ChillShrink "chill_shrink" Engine Length ONE, bounds::SMALL, FREE, NONE;
+    /// What ten strokes of the hone take off a bore, on diameter: the shop's own
+    /// rate.
+    HoneRate "hone_rate" Engine Length ONE, bounds::SMALL, FREE, NONE;
     /// Nitrogen that fills the bath, litres.
     BathFill "bath_fill" Block Plain ONE, bounds::LITRES, FREE, NONE;
     /// What dewar and bath lose by standing, litres an hour.

@@ -197,6 +197,39 @@ pub fn offer(series: &[Series], limits: &Job) -> Option<Offer> {
     })
 }
 
+/// What the shop's own holes offer for its hone.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HoneOffer {
+    /// What ten strokes take off, on diameter: the mean.
+    pub rate: Length,
+    /// From so many holes.
+    pub n: usize,
+}
+
+/// The hone's rate for the next job; `None` without two holes, or where nothing
+/// was taken off.
+#[must_use]
+pub fn hone_offer(series: &[Series]) -> Option<HoneOffer> {
+    let holes = series.iter().find(|s| s.lesson == Lesson::Hone)?;
+    let rate = holes.scatter?.mean;
+    (rate.as_m() > 0.0).then_some(HoneOffer {
+        rate,
+        n: holes.values.len(),
+    })
+}
+
+impl HoneOffer {
+    /// As the shop's own number for new jobs, with a digit more than a gauge is
+    /// read to: it is divided by.
+    #[must_use]
+    pub fn entry(&self, limits: &Job, at: Millis) -> (Place, Entry) {
+        let unit = limits.unit(Field::HoneRate);
+        let text = fixed(unit.from_si(self.rate.as_m()), decimals(unit) + 1);
+        let place = Place::of_engine(Field::HoneRate);
+        (place, Entry::new(text, unit, at))
+    }
+}
+
 impl Offer {
     /// Whether it stands on too few counterbores to build on.
     #[must_use]
@@ -287,6 +320,13 @@ mod tests {
             .map(|(_, value)| inch(*value))
             .collect();
         assert_eq!(hone.len(), 4);
+        // The demo's others took 26 and 48 strokes; offered is the mean.
+        let found = hone_offer(&learnt(&all)).unwrap();
+        let mean = hone.iter().sum::<f64>() / 4.0;
+        assert!((inch(found.rate) - mean).abs() < 1e-12 && found.n == 4);
+        let (place, entry) = found.entry(&job, 2);
+        assert_eq!(place.field, Field::HoneRate);
+        assert_eq!(entry.text, format!("{mean:.5}"));
         assert!(hone.iter().any(|v| (v - 0.0005).abs() < 1e-9), "{hone:?}");
     }
 

@@ -1,5 +1,5 @@
 //! The passes of the bar for a cylinder: from the old bore to what the hone is
-//! left, and how the cutter is set for each.
+//! left, and how the cutter is set for each; the strokes of the hone after it.
 
 use super::{Field, Job, Owner};
 use crate::planning::bore::{BorePlan, BorePlanInput, bore_plan};
@@ -68,12 +68,32 @@ pub fn passes(job: &Job, cylinder: u8) -> Result<BorePlan, NoPasses> {
     .map_err(NoPasses::Refused)
 }
 
+/// Strokes of the hone, up and down, for a stock on diameter, by the shop's own
+/// rate; `None` without the rate or with nothing to hone.
+#[must_use]
+pub fn strokes(job: &Job, stock: Length) -> Option<f64> {
+    let rate_m = job.engine_si(Field::HoneRate).filter(|m| *m > 0.0)?;
+    (stock.as_m() > 0.0).then(|| (10.0 * stock.as_m() / rate_m).ceil())
+}
+
 #[cfg(test)]
 #[allow(clippy::unwrap_used)] // a test stops at the first surprise
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
     use crate::job::{Entry, Place};
+
+    /// By hand: half a thou for ten strokes, 1.2 thou to go: 24 strokes.
+    #[test]
+    fn strokes_by_the_shops_own_rate() {
+        let mut job = Demo::InchFive.job(1);
+        let stock = Length::from_thou(1.2);
+        assert_eq!(strokes(&job, stock), None);
+        let entry = Entry::new("0.0005", job.unit(Field::HoneRate), 1);
+        job.entries.put(Place::of_engine(Field::HoneRate), entry);
+        assert!(strokes(&job, stock).is_some_and(|n| (n - 24.0).abs() < 1.01));
+        assert_eq!(strokes(&job, Length::from_thou(-1.0)), None);
+    }
 
     /// By hand: old bore 4.2500 in, sleeve 4.4413 in, fit 0.00125, hone 0.0012:
     /// bored to 4.43885 in, 0.18885 in all; the last takes 0.010, two before it

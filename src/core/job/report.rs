@@ -193,6 +193,8 @@ pub enum Detail {
     CutterSetting,
     /// Bore wanted off the bar (diameter).
     BoreWanted,
+    /// Strokes of the hone for the stock that is left.
+    Strokes,
     /// Off toward 12 o'clock.
     OffsetUp,
     /// Off toward 3 o'clock.

@@ -201,7 +201,9 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[BoredD],
         needed: &[BoredD],
         calculation: Calculation::HoneStock,
-        uses: &[NominalOd, SleeveOd, FitLow, FitHigh, HoneLeave, Spindle],
+        uses: &[
+            NominalOd, SleeveOd, FitLow, FitHigh, HoneLeave, Spindle, HoneRate,
+        ],
         cautions: CUTTING,
         ..PLAIN
     },

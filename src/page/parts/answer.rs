@@ -7,14 +7,17 @@ use crate::show::{self, length};
 use crate::texts as t;
 use coldseat_core::job::Field;
 use coldseat_core::job::all_low::AllLow;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::field::{Measure, UnitSystem};
 use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// Number, verdict and what goes with them; `all` is the chance over all
-/// flanges, where the step is about it.
-pub fn head(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> AnyView {
+/// A name and its value, in words.
+pub type Pair = (String, String);
+
+/// Number, verdict and what goes with them; `more` is a row that the report
+/// does not have.
+pub fn head(report: &StepReport, more: Option<Pair>, units: UnitSystem) -> AnyView {
     let number = report.number.as_ref().map(|n| one_number(n, units));
     let fault = report
         .fault
@@ -35,7 +38,7 @@ pub fn head(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> AnyV
         {questioned}
         {findings(&report.findings, units)}
         {order(report, units)}
-        {table(report, all, units)}
+        {table(report, more, units)}
     }
     .into_any()
 }
@@ -49,7 +52,7 @@ fn order(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
 }
 
 /// The step's further numbers, as a small table.
-fn table(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> Option<AnyView> {
+fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<AnyView> {
     let of = |m: f64| length(m, units);
     let further = |list: &[More]| -> Vec<(&str, String)> {
         list.iter()
@@ -144,16 +147,24 @@ fn table(report: &StepReport, all: Option<AllLow>, units: UnitSystem) -> Option<
     let rows = rows
         .into_iter()
         .map(|(name, value)| (name.to_owned(), value));
-    Some(pairs(rows.chain(all.map(chance_row)).collect()))
+    Some(pairs(rows.chain(extra).collect()))
 }
 
 /// The chance over all flanges, as a row.
-pub fn chance_row(all: AllLow) -> (String, String) {
+pub fn chance_row(all: AllLow) -> Pair {
     (t::chance_any_low(all.flanges), t::percent(all.chance))
 }
 
+/// Strokes of the hone, as a row.
+pub fn strokes_row(strokes: f64) -> Pair {
+    (
+        t::detail(Detail::Strokes).to_owned(),
+        show::number(strokes, Measure::Plain.unit(UnitSystem::Inch)),
+    )
+}
+
 /// Names and values, as a small table.
-pub fn pairs(rows: Vec<(String, String)>) -> AnyView {
+pub fn pairs(rows: Vec<Pair>) -> AnyView {
     let items: Vec<AnyView> = rows
         .into_iter()
         .map(|(name, value)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> }.into_any())

@@ -4,7 +4,7 @@
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::again::came_out;
-use crate::parts::answer::head;
+use crate::parts::answer::{Pair, chance_row, head, strokes_row};
 use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture};
@@ -20,9 +20,10 @@ use crate::texts as t;
 use coldseat_core::job::all_low::planned;
 use coldseat_core::job::field::{Measure, Places, UnitSystem};
 use coldseat_core::job::origin::origin;
-use coldseat_core::job::report::{Signal as Go, StepReport};
-use coldseat_core::job::step::{Calculation, Drawing, StepSpec};
-use coldseat_core::job::{Field, Owner, Place};
+use coldseat_core::job::passes::strokes;
+use coldseat_core::job::report::{Next, Signal as Go, StepReport};
+use coldseat_core::job::step::{Calculation, Drawing, StepId, StepSpec};
+use coldseat_core::job::{Field, Job, Owner, Place};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -235,6 +236,21 @@ fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
         .then(|| verdict(report.signal, t::next(&report.next, units)))
 }
 
+/// A row for the step that is open alone: what takes longer than all its
+/// numbers, or needs more of the job than its report has.
+fn further(state: State, report: &StepReport) -> Option<Pair> {
+    let of = |ask: &dyn Fn(&Job) -> Option<Pair>| {
+        state
+            .open
+            .with(|open| open.as_ref().and_then(|open| ask(&open.job)))
+    };
+    match (report.id, report.next) {
+        (StepId::Counterbore, _) => of(&|job| planned(job).map(chance_row)),
+        (_, Next::HoneMore(stock)) => of(&|job| strokes(job, stock).map(strokes_row)),
+        _ => None,
+    }
+}
+
 /// A step, open.
 #[component]
 pub fn StepView(
@@ -258,15 +274,7 @@ pub fn StepView(
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
             return Some(view! { {went} {drop_head(&drop, units)} }.into_any());
         }
-        // Of this step alone: it takes longer than all the others.
-        let all = (spec.calculation == Calculation::Counterbore)
-            .then(|| {
-                state
-                    .open
-                    .with(|o| o.as_ref().and_then(|o| planned(&o.job)))
-            })
-            .flatten();
-        report.with(|report| report.as_ref().map(|r| head(r, all, units)))
+        report.with(|report| report.as_ref().map(|r| head(r, further(state, r), units)))
     };
     let picture = move || match drop.get() {
         Some(drop) => drop_picture(&drop, units),

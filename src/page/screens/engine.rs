@@ -77,6 +77,7 @@ const TOOLS: &[Field] = &[
     Field::HoneStroke,
     Field::HoneTurns,
     Field::HoneCycles,
+    Field::HoneRate,
     Field::RamBore,
     Field::RamHole,
     Field::RamRated,

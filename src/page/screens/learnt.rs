@@ -9,9 +9,9 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::engine::{Engine, Layout};
-use coldseat_core::job::learnt::{Lesson, Series, learnt, lessons, offer};
+use coldseat_core::job::learnt::{FEW, Lesson, Series, hone_offer, learnt, lessons, offer};
 use coldseat_core::job::report::State as Condition;
-use coldseat_core::job::{Job, UnitSystem};
+use coldseat_core::job::{Entry, Job, Place, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::Length;
 use coldseat_markup::view;
@@ -103,41 +103,61 @@ fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem)
         })
         .collect();
     let limits = limits_of(state, units);
-    let offered = offer(series, &limits).map(|found| {
-        let taken = RwSignal::new(false);
-        let take = move |_| {
-            let entries = found.entries(&limits, browser::now());
-            state.edit_shop(|shop| {
-                for (place, entry) in entries {
-                    shop.entries.put(place, entry);
-                }
-            });
-            taken.set(true);
-        };
-        let after = move || {
-            taken
-                .get()
-                .then(|| view! { <p role="status">{t::OFFER_TAKEN}</p> }.into_any())
-        };
-        let few = found
-            .is_few()
-            .then(|| view! { <p class="fault">{t::OFFER_FEW}</p> });
+    let now = browser::now();
+    let feed = offer(series, &limits).map(|found| {
+        let entries = found.entries(&limits, now).to_vec();
+        (found.is_few(), t::offer(&found, units), entries)
+    });
+    let hone = hone_offer(series).map(|found| {
+        let entries = vec![found.entry(&limits, now)];
+        (found.n < FEW, t::hone_offer(&found, units), entries)
+    });
+    let offers: Vec<AnyView> = [feed, hone]
+        .into_iter()
+        .flatten()
+        .map(|(few, words, entries)| offered(state, few, words, entries))
+        .collect();
+    let offers = (!offers.is_empty()).then(|| {
         view! {
             <section class="files" aria-labelledby="offer-heading">
                 <h2 id="offer-heading">{t::OFFER}</h2>
-                {few}
-                <p>{t::offer(&found, units)}</p>
-                <button type="button" on:click=take>
-                    {t::OFFER_TAKE}
-                </button>
-                {live(after)}
+                {offers}
             </section>
         }
     });
     view! {
         <p>{t::learnt_from(jobs)}</p>
-        {offered}
+        {offers}
         {items}
+    }
+    .into_any()
+}
+
+/// One offer with its button.
+fn offered(state: State, few: bool, words: String, entries: Vec<(Place, Entry)>) -> AnyView {
+    let taken = RwSignal::new(false);
+    let take = move |_| {
+        let entries = entries.clone();
+        state.edit_shop(|shop| {
+            for (place, entry) in entries {
+                shop.entries.put(place, entry);
+            }
+        });
+        taken.set(true);
+    };
+    let after = move || {
+        taken
+            .get()
+            .then(|| view! { <p role="status">{t::OFFER_TAKEN}</p> }.into_any())
+    };
+    let few = few.then(|| view! { <p class="fault">{t::OFFER_FEW}</p> });
+    view! {
+        {few}
+        <p>{words}</p>
+        <button type="button" on:click=take>
+            {t::OFFER_TAKE}
+        </button>
+        {live(after)}
     }
     .into_any()
 }

@@ -8,7 +8,7 @@ use coldseat_core::document::backup::Reminder;
 use coldseat_core::document::file::FileFault;
 use coldseat_core::document::merge::Spot;
 use coldseat_core::job::handover::Gasket;
-use coldseat_core::job::learnt::{Lesson, Offer, Series};
+use coldseat_core::job::learnt::{HoneOffer, Lesson, Offer, Series};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Owner, UnitSystem};
 
@@ -250,7 +250,7 @@ pub const LEARNT_WHAT: &str =
 pub const NOTHING_LEARNT: &str = "Nothing yet: a job counts when every sleeve in it is home.";
 pub const FEW_DATA: &str = "Few data: do not build on this yet.";
 pub const OFFER_FEW: &str =
-    "From few counterbores: the spread is hardly known yet. Shown, not recommended.";
+    "From few holes: the spread is hardly known yet. Shown, not recommended.";
 pub const OFFER: &str = "For the next job";
 pub const OFFER_TAKE: &str = "Use for new jobs";
 pub const OFFER_TAKEN: &str =
@@ -319,5 +319,15 @@ pub fn offer(offer: &Offer, units: UnitSystem) -> String {
         show(offer.feed_sd),
         show(offer.least),
         show(offer.target)
+    )
+}
+
+/// What the shop's own holes offer for its hone.
+#[must_use]
+pub fn hone_offer(offer: &HoneOffer, units: UnitSystem) -> String {
+    format!(
+        "By your last {} holes ten strokes of the hone take {} off the diameter: the strokes still to go can be told from it.",
+        offer.n,
+        length(offer.rate.as_m(), units)
     )
 }

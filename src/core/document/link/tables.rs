@@ -89,6 +89,7 @@ pub(super) const ENGINE: &[&str] = &[
     "passes",
     "last_cut",
     "chill_shrink",
+    "hone_rate",
 ];
 
 /// Fields of the cold drop, by their bit.
