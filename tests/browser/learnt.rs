@@ -38,11 +38,11 @@ async fn finished_jobs_offer_a_target_and_never_force_it() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     page.go("#/learnt").await?;
-    page.says("No job is finished yet").await?;
+    page.says("Nothing yet: a job counts").await?;
     finished(page, 3).await?;
     page.go("#/").await?;
     page.go("#/learnt").await?;
-    page.says("From 3 finished jobs").await?;
+    page.says("From 3 jobs").await?;
     // Four sleeves home in each of three jobs, each settled 0.0026 in.
     page.says("12 values, mean 0.0026 in").await?;
     page.says("Predicted clearance of sleeves that dropped freely")

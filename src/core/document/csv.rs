@@ -15,8 +15,8 @@ use crate::quantity::parse::{Unit, parse};
 #[derive(Clone, Copy)]
 pub struct Words<'a> {
     /// Heads of: job, whose, reading, length, temperature, pressure, force,
-    /// time, plain number, as typed, unit typed, when, kept. Units are added.
-    pub heads: [&'a str; 13],
+    /// time, plain number, roughness, as typed, unit typed, when, kept. Units are added.
+    pub heads: [&'a str; 14],
     /// Whose a place is.
     pub owner: &'a dyn Fn(Place) -> String,
     /// What is read there.
@@ -26,13 +26,14 @@ pub struct Words<'a> {
 }
 
 /// Kinds of measure, in the order of their columns.
-const MEASURES: [Measure; 6] = [
+const MEASURES: [Measure; 7] = [
     Measure::Length,
     Measure::Temperature,
     Measure::Pressure,
     Measure::Force,
     Measure::Time,
     Measure::Plain,
+    Measure::Roughness,
 ];
 
 /// Decimals of a column: finer than any gauge of it.

@@ -106,16 +106,22 @@ fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem)
     let now = browser::now();
     let feed = offer(series, &limits).map(|found| {
         let entries = found.entries(&limits, now).to_vec();
-        (found.is_few(), t::offer(&found, units), entries)
+        (
+            found.is_few(),
+            t::offer(&found, units),
+            t::OFFER_TAKE,
+            entries,
+        )
     });
     let hone = hone_offer(series).map(|found| {
         let entries = vec![found.entry(&limits, now)];
-        (found.n < FEW, t::hone_offer(&found, units), entries)
+        let words = t::hone_offer(&found, units);
+        (found.n < FEW, words, t::HONE_TAKE, entries)
     });
     let offers: Vec<AnyView> = [feed, hone]
         .into_iter()
         .flatten()
-        .map(|(few, words, entries)| offered(state, few, words, entries))
+        .map(|(few, words, take, entries)| offered(state, few, words, take, entries))
         .collect();
     let offers = (!offers.is_empty()).then(|| {
         view! {
@@ -134,7 +140,13 @@ fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem)
 }
 
 /// One offer with its button.
-fn offered(state: State, few: bool, words: String, entries: Vec<(Place, Entry)>) -> AnyView {
+fn offered(
+    state: State,
+    few: bool,
+    words: String,
+    button: &'static str,
+    entries: Vec<(Place, Entry)>,
+) -> AnyView {
     let taken = RwSignal::new(false);
     let take = move |_| {
         let entries = entries.clone();
@@ -155,7 +167,7 @@ fn offered(state: State, few: bool, words: String, entries: Vec<(Place, Entry)>)
         {few}
         <p>{words}</p>
         <button type="button" on:click=take>
-            {t::OFFER_TAKE}
+            {button}
         </button>
         {live(after)}
     }

@@ -1,4 +1,4 @@
-//! Settings of the shop: units, gauges, the number pad.
+//! Settings of the shop: units, gauges, limits and rates, the number pad.
 
 use crate::live::live;
 use crate::memo::Memo;
@@ -6,9 +6,23 @@ use crate::parts::choice::Choice;
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
-use coldseat_core::job::UnitSystem;
+use coldseat_core::job::{Field, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
+
+/// Limits and rates that a shop keeps from job to job.
+const LIMITS: &[Field] = &[
+    Field::FitLow,
+    Field::FitHigh,
+    Field::TargetProud,
+    Field::PlannedCut,
+    Field::CleanUp,
+    Field::Risk,
+    Field::GapLimit,
+    Field::TiltLimit,
+    Field::Confidence,
+    Field::HoneRate,
+];
 
 /// The screen.
 #[component]
@@ -41,7 +55,11 @@ pub fn SettingsScreen() -> impl IntoView {
     });
     let gauges = move || {
         units.get();
-        fields(Target::Shop, t::GAUGES, GAUGES)
+        view! {
+            {fields(Target::Shop, t::GAUGES, GAUGES)}
+            {fields(Target::Shop, t::SHOP_LIMITS, LIMITS)}
+        }
+        .into_any()
     };
     view! {
         <h1 id="screen-heading" tabindex="-1">

@@ -110,6 +110,7 @@ pub const GEOMETRY: &str = "Geometry";
 pub const ENGINE_FIRST: &str = "Begin with the first group: drop, pull and seat need no more. The rest can wait until a step asks for it; every limit has a usual value that is yours to change.";
 pub const PISTONS_AND_HEAD: &str = "Pistons, head and rings, by the sheet";
 pub const TOOLS: &str = "Bar, hone, ram and rod";
+pub const SHOP_LIMITS: &str = "Limits and rates of the shop";
 pub const SERVICE: &str = "Faces, bath and the running engine";
 pub const GAUGES: &str = "Gauges (standard uncertainty, k = 1)";
 pub const LIMITS_WHAT: &str = "Defaults of common practice; the engine and sleeve makers' sheets override them. Change them here for this job.";

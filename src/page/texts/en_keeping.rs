@@ -89,7 +89,7 @@ pub const SEARCH: &str = "Search: customer, engine, date, state";
 pub const NONE_FOUND: &str = "No job has all of these words.";
 
 /// Heads of the table of readings; units are added.
-pub const CSV_HEADS: [&str; 13] = [
+pub const CSV_HEADS: [&str; 14] = [
     "Job",
     "Whose",
     "Reading",
@@ -99,6 +99,7 @@ pub const CSV_HEADS: [&str; 13] = [
     "Force",
     "Time",
     "Number",
+    "Roughness",
     "As typed",
     "Unit typed in",
     "When",
@@ -253,6 +254,7 @@ pub const OFFER_FEW: &str =
     "From few holes: the spread is hardly known yet. Shown, not recommended.";
 pub const OFFER: &str = "For the next job";
 pub const OFFER_TAKE: &str = "Use for new jobs";
+pub const HONE_TAKE: &str = "Use this rate for new jobs";
 pub const OFFER_TAKEN: &str =
     "New engines begin with these numbers; jobs already begun keep their own.";
 
