@@ -2,22 +2,12 @@
 //! which sleeve goes in which hole.
 
 use anyhow::{Result, ensure};
-use coldseat_browser_tests::{Bench, Page, Role, Setting, containing};
+use coldseat_browser_tests::{Bench, Role, Setting, containing};
 use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::{Entry, Field, Job, Place};
 use serde_json::json;
-
-/// Opens what is folded behind these words; a summary is a button to some
-/// browsers and its own thing to others.
-async fn unfold(page: &Page, words: &str) -> Result<()> {
-    page.says(words).await?;
-    let script = "[...document.querySelectorAll('summary')]
-        .find((s) => s.textContent.includes(arguments[0])).click()";
-    page.script(script, vec![json!(words)]).await?;
-    Ok(())
-}
 
 #[tokio::test]
 async fn passes_and_hold_are_worked_out_when_they_are_opened() -> Result<()> {
@@ -27,12 +17,12 @@ async fn passes_and_hold_are_worked_out_when_they_are_opened() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 1")).await?;
     let job = page.job().await?;
     page.go(&format!("{job}/cylinder/2/bore")).await?;
-    unfold(page, "Passes of the bar").await?;
+    page.unfold("Passes of the bar").await?;
     page.says("Micrometer over spindle and cutter").await?;
     page.says("takes 0.0100 on diameter, 0.0050 on radius")
         .await?;
     page.go(&format!("{job}/cylinder/2/fit")).await?;
-    unfold(page, "What the fit holds").await?;
+    page.unfold("What the fit holds").await?;
     page.says("left of the fit, running").await?;
     page.says("lets go where sleeve and block are both at")
         .await?;
@@ -82,7 +72,7 @@ async fn sleeves_are_numbered_for_the_least_honing_and_undo_has_the_old_numbers(
     page.script(script, vec![json!(write_slot(&slot))]).await?;
     page.reload().await?;
     page.go("#/job/pairs0000001/cylinder/1/bore").await?;
-    unfold(page, "Which sleeve in which hole").await?;
+    page.unfold("Which sleeve in which hole").await?;
     page.says("As numbered now: 0.0002 in to 0.0014 in").await?;
     page.tap(Role::Button, "Number the sleeves so").await?;
     page.says("As they are numbered they need the least honing")

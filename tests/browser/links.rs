@@ -40,25 +40,11 @@ async fn engine_link(page: &Page, demo: &str) -> Result<String> {
     page.tap(Role::Button, containing(demo)).await?;
     page.find(Role::Link, containing("Cylinder 1")).await?;
     page.tap(Role::Link, "Engine").await?;
-    let opener = page
-        .find(Role::Button, containing("Share this engine"))
-        .await;
-    match opener {
-        Ok(button) => button.tap().await?,
-        // A summary is a button to some browsers and its own thing to others.
-        Err(_) => {
-            page.script(OPEN_SHARE, vec![]).await?;
-        }
-    }
+    page.unfold("Share this engine").await?;
     let code = page.find(Role::Image, containing("QR code")).await?;
     code.bring_up().await?;
     page.value("Link").await
 }
-
-const OPEN_SHARE: &str = "
-    [...document.querySelectorAll('summary')]
-        .find((s) => s.textContent.includes('Share this engine')).click();
-";
 
 #[tokio::test]
 async fn a_code_on_the_screen_is_read_by_another_program() -> Result<()> {

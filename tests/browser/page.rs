@@ -19,7 +19,7 @@ use crate::part::Part;
 use crate::role::{Name, Role, single_spaced};
 
 /// How long a thing may take to appear.
-const PATIENCE: Duration = Duration::from_secs(10);
+const PATIENCE: Duration = Duration::from_secs(30);
 
 /// How often it is looked for.
 const GLANCE: Duration = Duration::from_millis(40);
@@ -235,6 +235,16 @@ impl Page {
             Ok(self.matching(role, &name).await?.is_empty().then_some(()))
         })
         .await
+    }
+
+    /// Opens what is folded behind these words. A summary is a button to some
+    /// browsers and its own thing to others: it is found by its words alone.
+    pub async fn unfold(&self, words: &str) -> Result<()> {
+        self.says(words).await?;
+        let script = "[...document.querySelectorAll('summary')]
+            .find((s) => s.textContent.includes(arguments[0])).click()";
+        self.script(script, vec![words.into()]).await?;
+        Ok(())
     }
 
     /// Taps a thing.

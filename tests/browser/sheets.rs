@@ -29,7 +29,7 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
         ("Length under the flange", "8.5000"),
         ("Flange thickness, nominal", "0.2500"),
         ("Flange OD, nominal", "4.7000"),
-        ("Block wall round the bore", "0.3000"),
+        ("Block wall left round", "0.3000"),
         ("Pitch of the bores", "5.3000"),
         ("Finished bore", "4.2620"),
     ] {

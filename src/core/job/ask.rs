@@ -2,7 +2,9 @@
 //! into the next thing to do.
 
 use super::field::Measure;
+use super::loads::is_overloaded;
 use super::report::{Answer, Figure, Heights, Next, OneNumber, Signal};
+use super::step::StepId;
 use super::{Field, Job, Owner, Place};
 use crate::materials::Material;
 use crate::metrology::fit::{Fit, FitBand, FitInput, FitVerdict, fit};
@@ -51,6 +53,10 @@ pub(super) struct View<'a> {
     pub(super) job: &'a Job,
     pub(super) owner: Owner,
 }
+
+/// Heights round the clock that differ by more are read wrong or the sleeve is
+/// cocked: 0.010 in (from memory, no source).
+const COCKED_M: f64 = 254e-6;
 
 impl View<'_> {
     pub(super) fn engine(&self, field: Field) -> Result<f64, Hindrance> {
@@ -293,6 +299,22 @@ impl View<'_> {
         } else {
             (Signal::Go, Next::PullHome)
         };
+        let gaps = || {
+            height
+                .iter()
+                .zip(&predicted)
+                .map(|(h, p)| h.as_m() - p.as_m())
+        };
+        let apart_m = gaps().fold(f64::MIN, f64::max) - gaps().fold(f64::MAX, f64::min);
+        let findings = if apart_m > COCKED_M {
+            vec![Finding::look(
+                "cocked",
+                "one clock stands far from the others: a reading is wrong by a turn of the \
+                 micrometer, or the sleeve is cocked. Measure again before pulling",
+            )]
+        } else {
+            Vec::new()
+        };
         Ok(Outcome {
             signal,
             number: Some(length_figure(
@@ -301,7 +323,7 @@ impl View<'_> {
                 Some(u_gap_m),
             )),
             next,
-            findings: Vec::new(),
+            findings,
             answer: Answer::Heights(Heights {
                 predicted,
                 height,
@@ -350,7 +372,26 @@ impl View<'_> {
 
     /// The seat as the pulls alone show it: one height, the last released one,
     /// against the mean predicted height. The tilt needs the four clocks.
+    /// A pull beyond what ram, rod, ledge or flange may bear stops, whatever its
+    /// heights say.
     pub(super) fn pulls(&self) -> Result<Outcome, Hindrance> {
+        let over = match self.owner {
+            Owner::Cylinder(cylinder) => is_overloaded(self.job, cylinder),
+            _ => false,
+        };
+        let judged = self.judged_pulls();
+        if !over {
+            return judged;
+        }
+        let next = Next::Says(StepId::Pull, Signal::Stop);
+        Ok(Outcome {
+            signal: Signal::Stop,
+            next,
+            ..judged.unwrap_or_else(|_| Outcome::plain(Signal::Stop, next))
+        })
+    }
+
+    fn judged_pulls(&self) -> Result<Outcome, Hindrance> {
         let pulls = self.pull_list();
         let last = pulls
             .last()
@@ -395,6 +436,10 @@ impl View<'_> {
             _ if below => (Signal::Look, Next::BelowLedge),
             SeatVerdict::PullAgain => (Signal::Wait, Next::PullAgain),
             SeatVerdict::Seated => (Signal::Go, Next::Seated),
+            // Within its limit on the mean: it is the tilt that fails.
+            SeatVerdict::NotSeated if answer.p_seated > 0.05 => {
+                (Signal::Stop, Next::Tilted(answer.tilt))
+            }
             SeatVerdict::NotSeated => (Signal::Stop, Next::NotSeated(answer.gap_mean)),
             SeatVerdict::Undecided => (Signal::Look, Next::SeatUndecided),
         };

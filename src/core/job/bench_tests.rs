@@ -390,3 +390,25 @@ fn the_grade_to_buy_gives_the_room_to_the_head() {
         (0.0430 - 0.0160) * INCH,
     );
 }
+
+/// The ledge of the demo bears 45 000 psi: 6000 psi on the gauge are too much,
+/// whatever the heights say; and a clock a turn of the micrometer off is asked
+/// about before the pull (0.025 in, common practice).
+#[test]
+fn an_overloaded_pull_stops_and_a_clock_far_off_is_asked_about() {
+    let mut job = Demo::InchFive.job(1);
+    let mut put = |place: Place, text: &str| {
+        let entry = Entry::new(text, job.unit(place.field), 2);
+        job.entries.put(place, entry);
+    };
+    put(Place::of_cylinder(1, Field::PullGauge, 2), "6000");
+    put(Place::of_cylinder(2, Field::WarmHeight, 1), "0.0410");
+    let pull = assess_cylinder(&job, 1);
+    let pull = pull.step(StepId::Pull).unwrap();
+    assert_eq!(pull.signal, Signal::Stop);
+    assert_eq!(pull.next, Next::Says(StepId::Pull, Signal::Stop));
+    let warm = assess_cylinder(&job, 2);
+    let warm = warm.step(StepId::WarmHeight).unwrap();
+    assert!(warm.findings.iter().any(|f| f.code == "cocked"));
+    assert_eq!(warm.signal, Signal::Look);
+}

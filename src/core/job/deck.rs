@@ -8,7 +8,8 @@
 use super::all_low::{AllLow, measured};
 use super::ask::TINY_M;
 use super::check::{Checked, Sheet, check};
-use super::report::CylinderReport;
+use super::report::{Answer, CylinderReport};
+use super::step::StepId;
 use super::{Field, Job, Owner, Place, Unlock};
 use crate::planning::deck::{DeckHole, DeckInput, DeckPlan, deck};
 use crate::quantity::Length;
@@ -61,6 +62,30 @@ pub fn lock(job: &Job, reports: &[CylinderReport], bank: u8) -> Lock {
     }
 }
 
+/// The chance that all flanges of a bank are home: one by one, each by its own
+/// gauges. `None` where one has no seat check yet.
+#[must_use]
+pub fn all_home(job: &Job, reports: &[CylinderReport], bank: u8) -> Option<f64> {
+    of_bank(job, bank)
+        .into_iter()
+        .map(|cylinder| {
+            let report = reports.iter().find(|r| r.cylinder == cylinder)?;
+            match &report.step(StepId::Seat)?.answer {
+                Answer::Seat(seat) => Some(seat.p_seated),
+                _ => None,
+            }
+        })
+        .product()
+}
+
+/// Rows across a deck that are surveyed: one before each bore, one behind the
+/// last, left and right of each.
+#[must_use]
+pub fn spots(job: &Job, bank: u8) -> u8 {
+    let bores = (1..=job.engine.cylinders).filter(|c| job.engine.bank_of(*c) == bank);
+    (2 * (bores.count() + 1)).min(usize::from(Field::LowSpot.spec().places.count())) as u8
+}
+
 /// A planned cut, hole by hole.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BankPlan {
@@ -74,7 +99,8 @@ pub struct BankPlan {
     pub cut_most: Vec<Length>,
     /// What is left of it there.
     pub left_least: Vec<Length>,
-    /// Whether the deck and every flange lose at least the clean-up cut.
+    /// Whether the deck and every flange lose at least the clean-up cut, and no
+    /// flange more than it may.
     pub cleans_up: bool,
     /// Chance that a flange is left low all the same, by what heights and cut
     /// are known to.
@@ -159,8 +185,13 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
     };
     let planned = match check(&sheet, Place::of_bank(bank, Field::DeckCut, 0)) {
         Checked::Good(si) | Checked::Questioned(si, _) => Some(Length::from_m(si)),
-        Checked::Empty | Checked::Refused(_) => {
-            job.engine_si(Field::PlannedCut).map(Length::from_m)
+        Checked::Empty => job.engine_si(Field::PlannedCut).map(Length::from_m),
+        // Never another cut than the one that was typed.
+        Checked::Refused(_) => {
+            return Err(Fault::new(
+                "deck_cut",
+                "the cut decided on cannot be used: mend it or clear it",
+            ));
         }
     };
     let clean_up = Length::from_m(job.engine_si(Field::CleanUp).ok_or_else(|| {
@@ -185,6 +216,27 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Fault> {
         tilted(&plan.flange_cut, 1.0),
         tilted(&plan.flange_left, -1.0),
     );
+    // What the groove takes off a flange it cannot lose twice.
+    let groove_m = job
+        .engine_si(Field::RingHeight)
+        .zip(job.engine_si(Field::RingProud))
+        .map_or(0.0, |(ring, proud)| (ring - proud).max(0.0));
+    let least_m = job.engine_si(Field::GrooveLand).unwrap_or(0.0) + groove_m;
+    if left_least.iter().any(|left| left.as_m() < least_m) {
+        plan.findings.push(Finding::stop(
+            "little_flange_left",
+            "the cut leaves less of a flange than the limit asks for, its groove counted: do not \
+             cut this deep",
+        ));
+    }
+    let usual_m = job.engine_si(Field::PlannedCut).unwrap_or(0.0);
+    if usual_m > 0.0 && plan.removal.as_m() > 2.0 * usual_m + TINY_M {
+        plan.findings.push(Finding::look(
+            "deep_cut",
+            "more than twice the cut planned: the pistons stand prouder by as much; work out \
+             gasket and room to the head first",
+        ));
+    }
     let cleans_up = plan.findings.iter().all(|f| f.level != Level::Stop)
         && plan
             .flange_cut
@@ -242,6 +294,55 @@ mod tests {
         assert!((plan.left_least[0].as_m() - by_hand(0.0112)).abs() < 1e-9);
         let lost = |height: f64| deck + height * 0.0254 + cut;
         assert!((plan.cut_most[0].as_m() - lost(0.0112)).abs() < 1e-9);
+    }
+
+    /// By hand: the demo's flanges are 0.219 in thick and 0.010 proud; cut by
+    /// 0.180 they keep 0.029, less than the 0.040 in that a groove's land asks
+    /// for, cut by 0.012 they keep enough, but it is more than twice 0.005.
+    #[test]
+    fn a_cut_has_a_most_too_and_one_that_cannot_be_read_is_no_other() {
+        let mut job = Demo::InchFive.job(1);
+        for field in [Field::RingHeight, Field::RingProud] {
+            let unit = job.unit(field);
+            job.entries
+                .put(Place::of_engine(field), Entry::new("", unit, 2));
+        }
+        let mut with = |text: &str| {
+            let place = Place::of_bank(0, Field::DeckCut, 0);
+            let entry = Entry::new(text, job.unit(Field::DeckCut), 2);
+            job.entries.put(place, entry);
+            plan(&job, 0)
+        };
+        let codes =
+            |plan: &BankPlan| -> Vec<&str> { plan.plan.findings.iter().map(|f| f.code).collect() };
+        let deep = with("0.1800").unwrap();
+        assert!(!deep.cleans_up && codes(&deep).contains(&"little_flange_left"));
+        let twice = with("0.0120").unwrap();
+        assert!(
+            twice.cleans_up && codes(&twice) == ["deep_cut"],
+            "{twice:?}"
+        );
+        assert!(codes(&with("0.0050").unwrap()).is_empty());
+        assert_eq!(with("43").unwrap_err().field, "deck_cut");
+    }
+
+    /// Four of five are home; the fifth has stopped high: with it none of the
+    /// chance is left. Without it the product of the others'.
+    #[test]
+    fn all_home_is_the_product_of_each() {
+        let mut job = Demo::InchFive.job(1);
+        let all = |job: &Job| all_home(job, &crate::job::assess::assess(job), 0).unwrap();
+        assert!(all(&job) < 0.01);
+        job.left_out = vec![3];
+        let one = crate::job::assess::assess_cylinder(&job, 1);
+        let p = match &one.step(StepId::Seat).unwrap().answer {
+            Answer::Seat(seat) => seat.p_seated,
+            _ => f64::NAN,
+        };
+        // Their gaps differ by a tenth or two.
+        assert!((all(&job) / p.powi(4) - 1.0).abs() < 0.15, "{}", all(&job));
+        // Two rows a bore and one behind, left and right.
+        assert_eq!(spots(&job, 0), 12);
     }
 
     /// By hand: round hole 2 of the demo lie the spots of rows 2 and 3, 0.0010,

@@ -33,7 +33,7 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::RodD, "1.0000"),
             (Field::RodPitch, "0.1250"),
             (Field::RodYield, "130000"),
-            (Field::LedgeMost, "40000"),
+            (Field::LedgeMost, "45000"),
             (Field::FlangeMost, "20000"),
             (Field::RingHeight, "0.0600"),
             (Field::RingProud, "0.0060"),

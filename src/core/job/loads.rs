@@ -2,7 +2,7 @@
 //! 80 % of the ram's rated pressure, half the rod's yield (both from memory, no
 //! source), ledge pressure and flange shear as typed with the engine.
 
-use super::{Field, Job, Owner, UnitSystem};
+use super::{Field, Job, Owner, Place, UnitSystem};
 use crate::mechanics::pull::{PullInput, Ram, Thread, pull, ram_force};
 use crate::quantity::{Diameter, Force, Length, Pressure};
 
@@ -60,9 +60,33 @@ fn strongest(job: &Job, cylinder: u8) -> Option<f64> {
 /// limits were typed with the engine.
 #[must_use]
 pub fn loads(job: &Job, cylinder: u8) -> Vec<Load> {
-    let Some(gauge_pa) = strongest(job, cylinder) else {
-        return Vec::new();
-    };
+    strongest(job, cylinder).map_or_else(Vec::new, |gauge_pa| loads_at(job, cylinder, gauge_pa))
+}
+
+/// The highest gauge pressure at which nothing bears more than it may, and what
+/// would give first; `None` without ram or limits. Loads go with the pressure.
+#[must_use]
+pub fn gauge_most(job: &Job, cylinder: u8) -> Option<(Pressure, Bearer)> {
+    const TRIED_PA: f64 = 1e6;
+    loads_at(job, cylinder, TRIED_PA)
+        .into_iter()
+        .filter(|load| load.now.as_pa() > 0.0)
+        .map(|load| (TRIED_PA * load.most.as_pa() / load.now.as_pa(), load.bearer))
+        .min_by(|a, b| a.0.total_cmp(&b.0))
+        .map(|(gauge_pa, bearer)| (Pressure::from_pa(gauge_pa), bearer))
+}
+
+/// Whether the strongest pull of a cylinder loaded anything beyond what it may
+/// bear.
+#[must_use]
+pub fn is_overloaded(job: &Job, cylinder: u8) -> bool {
+    let over = |load: &Load| load.now.as_pa() > load.most.as_pa() * (1.0 + 1e-9);
+    loads(job, cylinder).iter().any(over)
+}
+
+fn loads_at(job: &Job, cylinder: u8, gauge_pa: f64) -> Vec<Load> {
+    let chamfer = Place::of_cylinder(cylinder, Field::ChamferHere, 0);
+    let chamfer_m = job.entries.si(chamfer).unwrap_or(0.0);
     let engine = |field| job.engine_si(field);
     let mut list = Vec::new();
     if let Some(rated) = engine(Field::RamRated) {
@@ -89,7 +113,8 @@ pub fn loads(job: &Job, cylinder: u8) -> Vec<Load> {
             rod_length: Length::from_m(engine(Field::SleeveLength)?),
             rod_youngs: Pressure::from_pa(STEEL_PA),
             ledge_outer: d(Field::FlangeOd)?,
-            ledge_inner: d(Field::NominalOd)?,
+            // The chamfer takes off the ledge what it clears for the fillet.
+            ledge_inner: Diameter::from_m(engine(Field::NominalOd)? + 2.0 * chamfer_m),
             flange_thickness: Length::from_m(engine(Field::NominalFlange)?),
             flange_root: d(Field::NominalOd)?,
         })
@@ -122,6 +147,7 @@ pub fn loads(job: &Job, cylinder: u8) -> Vec<Load> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
@@ -142,10 +168,22 @@ mod tests {
         close(now(Bearer::Rod), force / 0.6057);
         close(
             now(Bearer::Ledge),
-            force / (PI / 4.0 * (4.64 * 4.64 - 4.44 * 4.44)),
+            // The ledge begins behind a chamfer of 0.038 in.
+            force / (PI / 4.0 * (4.64 * 4.64 - 4.516 * 4.516)),
         );
         // Shear round the root of a 0.219 in flange on a 4.44 in sleeve.
         close(now(Bearer::Flange), force / (PI * 4.44 * 0.219));
+        // Loads go with the pressure; the rod, half of whose yield is 65 000 psi,
+        // is the first to give.
+        let mut job = Demo::InchFive.job(0);
+        let (most, first) = gauge_most(&job, 1).unwrap();
+        assert_eq!(first, Bearer::Rod);
+        close(most.as_psi(), 4000.0 * 65_000.0 / (force / 0.6057));
+        assert!(!is_overloaded(&job, 1));
+        let place = Place::of_cylinder(1, Field::PullGauge, 1);
+        let entry = crate::job::Entry::new("5000", job.unit(Field::PullGauge), 1);
+        job.entries.put(place, entry);
+        assert!(is_overloaded(&job, 1));
         assert_eq!(
             loads(
                 &Job::new(Demo::InchFive.profile(0).0, Demo::InchFive.profile(0).1),

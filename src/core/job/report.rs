@@ -162,6 +162,8 @@ pub enum Next {
     Seated,
     /// Not home.
     NotSeated(Length),
+    /// Home on the mean, but tilted by this much round the clock.
+    Tilted(Length),
     /// The gauges cannot tell.
     SeatUndecided,
     /// The flange reads below its ledge: a reading is wrong.

@@ -8,7 +8,9 @@ use crate::texts as t;
 use coldseat_core::job::Field;
 use coldseat_core::job::all_low::AllLow;
 use coldseat_core::job::field::{Measure, UnitSystem};
+use coldseat_core::job::loads::Bearer;
 use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
+use coldseat_core::quantity::Pressure;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -57,15 +59,17 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
     let further = |list: &[More]| -> Vec<(&str, String)> {
         list.iter()
             .map(|m| {
-                (
-                    t::detail(m.detail),
-                    show::number(m.si, m.measure.unit(units)),
-                )
+                let value = match m.detail {
+                    Detail::Strokes => show::whole_seconds(m.si),
+                    _ => show::number(m.si, m.measure.unit(units)),
+                };
+                (t::detail(m.detail), value)
             })
             .collect()
     };
     let rows: Vec<(&str, String)> = match &report.answer {
-        Answer::None => return None,
+        Answer::None if extra.is_none() => return None,
+        Answer::None => Vec::new(),
         Answer::More(list) | Answer::Form(_, list) | Answer::Order(_, list) => further(list),
         Answer::Walls(walls) => {
             let thinnest = walls
@@ -137,7 +141,10 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             if matches!(report.answer, Answer::Pulls(_)) {
                 rows.push((t::STILL, of(seat.still.as_m())));
             }
-            rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
+            // Below its ledge a reading is wrong, and so is any chance.
+            if report.next != Next::BelowLedge {
+                rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
+            }
             rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
             rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
             rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
@@ -155,11 +162,19 @@ pub fn chance_row(all: AllLow) -> Pair {
     (t::chance_any_low(all.flanges), t::percent(all.chance))
 }
 
+/// The highest gauge pressure, and what would give first, as a row.
+pub fn most_row((gauge, bearer): (Pressure, Bearer), units: UnitSystem) -> Pair {
+    (
+        t::gauge_most(bearer),
+        show::number(gauge.as_pa(), Measure::Pressure.unit(units)),
+    )
+}
+
 /// Strokes of the hone, as a row.
 pub fn strokes_row(strokes: f64) -> Pair {
     (
         t::detail(Detail::Strokes).to_owned(),
-        show::number(strokes, Measure::Plain.unit(UnitSystem::Inch)),
+        show::whole_seconds(strokes),
     )
 }
 

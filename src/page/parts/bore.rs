@@ -6,6 +6,7 @@ use crate::drawings::profile::{bore_profile, pressure_down, told};
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::findings::findings;
+use crate::parts::fold;
 use crate::show::{bare, length, length_unit, number};
 use crate::state::State;
 use crate::texts as t;
@@ -66,7 +67,7 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
         return view! { <section class="bore-down">{body}</section> }.into_any();
     }
     view! {
-        <details class="help bore-down" on:toggle=move |_| open.update(|open| *open = !*open)>
+        <details class="help bore-down" prop:open=move || open.get() on:toggle=move |event| open.set(fold::is_open(&event))>
             <summary>{t::BORE_DOWN}</summary>
             {body}
         </details>
@@ -163,7 +164,7 @@ fn stress(asked: Memo<Option<ProfileNeeds>>, open: RwSignal<bool>, units: UnitSy
         })
     };
     view! {
-        <details class="help" on:toggle=move |_| unfolded.update(|open| *open = !*open)>
+        <details class="help" prop:open=move || unfolded.get() on:toggle=move |event| unfolded.set(fold::is_open(&event))>
             <summary>{t::FLANGE_STRESS}</summary>
             {live(shown)}
         </details>

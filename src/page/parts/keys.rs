@@ -113,6 +113,10 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
             }
             let mut shorter = text.to_owned();
             shorter.pop();
+            if shorter.is_empty() {
+                // As if the hand had just come here: digits count again.
+                *typing = Typing::default();
+            }
             shorter
         }
         Key::Up | Key::Down => {
@@ -215,6 +219,8 @@ mod tests {
         types("4.4412", &[Digit(7)], FromRight, Unit::Inch, "0.0007");
         types("4.4412", &[Digit(7)], AsTyped, Unit::Inch, "7");
         types("4.4412", &[Delete], AsTyped, Unit::Inch, "4.441");
+        let emptied = [Delete, Delete, Digit(4), Digit(3)];
+        types("12", &emptied, FromRight, Unit::Inch, "0.0043");
     }
 
     #[test]

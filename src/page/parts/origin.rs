@@ -2,6 +2,7 @@
 //! sure, which input matters most. Worked out only while it is open.
 
 use crate::live::live;
+use crate::parts::fold::is_open;
 use crate::show;
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
@@ -25,7 +26,8 @@ pub fn where_from(
     view! {
         <details
             class="help origin"
-            on:toggle=move |_| open.update(|open| *open = !*open)
+            prop:open=move || open.get()
+            on:toggle=move |event| open.set(is_open(&event))
         >
             <summary>{format!("{}: {name}", t::WHERE_FROM)}</summary>
             {live(sheet)}

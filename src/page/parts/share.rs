@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::parts::fold::is_open;
 use crate::share::link::address_of;
 use crate::share::qr::qr;
 use crate::texts as t;
@@ -30,7 +31,7 @@ pub fn share(
         })
     };
     view! {
-        <details class="help" on:toggle=move |_| open.update(|open| *open = !*open)>
+        <details class="help" prop:open=move || open.get() on:toggle=move |event| open.set(is_open(&event))>
             <summary>{words}</summary>
             {live(body)}
         </details>

@@ -4,7 +4,7 @@
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::again::came_out;
-use crate::parts::answer::{Pair, chance_row, head, strokes_row};
+use crate::parts::answer::{Pair, chance_row, head, most_row, strokes_row};
 use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture};
@@ -18,7 +18,9 @@ use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::all_low::planned;
+use coldseat_core::job::deck::spots;
 use coldseat_core::job::field::{Measure, Places, UnitSystem};
+use coldseat_core::job::loads::gauge_most;
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::passes::strokes;
 use coldseat_core::job::report::{Next, Signal as Go, StepReport};
@@ -156,11 +158,16 @@ fn one_of(field: Field, owner: Owner) -> AnyView {
 /// Lists side by side, row by row: as many rows as are used, and one more.
 fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     let state = State::here();
-    let most = fields
-        .iter()
-        .map(|f| f.spec().places.count())
-        .min()
-        .unwrap_or(1);
+    let surveyed = match (owner, fields.as_slice()) {
+        (Owner::Bank(bank), [Field::LowSpot]) => state
+            .open
+            .with_untracked(|o| o.as_ref().map(|o| spots(&o.job, bank))),
+        _ => None,
+    };
+    let most = surveyed.unwrap_or_else(|| {
+        let counts = fields.iter().map(|f| f.spec().places.count());
+        counts.min().unwrap_or(1)
+    });
     let of = fields.clone();
     let used = Memo::new(move |before: Option<&u8>| {
         let used = state.open.with(|open| {
@@ -236,9 +243,16 @@ fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
         .then(|| verdict(report.signal, t::next(&report.next, units)))
 }
 
+/// A bath that was too short comes before anything that is said of the drop.
+fn short(state: State, owner: Owner) -> Option<AnyView> {
+    let chill = state.step_report(owner, StepId::Chill)?;
+    let wait = chill.begun && chill.signal == Go::Wait && matches!(chill.next, Next::Says(..));
+    wait.then(|| verdict(Go::Wait, t::says(StepId::Chill, Go::Wait).to_owned()))
+}
+
 /// A row for the step that is open alone: what takes longer than all its
 /// numbers, or needs more of the job than its report has.
-fn further(state: State, report: &StepReport) -> Option<Pair> {
+fn further(state: State, owner: Owner, report: &StepReport) -> Option<Pair> {
     let of = |ask: &dyn Fn(&Job) -> Option<Pair>| {
         state
             .open
@@ -246,6 +260,12 @@ fn further(state: State, report: &StepReport) -> Option<Pair> {
     };
     match (report.id, report.next) {
         (StepId::Counterbore, _) => of(&|job| planned(job).map(chance_row)),
+        (StepId::Pull, _) => of(&|job| match owner {
+            Owner::Cylinder(cylinder) => {
+                gauge_most(job, cylinder).map(|most| most_row(most, job.engine.units))
+            }
+            _ => None,
+        }),
         (_, Next::HoneMore(stock)) => of(&|job| strokes(job, stock).map(strokes_row)),
         _ => None,
     }
@@ -272,9 +292,17 @@ pub fn StepView(
     let answer = move || {
         if let Some(drop) = drop.get() {
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
-            return Some(view! { {went} {drop_head(&drop, units)} }.into_any());
+            // Stuck or dragged it has gone in: what was expected says no more.
+            return Some(
+                went.or_else(|| short(state, owner))
+                    .unwrap_or_else(|| drop_head(&drop, units)),
+            );
         }
-        report.with(|report| report.as_ref().map(|r| head(r, further(state, r), units)))
+        report.with(|report| {
+            report
+                .as_ref()
+                .map(|r| head(r, further(state, owner, r), units))
+        })
     };
     let picture = move || match drop.get() {
         Some(drop) => drop_picture(&drop, units),

@@ -20,7 +20,7 @@ use crate::screens::steps::place_of;
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::deck::{BankPlan, Lock, lock, plan};
+use coldseat_core::job::deck::{BankPlan, Lock, all_home, lock, plan};
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId};
@@ -72,13 +72,18 @@ pub fn DeckScreen(
                         o.job.entries.values(Owner::Bank(bank), Field::LowSpot)
                     })
                 });
+                let home = state.reports.with(|reports| {
+                    state
+                        .open
+                        .with(|o| o.as_ref().and_then(|o| all_home(&o.job, reports, bank)))
+                });
                 let map = deck_map(
                     &spots,
                     &holes_of(state, Owner::Bank(bank)),
                     Some(plan.plan.removal.as_m()),
                     units,
                 );
-                view! { {cut(&plan, clean_up_m, units)} {map} }.into_any()
+                view! { {cut(&plan, clean_up_m, home, units)} {map} }.into_any()
             }
         })
     };
@@ -240,7 +245,12 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
     }
 }
 
-fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) -> AnyView {
+fn cut(
+    bank: &BankPlan,
+    clean_up_m: f64,
+    home: Option<f64>,
+    units: coldseat_core::job::UnitSystem,
+) -> AnyView {
     let plan = &bank.plan;
     let worst = plan.findings.iter().map(|f| f.level).max();
     let signal = match worst {
@@ -248,10 +258,11 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
         Some(Level::Look) => Go::Look,
         _ => Go::Go,
     };
-    let words = if signal == Go::Stop {
-        t::CUT_TOO_SMALL
-    } else {
-        t::CUT_GOOD
+    let thin = plan.findings.iter().any(|f| f.code == "little_flange_left");
+    let words = match signal {
+        Go::Stop if thin => t::CUT_TOO_DEEP,
+        Go::Stop => t::CUT_TOO_SMALL,
+        _ => t::CUT_GOOD,
     };
     let lines: Vec<Line> = bank
         .cylinders
@@ -287,7 +298,14 @@ fn cut(bank: &BankPlan, clean_up_m: f64, units: coldseat_core::job::UnitSystem) 
         {verdict(signal, words.to_owned())}
         {findings(&plan.findings, units)}
         {without}
-        {bank.any_low.map(|all| pairs(vec![chance_row(all)]))}
+        {pairs(
+            bank
+                .any_low
+                .map(chance_row)
+                .into_iter()
+                .chain(home.map(|chance| (t::ALL_HOME.to_owned(), t::percent(chance))))
+                .collect(),
+        )}
         {deck_cuts(bank, clean_up_m, units)}
         {table("cuts", None, &heads, lines)}
     }

@@ -1,5 +1,7 @@
 //! English: what a step has beside its one number.
 
+use coldseat_core::job::loads::Bearer;
+
 pub const GRIP: &str = "What the fit holds, cold and running";
 pub const FIT_LEFT: &str = "left of the fit once the peaks are smoothed";
 pub const CONTACT_PRESSURE: &str = "presses at mid length with";
@@ -37,6 +39,18 @@ pub fn pass(count: u8, bore: &str, diameter: &str, radius: &str) -> String {
 #[must_use]
 pub fn not_below(warmest: &str) -> String {
     format!("not below {warmest}")
+}
+
+/// The highest pressure of a pull, and what it is that bears no more.
+#[must_use]
+pub fn gauge_most(bearer: Bearer) -> String {
+    let what = match bearer {
+        Bearer::Ram => "ram",
+        Bearer::Rod => "rod",
+        Bearer::Ledge => "ledge",
+        Bearer::Flange => "flange",
+    };
+    format!("pump to at most (limit of the {what})")
 }
 
 #[must_use]

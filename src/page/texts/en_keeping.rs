@@ -175,7 +175,7 @@ pub const HONE_TO: &str = "Hone the bore to";
 pub const CUT_TO: &str = "Cut the counterbore to";
 pub const STANDS_PROUD: &str = "Flange stands proud";
 pub const STEPS_NOT_DONE: &str = "Steps not done";
-pub const NEW_DECK_HEIGHT: &str = "new height above the main line";
+pub const NEW_DECK_HEIGHT: &str = "height above the main line after this cut";
 pub const RECORD_CAUTION: &str =
     "Seated and in the band mean: within the limits named above, by the readings in this record.";
 pub const GASKET_UNKNOWN: &str = "Head gasket to buy: not known, no piston was measured.";

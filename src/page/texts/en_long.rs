@@ -65,6 +65,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the flange again.".into(),
         Next::Seated => "Seated, within the limits you entered or left as usual.".into(),
         Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} under the flange. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
+        Next::Tilted(tilt) => format!("NOT SEATED: it stands tilted by {} round the clock. Do not deck. Take it out, look for a chip, burr or fillet on the high side.", by(tilt)),
         Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and flange again; a better depth gauge helps most.".into(),
         Next::BelowLedge => "The flange reads lower than its ledge: a reading is wrong. Measure height, depth and thickness again.".into(),
     }
@@ -357,12 +358,15 @@ pub const ROUND_ANYWHERE: &str = "out of round, worst level";
 pub const DEPTH_WANTED: &str = "depth wanted";
 pub const CHANCE_LOW: &str = "chance of a low flange";
 
+pub const ALL_HOME: &str = "chance that all of them are home";
+pub const CUT_TOO_DEEP: &str = "Do not cut: it leaves too little of a flange.";
+
 /// The chance over all flanges, and of how many.
 #[must_use]
 pub fn chance_any_low(flanges: usize) -> String {
     match flanges {
-        1 => "chance that it is left low".to_owned(),
-        _ => format!("chance that any of {flanges} is left low"),
+        1 => "chance that the cut misses it".to_owned(),
+        _ => format!("chance that the cut misses any of {flanges}"),
     }
 }
 pub const PROUD_FOR_RISK: &str = "least stand-proud for the accepted chance";
@@ -377,7 +381,7 @@ pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
 pub const STILL: &str = "a drop this small counts as none";
 pub const CHANCE_SEATED: &str = "chance that it is home";
-pub const GAUGES_SHOW: &str = "most that these gauges can show";
+pub const GAUGES_SHOW: &str = "at no gap these gauges show";
 pub const BETTER_DEPTH: &str = "with a depth gauge half as unsure";
 pub const CHANCE_ASKED: &str = "chance asked for";
 pub const OVER_AN_HOUR: &str = "over an hour";
@@ -444,7 +448,7 @@ pub fn tally(cylinders: &[coldseat_core::job::report::State]) -> String {
 #[must_use]
 pub fn record_state(report: &coldseat_core::job::report::CylinderReport) -> &'static str {
     match report.step(StepId::Seat).map(|s| &s.next) {
-        Some(Next::NotSeated(_)) => "NOT SEATED",
+        Some(Next::NotSeated(_) | Next::Tilted(_)) => "NOT SEATED",
         _ => en::state(report.state),
     }
 }

@@ -265,7 +265,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::SleeveId => "Sleeve ID, as delivered (diameter)",
         Field::SleeveLength => "Length under the flange",
         Field::NominalFlange => "Flange thickness, nominal",
-        Field::BlockWall => "Block wall round the bore (with a jacket: parent wall)",
+        Field::BlockWall => "Block wall left round the bored hole (with a jacket: parent wall)",
         Field::JacketFrom => "Water jacket begins below the deck, if there is one",
         Field::JacketTo => "Water jacket ends below the deck",
         Field::HalfWidth => "Centre line of the bores to the side of the block",

@@ -121,7 +121,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
         ],
         Calculation::Counterbore => [
             "Depth wanted, the least flange thickness less the stand-proud, less the depth now. Chance of a low flange: the feed's scatter and the depth gauge together, normal law. Of all flanges: each by itself, the error of the deck cut common to them.",
-            "C = T - P;  to go = C - depth;  p_low = Phi((clean_up - cut - deck - P) / sqrt(feed^2 + gauge^2))",
+            "C = T - P;  to go = C - depth;  p_low = Phi((clean_up - cut + low - P) / sqrt(feed^2 + gauge^2)), low: the deck below its highest point",
             "Geometry and normal law. Stand-proud: common practice, no source.",
         ],
         Calculation::Fit => [

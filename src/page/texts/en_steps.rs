@@ -149,6 +149,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Choose, Signal::Wait) => {
             "Not all is checked yet: enter what is still wanted below, then order."
         }
+        (StepId::Pull, Signal::Stop) => {
+            "A pull loads more than it may: see the bars. Release. Look for cracks at flange and ledge; if they are sound, say so in the note, take that pull out of the list, and pull within the limit."
+        }
         (StepId::Deck, Signal::Wait) => "Locked: not every flange of it is shown to be home.",
         (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
@@ -186,7 +189,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Hold, Signal::Go) => {
             "At the temperature of the shop: let go, and measure the height."
         }
-        (StepId::Hold, Signal::Wait) => "Still cold: hold it down, do not measure yet.",
+        (StepId::Hold, Signal::Wait) => {
+            "Not at the temperature of the shop yet: hold it down, do not measure yet."
+        }
         (StepId::Protrusion, Signal::None) => {
             "With gasket and sheet entered under Engine, the room to the head is worked out."
         }
@@ -243,6 +248,15 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         }
         "no_piston_clearance" => {
             "the finished bore is no larger than the piston: a radius among the diameters, or the wrong piston?".to_owned()
+        }
+        "cocked" => {
+            "one clock stands far from the others: a reading is wrong by a turn of the micrometer, or the sleeve is cocked. Measure again before pulling".to_owned()
+        }
+        "little_flange_left" => {
+            "the cut leaves less of a flange than the limit asks for, its groove counted: do not cut this deep".to_owned()
+        }
+        "deep_cut" => {
+            "more than twice the cut planned: the pistons stand prouder by as much; work out gasket and room to the head first".to_owned()
         }
         "flange_may_stay_low" => {
             "the chance that a flange is left low is greater than the one accepted: cut deeper, or measure heights and deck again".to_owned()
