@@ -1,6 +1,7 @@
 //! Asks the calculations with what a cylinder has, and turns their answers
 //! into the next thing to do.
 
+use super::deck::deck_beside;
 use super::field::Measure;
 use super::loads::is_overloaded;
 use super::report::{Answer, Figure, Heights, Next, OneNumber, Signal};
@@ -134,6 +135,16 @@ impl View<'_> {
         })
     }
 
+    /// The deck beside this hole, 0 or below: as measured, else by the survey.
+    fn deck_m(&self) -> f64 {
+        match self.owner {
+            Owner::Cylinder(cylinder) => {
+                deck_beside(self.job, self.job.engine.bank_of(cylinder), cylinder)
+            }
+            _ => 0.0,
+        }
+    }
+
     pub(super) fn counterbore(&self) -> Result<Outcome, Hindrance> {
         let depth_now = lengths(&self.some(Field::CounterboreDepth)?);
         let thickness = lengths(&self.some(Field::FlangeThickness)?);
@@ -143,7 +154,7 @@ impl View<'_> {
             thickness: &thickness,
             target_proud: self.length(Field::TargetProud)?,
             depth_now: &depth_now,
-            deck: Length::from_m(-self.single(Field::DeckHere).unwrap_or(0.0)),
+            deck: Length::from_m(self.deck_m()),
             feed_sd,
             gauge_sd,
             removal: self.length(Field::PlannedCut)?,

@@ -353,7 +353,7 @@ fields! {
     /// Temperature of the fitted sleeve.
     SleeveWarm "sleeve_warm" Cylinder Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
     /// How far the piston stands proud of the deck.
-    PistonProud "piston_proud" Cylinder Length Places::Ends, bounds::HEIGHT, offset(1.5), NONE;
+    PistonProud "piston_proud" Cylinder Length Places::Ends, bounds::HEIGHT, offset(0.6), NONE;
     /// Depth of the fire-ring groove.
     GrooveDepth "groove_depth" Cylinder Length Places::Clocks, bounds::DEPTH, size(0.2, 10.0, 0.3), NONE;
     /// Finished bore.

@@ -123,7 +123,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     view! {
         <section class="pad" aria-label=t::PAD>
             <div class="pad-head">
-                <p class="pad-title">{t::place_title(place)}</p>
+                <p class="pad-title">{t::pad_title(place)}</p>
                 <p class="pad-value">
                     {move || {
                         let text = state.text(target, place);

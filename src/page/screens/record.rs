@@ -59,6 +59,16 @@ pub fn RecordScreen(
             <button type="button" on:click=move |_| save_table(state)>
                 {t::SAVE_CSV}
             </button>
+        </div>
+        <div class="screen-only">
+            {share(t::SHARE_FLOOR, "link-floor", move || {
+                state
+                    .open
+                    .with(|o| o.as_ref().map(|o| Shared::Floor(Box::new(o.job.clone()))))
+            })}
+        </div>
+        <article class="record">{live(sheet)}</article>
+        <div class="row screen-only">
             <button
                 type="button"
                 on:click=move |_| {
@@ -69,14 +79,6 @@ pub fn RecordScreen(
                 {t::INTO_BIN}
             </button>
         </div>
-        <div class="screen-only">
-            {share(t::SHARE_FLOOR, "link-floor", move || {
-                state
-                    .open
-                    .with(|o| o.as_ref().map(|o| Shared::Floor(Box::new(o.job.clone()))))
-            })}
-        </div>
-        <article class="record">{live(sheet)}</article>
     }
     .into_any()
 }

@@ -270,6 +270,18 @@ pub fn place_title(place: Place) -> String {
     }
 }
 
+/// The same over the pad, where a long name is cut off at its end: which one
+/// first.
+#[must_use]
+pub fn pad_title(place: Place) -> String {
+    let which = en_names::place(place.field, place.index);
+    if which.is_empty() {
+        en_names::field(place.field).to_owned()
+    } else {
+        format!("{which}: {}", en_names::field(place.field))
+    }
+}
+
 pub const STAIRCASE_CAPTION: &str = "Height above the deck, pull by pull: down under load, back after release. Shaded: close enough to be home.";
 pub const CLEARANCE_CAPTION: &str =
     "Clearance on diameter against seconds in the bore, until it grips. Shaded: the 95 % band.";

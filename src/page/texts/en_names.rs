@@ -195,7 +195,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::GrooveOuter => "Fire-ring groove, outside (diameter)",
         Field::GrooveLand => "Flange beside and under the groove, least",
         Field::GasketGrades => "Gasket grades to buy, compressed",
-        Field::HoneStrokes => "Strokes of the hone",
+        Field::HoneStrokes => "Strokes of the hone, all since the bar",
         Field::GrooveNear => "Groove off its depth, at most",
         Field::RamBore => "Ram bore (diameter)",
         Field::RamHole => "Hole or rod in the ram (diameter)",

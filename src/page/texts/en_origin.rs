@@ -157,6 +157,15 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
     }
 }
 
+/// A value that stands for several places.
+#[must_use]
+pub fn mean_of(value: &str, places: u8) -> String {
+    match places {
+        0 | 1 => value.to_owned(),
+        _ => format!("{value}, mean of {places}"),
+    }
+}
+
 /// A limit that stands as a new engine has it.
 #[must_use]
 pub fn as_usual(value: &str) -> String {

@@ -50,7 +50,7 @@ pub const fn help(step: StepId) -> &'static str {
         }
         StepId::CounterboreD => "Diameter of the counterbore. It must never grip the flange.",
         StepId::Counterbore => {
-            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
         }
         StepId::Chamfer => {
             "The chamfer on the ledge's edge must clear the fillet under the flange, or the flange rides on it and drops later."
