@@ -3,6 +3,7 @@
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Key, Page, Role, containing};
+use coldseat_core::job::deck::spots;
 use coldseat_core::job::field::{Measure, Places, Scope};
 use coldseat_core::job::step::{StepId, StepSpec, Subject};
 use coldseat_core::job::{Field, Job, Owner, Place};
@@ -166,10 +167,15 @@ impl Player<'_> {
             self.page.script(FOCUS_FIRST, vec![json!(nth)]).await?;
         }
         let is_list = |f: Field| matches!(f.spec().places, Places::List(_));
+        // A deck that is surveyed whole asks for no further row.
+        let waits = match owner {
+            Owner::Bank(bank) => rows < spots(&self.job, bank),
+            _ => true,
+        };
         let mut in_list = false;
         for (field, index, text) in &wanted {
             // Past the row that waits for more.
-            if in_list && !is_list(*field) {
+            if in_list && waits && !is_list(*field) {
                 for _ in spec.fields.iter().filter(|f| is_list(**f)) {
                     self.pass().await?;
                 }
