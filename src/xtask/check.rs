@@ -115,6 +115,10 @@ const OTHER_ENGINES: [&str; 2] = ["firefox::", "webkit::"];
 /// so one more than there are cores; with more of them some starve.
 const THREADS: &str = "--test-threads=3";
 
+/// One browser at a time: of two that update their workers side by side WebKitGTK
+/// leaves one waiting for longer than a test can.
+const ONE_BY_ONE: &str = "--test-threads=1";
+
 /// The package whose tests need a browser; the page's own tests are of its
 /// pure logic and run here.
 const NOT_NATIVE: [&str; 1] = ["--exclude=coldseat-browser-tests"];
@@ -408,7 +412,7 @@ fn engines(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests"])
-            .args(["--test", "page", "--", THREADS])
+            .args(["--test", "page", "--", ONE_BY_ONE])
             .args(OTHER_ENGINES)
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )
