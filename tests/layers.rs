@@ -14,7 +14,7 @@ const STEPS: &[&[&str]] = &[
     &["planning"],
     &["job"],
     &["document"],
-    &["evaluator"],
+    &["ask", "evaluator"],
 ];
 
 fn root() -> PathBuf {

@@ -53,6 +53,7 @@
 //! - An answer is numbers plus findings; an input that cannot be used is a
 //!   fault that names its field, its value and its range.
 
+pub mod ask;
 pub mod document;
 #[cfg(feature = "evaluator")]
 pub mod evaluator;

@@ -1,7 +1,6 @@
 //! What the page knows, as signals, and the one place that calls the core and
 //! the store. Screens read derived signals and call the methods here.
 
-use crate::answers::{Whole, whole_of};
 use crate::browser;
 use crate::desk::Desk;
 use crate::keeper::{self, Keeping};
@@ -12,17 +11,18 @@ use crate::storage::local::Local;
 use crate::storage::slots::SHOP;
 use coldseat_core::document::link::{LinkFault, MARK, Shared};
 use coldseat_core::document::{Body, Document, Shop, write};
-use coldseat_core::job::assess::assess;
+use coldseat_core::job::assess::{Whole, assess, assess_whole};
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::presets;
 use coldseat_core::job::field::Scope;
-use coldseat_core::job::report::CylinderReport;
+use coldseat_core::job::verdict::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::numerics::order::each_once;
 use leptos::prelude::*;
 use std::sync::Arc;
+use std::time::Duration;
 
 /// Whose numbers a reading belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -86,6 +86,14 @@ pub struct State {
     pub going_on: RwSignal<bool>,
     /// Reports of the open job's cylinders.
     pub reports: Memo<Arc<Vec<CylinderReport>>>,
+    /// The same, as they stood before the reading that is being typed: what is
+    /// said by word and colour waits until it is whole.
+    pub settled: Memo<Arc<Vec<CylinderReport>>>,
+    /// A reading is being typed: no key for a second, the field left or "next"
+    /// end it.
+    pub half_typed: RwSignal<bool>,
+    /// Keys typed so far: which of them the second is counted from.
+    keys_typed: StoredValue<u64>,
     /// Reports of the open job's block and decks.
     pub whole: Memo<Arc<Whole>>,
     /// Beep and vibrate when a time is up.
@@ -104,6 +112,9 @@ pub struct State {
 /// Most steps that undo goes back.
 const UNDO_MOST: usize = 200;
 
+/// So long after the last key a reading counts as whole.
+const HALF_TYPED: Duration = Duration::from_millis(1000);
+
 /// The address of the shortcut to the job changed last.
 const LAST_JOB: &str = "#/last";
 
@@ -115,8 +126,20 @@ impl State {
         let reports = Memo::new(move |_| {
             open.with(|o| Arc::new(o.as_ref().map(|o| assess(&o.job)).unwrap_or_default()))
         });
+        let half_typed = RwSignal::new(false);
+        let settled = Memo::new(move |before: Option<&Arc<Vec<CylinderReport>>>| {
+            let now = reports.get();
+            match before {
+                Some(before) if half_typed.get() => before.clone(),
+                _ => now,
+            }
+        });
         let whole = Memo::new(move |_| {
-            open.with(|o| Arc::new(o.as_ref().map(|o| whole_of(&o.job)).unwrap_or_default()))
+            let reports = reports.get();
+            open.with(|o| {
+                let whole = o.as_ref().map(|o| assess_whole(&o.job, &reports));
+                Arc::new(whole.unwrap_or_default())
+            })
         });
         let state = Self {
             route: RwSignal::new(Route::Jobs),
@@ -136,6 +159,9 @@ impl State {
             pad_on: RwSignal::new(true),
             going_on: RwSignal::new(false),
             reports,
+            settled,
+            half_typed,
+            keys_typed: StoredValue::new(0),
             whole,
             feedback: RwSignal::new(true),
             shared: RwSignal::new(None),
@@ -270,21 +296,16 @@ impl State {
 
     fn with_sheet<T>(self, target: Target, look: impl FnOnce(&Sheet<'_>) -> T) -> Option<T> {
         match target {
-            Target::Job => self.open.with(|open| {
-                open.as_ref().map(|open| {
-                    look(&Sheet {
-                        entries: &open.job.entries,
-                        units: open.job.engine.units,
-                        cylinders: open.job.engine.cylinders,
-                    })
-                })
-            }),
+            Target::Job => self
+                .open
+                .with(|open| open.as_ref().map(|open| look(&Sheet::of(&open.job)))),
             Target::Drop => self.drop_sheet.with(|d| Some(look(&d.sheet()))),
             Target::Shop => self.shop.with(|shop| {
                 Some(look(&Sheet {
                     entries: &shop.entries,
                     units: shop.units,
                     cylinders: 0,
+                    job: None,
                 }))
             }),
         }
@@ -320,6 +341,9 @@ impl State {
 
     /// Types a text into a place; it is stored as it stands.
     pub fn type_text(self, target: Target, place: Place, text: &str) {
+        if self.active.get_untracked() == Some((target, place)) {
+            self.key_typed();
+        }
         let unit = place.field.unit(untrack(|| self.units(target)));
         let entry = Entry::new(text, unit, browser::now());
         if target == Target::Job {
@@ -347,6 +371,26 @@ impl State {
         });
     }
 
+    /// A key came: what is typed is not whole before the hand rests or goes on.
+    fn key_typed(self) {
+        let key = self.keys_typed.get_value() + 1;
+        self.keys_typed.set_value(key);
+        self.half_typed.set(true);
+        let rested = move || {
+            if self.keys_typed.try_get_value() == Some(key) {
+                self.reading_done();
+            }
+        };
+        set_timeout(rested, HALF_TYPED);
+    }
+
+    /// The reading under the hand is whole.
+    pub fn reading_done(self) {
+        if self.half_typed.get_untracked() {
+            self.half_typed.set(false);
+        }
+    }
+
     /// Says that a questioned value is meant.
     pub fn keep(self, target: Target, place: Place) {
         self.change_entries(target, |entries| entries.keep(place));
@@ -371,6 +415,7 @@ impl State {
             return;
         }
         self.leaves_place();
+        self.reading_done();
         let text = untrack(|| self.text(target, place));
         self.was.set((!text.is_empty()).then_some(text));
         self.active.set(Some((target, place)));
@@ -386,6 +431,7 @@ impl State {
 
     /// The hand leaves.
     pub fn close_pad(self) {
+        self.reading_done();
         if self.active.get_untracked().is_some() {
             self.active.set(None);
         }
@@ -425,11 +471,11 @@ pub fn fresh_shop(units: UnitSystem) -> Shop {
     }
 }
 
-/// The cold drop as it opens.
+/// The cold drop as it opens: nothing typed, usual values stand and are told.
 #[must_use]
 pub fn fresh_drop(units: UnitSystem) -> DropSheet {
     DropSheet {
-        entries: presets(Scope::Drop, units, 0),
+        entries: Entries::default(),
         units,
         sleeve_material: MaterialId::GrayIron,
         block_material: MaterialId::GrayIron,

@@ -7,7 +7,7 @@ use super::merge::{Spot, choose, conflicts};
 use super::{Body, Document, Restored, restore, write};
 use crate::job::assess::assess;
 use crate::job::demo::Demo;
-use crate::job::report::State;
+use crate::job::verdict::State;
 use crate::job::{Entry, Field, Job, Owner, Place, Unlock};
 use crate::quantity::parse::Unit;
 
@@ -60,7 +60,7 @@ fn a_job_of_version_1_reads_and_comes_back_byte_for_byte() {
     );
     // 5.1970 in is what was typed, whatever the unit of the sheet.
     let place = Place::of_cylinder(1, Field::BoreD, 0);
-    assert!((job.entries.si(place).unwrap() - 5.1970 * 0.0254).abs() < 1e-12);
+    assert!((job.reading(place).number().unwrap().unwrap() - 5.1970 * 0.0254).abs() < 1e-12);
     assert!(job.unknown.contains_key("helper"));
     let states: Vec<State> = assess(&job).into_iter().map(|r| r.state).collect();
     assert_eq!(states[1], State::LeftOut);

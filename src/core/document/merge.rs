@@ -16,7 +16,6 @@
 
 use super::flat::{Flat, body, flat, keys};
 use super::ledger::{changes, rival, write_ledger};
-use super::read::owner_from;
 use super::row::BINNED;
 use super::write::{job_value, write_entry_words};
 use super::{Body, Document, read::job_of};
@@ -199,7 +198,7 @@ pub enum Spot {
 pub fn spot(path: &str) -> Spot {
     let keys = keys(path);
     let found = match keys.as_slice() {
-        [part, owner, field, index] if part == "entries" => owner_from(owner)
+        [part, owner, field, index] if part == "entries" => Owner::from_name(owner)
             .zip(Field::from_id(field))
             .zip(index.parse().ok())
             .map(|((owner, field), index)| {
@@ -209,7 +208,7 @@ pub fn spot(path: &str) -> Spot {
                     index,
                 })
             }),
-        [part, owner, step] if part == "steps" => owner_from(owner)
+        [part, owner, step] if part == "steps" => Owner::from_name(owner)
             .zip(StepId::from_name(step))
             .map(|(owner, step)| Spot::Step(owner, step)),
         _ => None,

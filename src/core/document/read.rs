@@ -139,7 +139,7 @@ impl Reading {
     fn entries(&mut self, object: &mut Object) -> Entries {
         let mut entries = Entries::default();
         for (name, value) in core::mem::take(object) {
-            let Some(owner) = owner_from(&name) else {
+            let Some(owner) = Owner::from_name(&name) else {
                 object.insert(name, value);
                 continue;
             };
@@ -246,7 +246,7 @@ impl Reading {
     fn steps(&mut self, object: &mut Object) -> LiteMap<(Owner, StepId), StepRecord> {
         let mut steps = LiteMap::new();
         for (name, value) in core::mem::take(object) {
-            let Some(owner) = owner_from(&name) else {
+            let Some(owner) = Owner::from_name(&name) else {
                 object.insert(name, value);
                 continue;
             };
@@ -361,20 +361,6 @@ impl Reading {
 /// A job out of a body that this program made.
 pub(super) fn job_of(body: Object) -> Job {
     Reading::new().job(body)
-}
-
-pub(super) fn owner_from(name: &str) -> Option<Owner> {
-    match name {
-        "engine" => Some(Owner::Block),
-        "bank1" => Some(Owner::Bank(0)),
-        "bank2" => Some(Owner::Bank(1)),
-        _ => name
-            .parse::<u8>()
-            .ok()
-            // "03" or "+3" would come back as another name
-            .filter(|n| (1..=CYLINDERS_MOST).contains(n) && n.to_string() == name)
-            .map(Owner::Cylinder),
-    }
 }
 
 /// `[text, unit, milliseconds, "kept" or null, …]`.

@@ -6,7 +6,7 @@ use super::pack::{put_number, take_number};
 use super::{Body, Document};
 use crate::job::Millis;
 use crate::job::assess::assess;
-use crate::job::report::State;
+use crate::job::verdict::State;
 use serde_json::Value;
 
 /// Key of the envelope that says when a job was put into the bin.
@@ -83,6 +83,7 @@ impl Row {
                 State::Look => bytes.push(3),
                 State::Stop => bytes.push(4),
                 State::InWork(done, all) => bytes.extend([5, done, all]),
+                State::Marked => bytes.push(6),
             }
         }
         bytes
@@ -116,6 +117,7 @@ impl Row {
                 3 => State::Look,
                 4 => State::Stop,
                 5 => State::InWork(take_byte(rest)?, take_byte(rest)?),
+                6 => State::Marked,
                 _ => return None,
             };
             cylinders.push(state);

@@ -5,7 +5,7 @@ use super::flat::{LEDGER, SHEET};
 use super::ledger::write_ledger;
 use super::{Body, Document, Shop, VERSION};
 use crate::job::step::Mark;
-use crate::job::{Entries, Entry, Job, Owner};
+use crate::job::{Entries, Entry, Job};
 use serde_json::{Map, Value};
 
 /// The text of a document.
@@ -34,15 +34,6 @@ pub(super) fn checksum(body: &Value) -> String {
     format!("{:08x}", crc32fast::hash(body.to_string().as_bytes()))
 }
 
-/// The name of an owner in documents.
-fn owner_name(owner: Owner) -> String {
-    match owner {
-        Owner::Block => "engine".to_owned(),
-        Owner::Bank(bank) => format!("bank{}", bank + 1),
-        Owner::Cylinder(cylinder) => cylinder.to_string(),
-    }
-}
-
 fn entry_value(entry: &Entry) -> Value {
     let mut parts: Vec<Value> = vec![
         entry.text.clone().into(),
@@ -64,7 +55,7 @@ fn entries_value(entries: &Entries) -> Value {
     let mut owners = Map::new();
     for (place, entry) in entries.iter() {
         let fields = owners
-            .entry(owner_name(place.owner))
+            .entry(place.owner.name())
             .or_insert_with(|| Value::Object(Map::new()));
         let Value::Object(fields) = fields else {
             continue;
@@ -169,7 +160,7 @@ fn steps_value(job: &Job) -> Map<String, Value> {
         set("at", record.at.into());
         merge(&mut one, &record.unknown);
         let of = owners
-            .entry(owner_name(*owner))
+            .entry(owner.name())
             .or_insert_with(|| Value::Object(Map::new()));
         if let Value::Object(of) = of {
             of.insert(step.spec().name.to_owned(), Value::Object(one));

@@ -134,39 +134,70 @@ pub fn tensile_area(major: Diameter, pitch: Length, thread: Thread) -> Area {
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
 pub fn pull(input: &PullInput) -> Result<PullAnswer, Fault> {
-    let force = ram_force(input.gauge, input.ram)?.as_n();
-    bounds::DIAMETER.check("rod.major_d_m", input.rod_major.as_m())?;
-    let pitch = bounds::LENGTH.check("rod.pitch_m", input.rod_pitch.as_m())?;
+    let force = ram_force(input.gauge, input.ram)?;
     let length = bounds::LENGTH.check("rod.length_m", input.rod_length.as_m())?;
     let youngs = bounds::YOUNGS.check("rod.youngs_pa", input.rod_youngs.as_pa())?;
-    let outer = bounds::DIAMETER.check("ledge_outer_d_m", input.ledge_outer.as_m())?;
-    let inner = bounds::DIAMETER.check("ledge_inner_d_m", input.ledge_inner.as_m())?;
-    let thick = bounds::THICKNESS.check("flange_thickness_m", input.flange_thickness.as_m())?;
-    let root = bounds::DIAMETER.check("flange_root_d_m", input.flange_root.as_m())?;
-    input
-        .ledge_inner
-        .check_inside("ledge_inner_d_m", input.ledge_outer)?;
-    let rod = tensile_area(input.rod_major, input.rod_pitch, input.rod_thread).as_m2();
-    if rod <= 0.0 {
+    let rod_stress = rod_stress(force, input.rod_major, input.rod_pitch, input.rod_thread)?;
+    let ledge_area = ledge_area(input.ledge_outer, input.ledge_inner)?;
+    let rod_area = tensile_area(input.rod_major, input.rod_pitch, input.rod_thread);
+    Ok(PullAnswer {
+        force,
+        rod_area,
+        rod_stress,
+        rod_stretch: Length::from_m(force.as_n() * length / (rod_area.as_m2() * youngs)),
+        ledge_area,
+        ledge_pressure: Pressure::from_pa(force.as_n() / ledge_area.as_m2()),
+        flange_shear: flange_shear(force, input.flange_root, input.flange_thickness)?,
+    })
+}
+
+/// Stress of a force on the tensile-stress area of a rod's thread.
+///
+/// # Errors
+/// Values outside their ranges, a pitch that leaves no core.
+pub fn rod_stress(
+    force: Force,
+    major: Diameter,
+    pitch: Length,
+    thread: Thread,
+) -> Result<Pressure, Fault> {
+    bounds::DIAMETER.check("rod.major_d_m", major.as_m())?;
+    bounds::LENGTH.check("rod.pitch_m", pitch.as_m())?;
+    let area = tensile_area(major, pitch, thread).as_m2();
+    if area <= 0.0 {
         return Err(Fault::new(
             "rod.pitch_m",
             format!(
-                "a pitch of {pitch} m leaves no core in a thread of {} m: check both, and the \
-                 series",
-                input.rod_major.as_m()
+                "a pitch of {} m leaves no core in a thread of {} m: check both, and the series",
+                pitch.as_m(),
+                major.as_m()
             ),
         ));
     }
-    let ledge = PI / 4.0 * (outer * outer - inner * inner);
-    Ok(PullAnswer {
-        force: Force::from_n(force),
-        rod_area: Area::from_m2(rod),
-        rod_stress: Pressure::from_pa(force / rod),
-        rod_stretch: Length::from_m(force * length / (rod * youngs)),
-        ledge_area: Area::from_m2(ledge),
-        ledge_pressure: Pressure::from_pa(force / ledge),
-        flange_shear: Pressure::from_pa(force / (PI * root * thick)),
-    })
+    Ok(Pressure::from_pa(force.as_n() / area))
+}
+
+/// Area of the ledge, from the chamfer out to the flange.
+///
+/// # Errors
+/// Values outside their ranges, an inside that is not inside.
+pub fn ledge_area(outer: Diameter, inner: Diameter) -> Result<Area, Fault> {
+    let outer_m = bounds::DIAMETER.check("ledge_outer_d_m", outer.as_m())?;
+    let inner_m = bounds::DIAMETER.check("ledge_inner_d_m", inner.as_m())?;
+    inner.check_inside("ledge_inner_d_m", outer)?;
+    Ok(Area::from_m2(
+        PI / 4.0 * (outer_m * outer_m - inner_m * inner_m),
+    ))
+}
+
+/// Shear of a force round the root of a flange.
+///
+/// # Errors
+/// Values outside their ranges.
+pub fn flange_shear(force: Force, root: Diameter, thickness: Length) -> Result<Pressure, Fault> {
+    let thick_m = bounds::THICKNESS.check("flange_thickness_m", thickness.as_m())?;
+    let root_m = bounds::DIAMETER.check("flange_root_d_m", root.as_m())?;
+    Ok(Pressure::from_pa(force.as_n() / (PI * root_m * thick_m)))
 }
 
 /// Force of a ram at a gauge reading.

@@ -5,7 +5,7 @@ use super::Picture;
 use crate::show::{clock, number};
 use crate::texts as t;
 use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::loads::Load;
+use coldseat_core::job::verdict::load::{Bearer, Load, LoadCheck};
 use coldseat_core::thermal::chill::Chill;
 use coldseat_core::thermal::oxygen::{FRESH, LIMIT, Oxygen};
 use leptos::prelude::AnyView;
@@ -25,34 +25,33 @@ fn bar(picture: &mut Picture, class: &'static str, from: (f64, f64), to: (f64, f
 }
 
 /// Loads on ram, rod and ledge, each against what it may bear.
-pub fn load_bars(loads: &[Load], units: UnitSystem) -> Option<AnyView> {
+pub fn load_bars(checks: &[LoadCheck], units: UnitSystem) -> Option<AnyView> {
+    let loads: Vec<(Bearer, Load)> = checks
+        .iter()
+        .filter_map(|check| Some((check.bearer, *check.standing.known()?)))
+        .collect();
     if loads.is_empty() {
         return None;
     }
     let unit = Measure::Pressure.unit(units);
     let show = |si: f64| number(si, unit);
+    let line = |bearer: Bearer, load: &Load| {
+        t::load_words(bearer, &show(load.now.as_pa()), &show(load.most.as_pa()))
+    };
     let words: Vec<String> = loads
         .iter()
-        .map(|l| t::load_words(l.bearer, &show(l.now.as_pa()), &show(l.most.as_pa())))
+        .map(|(bearer, load)| line(*bearer, load))
         .collect();
     let mut picture = picture(
         t::load_label(&words.join("; ")),
         44.0 * loads.len() as f64 + 8.0,
         t::LOAD_CAPTION.to_owned(),
     );
-    for (index, load) in loads.iter().enumerate() {
+    for (index, (bearer, load)) in loads.iter().enumerate() {
         let y = 44.0 * index as f64 + 22.0;
         let share = load.now.as_pa() / load.most.as_pa();
         let x = 8.0 + 250.0 * share.clamp(0.0, 1.35);
-        picture.text(
-            "tiny",
-            (8.0, y - 6.0),
-            t::load_words(
-                load.bearer,
-                &show(load.now.as_pa()),
-                &show(load.most.as_pa()),
-            ),
-        );
+        picture.text("tiny", (8.0, y - 6.0), line(*bearer, load));
         let class = if share > 1.0 { "bar-bad" } else { "bar" };
         bar(&mut picture, class, (8.0, y), (x, y + 14.0));
         picture.line("scribe-strong", (258.0, y - 1.0), (258.0, y + 17.0));

@@ -4,18 +4,9 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
+use coldseat_core::ask::picture::Section;
 use coldseat_core::job::field::UnitSystem;
 use leptos::prelude::AnyView;
-
-/// What is drawn, all mean over the clocks, SI.
-pub struct Section {
-    /// Flange thickness.
-    pub thickness_m: f64,
-    /// Height of a flange that is home.
-    pub predicted_m: f64,
-    /// Height measured; `None`: not yet.
-    pub measured_m: Option<f64>,
-}
 
 /// Thickness of the drawn flange.
 const FLANGE: f64 = 78.0;
@@ -23,18 +14,20 @@ const LEDGE: f64 = 176.0;
 
 /// The drawing.
 pub fn section(section: &Section, units: UnitSystem) -> AnyView {
-    let gap_m = section.measured_m.map_or(0.0, |m| m - section.predicted_m);
-    let largest_m = section.predicted_m.abs().max(gap_m.abs()).max(0.05e-3);
+    let gap_m = section
+        .measured
+        .map_or(0.0, |m| m.as_m() - section.predicted.as_m());
+    let largest_m = section.predicted.as_m().abs().max(gap_m.abs()).max(0.05e-3);
     let per_m = 40.0 / largest_m;
-    let flange_per_m = FLANGE / section.thickness_m.max(1e-4);
+    let flange_per_m = FLANGE / section.thickness.as_m().max(1e-4);
     let magnified = (per_m / flange_per_m).round().max(1.0);
     let gap = (gap_m * per_m).clamp(-30.0, 46.0);
     let home = LEDGE - FLANGE;
-    let deck = home + section.predicted_m * per_m;
+    let deck = home + section.predicted.as_m() * per_m;
     let (top, bottom) = (home - gap, LEDGE - gap);
 
-    let predicted = length(section.predicted_m, units);
-    let label = match section.measured_m {
+    let predicted = length(section.predicted.as_m(), units);
+    let label = match section.measured.map(|m| m.as_m()) {
         Some(measured) => {
             t::section_label(&predicted, &length(measured, units), &length(gap_m, units))
         }
@@ -96,9 +89,9 @@ pub fn section(section: &Section, units: UnitSystem) -> AnyView {
                 home + 15.0
             },
         ),
-        format!("{} {}", t::PREDICTED, bare(section.predicted_m, units)),
+        format!("{} {}", t::PREDICTED, bare(section.predicted.as_m(), units)),
     );
-    if let Some(measured_m) = section.measured_m {
+    if let Some(measured_m) = section.measured.map(|m| m.as_m()) {
         picture.line("scribe", (196.0, top), (350.0, top));
         picture.text(
             "strong-end",

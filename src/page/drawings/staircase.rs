@@ -4,16 +4,9 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length};
 use crate::texts as t;
+use coldseat_core::ask::picture::Stair;
 use coldseat_core::job::field::UnitSystem;
 use leptos::prelude::AnyView;
-
-/// A pull, SI.
-pub struct Stair {
-    /// Height under load.
-    pub loaded_m: Option<f64>,
-    /// Height released.
-    pub released_m: f64,
-}
 
 /// The drawing.
 pub fn staircase(
@@ -24,7 +17,7 @@ pub fn staircase(
 ) -> AnyView {
     let heights = stairs
         .iter()
-        .flat_map(|s| [Some(s.released_m), s.loaded_m])
+        .flat_map(|s| [Some(s.released.as_m()), s.loaded.map(|l| l.as_m())])
         .flatten()
         .chain([predicted_m, predicted_m + gap_limit_m]);
     let (mut low, mut high) = (predicted_m, predicted_m + gap_limit_m);
@@ -36,7 +29,7 @@ pub fn staircase(
     let y = |m: f64| 26.0 + 150.0 * (high - m) / span;
     let wide = 250.0 / stairs.len().max(1) as f64;
 
-    let last = stairs.last().map_or(predicted_m, |s| s.released_m);
+    let last = stairs.last().map_or(predicted_m, |s| s.released.as_m());
     let mut picture = Picture {
         label: t::staircase_label(
             stairs.len(),
@@ -59,8 +52,8 @@ pub fn staircase(
     for (index, stair) in stairs.iter().enumerate() {
         let (left, right) = (6.0 + wide * index as f64, 6.0 + wide * (index + 1) as f64);
         let middle = left + 0.28 * wide;
-        let released = y(stair.released_m);
-        if let Some(loaded_m) = stair.loaded_m {
+        let released = y(stair.released.as_m());
+        if let Some(loaded_m) = stair.loaded.map(|l| l.as_m()) {
             points.push((left, y(loaded_m)));
             points.push((middle, y(loaded_m)));
             picture.text(

@@ -2,15 +2,17 @@
 
 use crate::parts::findings::findings;
 use crate::parts::order::order_list;
-use crate::parts::verdict::{one_number, verdict};
+use crate::parts::verdict::{one_number, verdict, verdict_waits};
 use crate::show::{self, length};
 use crate::texts as t;
+use coldseat_core::ask::picture::mean_length;
 use coldseat_core::job::Field;
 use coldseat_core::job::all_low::AllLow;
 use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::loads::Bearer;
-use coldseat_core::job::report::{Answer, Detail, Figure, More, Next, StepReport};
-use coldseat_core::quantity::Pressure;
+use coldseat_core::job::model::reading::Standing;
+use coldseat_core::job::verdict::load::Bearer;
+use coldseat_core::job::verdict::{Answer, Detail, Figure, More, Next, StepReport};
+use coldseat_core::quantity::{Length, Pressure};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -18,13 +20,31 @@ use leptos::prelude::*;
 pub type Pair = (String, String);
 
 /// Number, verdict and what goes with them; `more` is a row that the report
-/// does not have.
-pub fn head(report: &StepReport, more: Option<Pair>, units: UnitSystem) -> AnyView {
+/// does not have; `half`: a reading is being typed.
+pub fn head(report: &StepReport, more: Option<Pair>, half: bool, units: UnitSystem) -> AnyView {
     let number = report.number.as_ref().map(|n| one_number(n, units));
+    if half {
+        // Numbers follow every key; what is said of them waits for the reading.
+        return view! {
+            <div class="glance">{number}</div>
+            {verdict_waits()}
+            {table(report, more, units)}
+        }
+        .into_any();
+    }
     let fault = report
         .fault
         .as_ref()
         .map(|fault| view! { <p class="fault">{t::fault(fault)}</p> });
+    let unusable: Vec<AnyView> = report
+        .unusable
+        .iter()
+        .map(|one| view! { <p class="fault">{t::mend(one, units)}</p> }.into_any())
+        .collect();
+    let lacks = (!report.lacks.is_empty() && report.number.is_some()).then(|| {
+        let names: Vec<&str> = report.lacks.iter().map(|m| t::field(m.field)).collect();
+        view! { <p class="quiet">{t::not_counted(&names.join("; "))}</p> }
+    });
     let questioned = (!report.questioned.is_empty()).then(|| {
         let names: Vec<String> = report
             .questioned
@@ -37,7 +57,9 @@ pub fn head(report: &StepReport, more: Option<Pair>, units: UnitSystem) -> AnyVi
         <div class="glance">{number}</div>
         {verdict(report.signal, t::next(&report.next, units))}
         {fault}
+        {unusable}
         {questioned}
+        {lacks}
         {findings(&report.findings, units)}
         {order(report, units)}
         {table(report, more, units)}
@@ -65,6 +87,12 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
                 };
                 (t::detail(m.detail), value)
             })
+            .collect()
+    };
+    let predicted = |list: &[Length]| -> Vec<(&str, String)> {
+        let mean = mean_length(list);
+        mean.map(|m| (t::PREDICTED_HEIGHT, of(m.as_m())))
+            .into_iter()
             .collect()
     };
     let rows: Vec<(&str, String)> = match &report.answer {
@@ -123,12 +151,12 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             (t::BORE_TAPER, of(form.taper.as_m())),
         ],
         Answer::Heights(h) => {
-            let mut rows = vec![(t::PREDICTED_HEIGHT, of(mean(&h.predicted)))];
-            rows.extend(h.ceiling.map(|c| (t::CLIMB_CEILING, of(c.as_m()))));
+            let mut rows = predicted(&h.predicted);
+            rows.push((t::CLIMB_CEILING, of(h.ceiling.as_m())));
             rows
         }
         Answer::Pulls(seat) | Answer::Seat(seat) => {
-            let mut rows = vec![(t::PREDICTED_HEIGHT, of(mean(&seat.predicted)))];
+            let mut rows = predicted(&seat.predicted);
             if seat.gap.len() > 1 {
                 rows.push((t::TILT, of(seat.tilt.as_m())));
             }
@@ -162,12 +190,22 @@ pub fn chance_row(all: AllLow) -> Pair {
     (t::chance_any_low(all.flanges), t::percent(all.chance))
 }
 
-/// The highest gauge pressure, and what would give first, as a row.
-pub fn most_row((gauge, bearer): (Pressure, Bearer), units: UnitSystem) -> Pair {
-    (
-        t::gauge_most(bearer),
-        show::number(gauge.as_pa(), Measure::Pressure.unit(units)),
-    )
+/// The highest gauge pressure and what would give first, as a row; where one of
+/// the four is not checked, which number it wants.
+pub fn most_row(most: &Standing<(Pressure, Bearer)>, units: UnitSystem) -> Pair {
+    match most {
+        Standing::Known((gauge, bearer)) => (
+            t::gauge_most(*bearer),
+            show::number(gauge.as_pa(), Measure::Pressure.unit(units)),
+        ),
+        Standing::Missing(missing) => (
+            t::GAUGE_MOST_OPEN.to_owned(),
+            t::order_missing(missing.field),
+        ),
+        Standing::Unusable(unusable) => (t::GAUGE_MOST_OPEN.to_owned(), t::mend(unusable, units)),
+        Standing::Refused(fault) => (t::GAUGE_MOST_OPEN.to_owned(), t::fault(fault)),
+        Standing::NotHere => (t::GAUGE_MOST_OPEN.to_owned(), String::new()),
+    }
 }
 
 /// Strokes of the hone, as a row.
@@ -187,10 +225,6 @@ pub fn pairs(rows: Vec<Pair>) -> AnyView {
     view! { <dl class="more">{items}</dl> }.into_any()
 }
 
-pub fn mean(list: &[coldseat_core::quantity::Length]) -> f64 {
-    list.iter().map(|l| l.as_m()).sum::<f64>() / list.len().max(1) as f64
-}
-
 /// What a step says in one line, for the list of steps.
 #[must_use]
 pub fn summary(report: &StepReport, units: UnitSystem) -> String {
@@ -201,7 +235,7 @@ pub fn summary(report: &StepReport, units: UnitSystem) -> String {
             match (n.figure, t::figure_unit(n.figure, units)) {
                 (Figure::Quiet, _) => show::clock(n.si),
                 (_, Some(unit)) => format!("{} {unit}", show::tenths(n.si)),
-                (_, None) => show::number(n.si.abs(), n.measure.unit(units)),
+                (_, None) => show::number(n.size(), n.measure.unit(units)),
             }
         ),
         (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.to_owned(),

@@ -11,11 +11,12 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::field::{Measure, UnitSystem};
 use coldseat_core::job::grip::{Grip, grip};
+use coldseat_core::job::model::reading::Lacks;
 use coldseat_core::job::pairs::{Pairs, number_sleeves, pairs};
-use coldseat_core::job::passes::{NoPasses, passes};
-use coldseat_core::job::profile::needs;
+use coldseat_core::job::passes::passes;
+use coldseat_core::job::profile_needs::needs;
 use coldseat_core::job::step::StepId;
-use coldseat_core::job::{Field, Job, Owner};
+use coldseat_core::job::{Job, Owner};
 use coldseat_core::mechanics::service::Service;
 use coldseat_core::quantity::bounds::TEMPERATURE;
 use coldseat_core::quantity::{Force, Pressure, Temperature};
@@ -58,10 +59,22 @@ fn asked(state: State, view: impl FnOnce(&Job) -> AnyView) -> AnyView {
     })
 }
 
-/// The numbers that a part waits for.
-fn wanted(fields: &[Field]) -> AnyView {
-    let names: Vec<&str> = fields.iter().map(|field| t::field(*field)).collect();
-    view! { <p>{t::wanted(&names.join("; "))}</p> }.into_any()
+/// What a part waits for, or what of it is to be mended.
+pub fn wanted(lacks: &Lacks, units: UnitSystem) -> AnyView {
+    let names: Vec<&str> = lacks.missing.iter().map(|m| t::field(m.field)).collect();
+    let missing = (!names.is_empty()).then(|| {
+        view! { <p>{t::wanted(&names.join("; "))}</p> }
+    });
+    let mend: Vec<AnyView> = lacks
+        .unusable
+        .iter()
+        .map(|one| view! { <p class="fault">{t::mend(one, units)}</p> }.into_any())
+        .collect();
+    let refused = lacks
+        .refused
+        .as_ref()
+        .map(|fault| view! { <p class="fault">{t::fault(fault)}</p> });
+    view! { {missing} {mend} {refused} }.into_any()
 }
 
 fn grip_view(state: State, job: &Job, cylinder: u8, units: UnitSystem) -> AnyView {
@@ -71,10 +84,10 @@ fn grip_view(state: State, job: &Job, cylinder: u8, units: UnitSystem) -> AnyVie
     });
     match needs {
         None => ().into_any(),
-        Some(Err(missing)) => wanted(&missing),
+        Some(Err(lacks)) => wanted(&lacks, units),
         Some(Ok(needs)) => match grip(job, &needs) {
             Ok(grip) => holds(&grip, units),
-            Err(fault) => view! { <p class="fault">{t::fault(&fault)}</p> }.into_any(),
+            Err(lack) => wanted(&Lacks::from(lack), units),
         },
     }
 }
@@ -141,10 +154,7 @@ fn running(service: &Service, units: UnitSystem) -> AnyView {
 fn passes_view(job: &Job, cylinder: u8, units: UnitSystem) -> AnyView {
     let plan = match passes(job, cylinder) {
         Ok(plan) => plan,
-        Err(NoPasses::Missing(fields)) => return wanted(&fields),
-        Err(NoPasses::Refused(fault)) => {
-            return view! { <p class="fault">{t::fault(&fault)}</p> }.into_any();
-        }
+        Err(lacks) => return wanted(&lacks, units),
     };
     let of = |m: f64| bare(m, units);
     let list = plan
@@ -173,7 +183,7 @@ fn pairs_view(state: State, job: &Job, units: UnitSystem) -> AnyView {
     let found = match pairs(job) {
         Ok(Some(found)) => found,
         Ok(None) => return view! { <p>{t::NOTHING_TO_PAIR}</p> }.into_any(),
-        Err(fault) => return view! { <p class="fault">{t::fault(&fault)}</p> }.into_any(),
+        Err(lack) => return wanted(&Lacks::from(lack), units),
     };
     let lines = found
         .sleeves

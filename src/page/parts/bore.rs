@@ -13,8 +13,9 @@ use crate::texts as t;
 use coldseat_core::job::field::{Measure, UnitSystem};
 use coldseat_core::job::flange_stress::flange_stress;
 use coldseat_core::job::profile::{
-    Dial, FRICTION, Profile, ProfileNeeds, Trial, field_of, needs, order_of_sleeves, profile,
+    Dial, FRICTION, Profile, ProfileNeeds, Trial, field_of, order_of_sleeves, profile,
 };
+use coldseat_core::job::profile_needs::needs;
 use coldseat_core::mechanics::bore_profile::BoreStress;
 use coldseat_core::quantity::format::{decimals, fixed};
 use coldseat_core::quantity::report::Fault;

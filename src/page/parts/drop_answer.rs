@@ -1,38 +1,45 @@
 //! What a cold drop says: numbers, verdict, curve.
 
-use crate::answers::{DropAnswer, DropView};
 use crate::drawings::clearance::clearance;
+use crate::parts::aside::wanted;
 use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
 use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
-use coldseat_core::job::drop::DropVerdict;
+use coldseat_core::ask::drop::{DropAnswer, DropView};
+use coldseat_core::job::Field;
 use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::Signal;
+use coldseat_core::job::verdict::Signal;
 use coldseat_markup::view;
 use leptos::prelude::*;
-
-/// The signal of a drop.
-#[must_use]
-pub const fn drop_signal(verdict: DropVerdict) -> Signal {
-    match verdict {
-        DropVerdict::Free => Signal::Go,
-        DropVerdict::Tight => Signal::Look,
-        DropVerdict::MayNotEnter | DropVerdict::DoesNotEnter => Signal::Stop,
-    }
-}
 
 /// Numbers and verdict of a drop.
 pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
     match answer {
-        DropAnswer::Missing(fields) => verdict(Signal::Wait, t::drop_missing(fields)),
-        DropAnswer::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
-        DropAnswer::Ready(view) => view! {
-            <div class="glance">{drop_numbers(view, units)}</div>
-            {verdict(drop_signal(view.verdict), t::drop_words(view.verdict).to_owned())}
-            {findings(&view.band.nominal.findings, units)}
+        DropAnswer::Lacks(lacks) if lacks.unusable.is_empty() && lacks.refused.is_none() => {
+            let fields: Vec<Field> = lacks.missing.iter().map(|m| m.field).collect();
+            verdict(Signal::Wait, t::drop_missing(&fields))
+        }
+        DropAnswer::Lacks(lacks) => view! {
+            {verdict(Signal::Look, t::DROP_MEND.to_owned())}
+            {wanted(lacks, units)}
         }
         .into_any(),
+        DropAnswer::Ready(view) => {
+            let doubts: Vec<AnyView> = view
+                .doubts
+                .iter()
+                .map(|doubt| view! { <li>{t::drop_doubt(*doubt)}</li> }.into_any())
+                .collect();
+            let doubts = (!doubts.is_empty()).then(|| view! { <ul class="doubts">{doubts}</ul> });
+            view! {
+                <div class="glance">{drop_numbers(view, units)}</div>
+                {verdict(view.signal, t::drop_words(view.verdict).to_owned())}
+                {doubts}
+                {findings(&view.band.nominal.findings, units)}
+            }
+            .into_any()
+        }
     }
 }
 

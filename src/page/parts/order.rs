@@ -5,8 +5,9 @@ use crate::parts::verdict::shape;
 use crate::show::{length, number};
 use crate::texts as t;
 use coldseat_core::job::UnitSystem;
-use coldseat_core::job::order::{OrderCheck, Standing};
-use coldseat_core::job::report::Signal;
+use coldseat_core::job::model::reading::Standing;
+use coldseat_core::job::verdict::Signal;
+use coldseat_core::job::verdict::order::OrderCheck;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -32,7 +33,7 @@ pub fn order_list(checks: &[OrderCheck], units: UnitSystem) -> AnyView {
 
 /// How a check is worked out, and from what.
 fn origin(check: &OrderCheck, units: UnitSystem) -> Option<AnyView> {
-    matches!(check.standing, Standing::Known(..)).then(|| {
+    matches!(check.standing, Standing::Known(_)).then(|| {
         let inputs: Vec<String> = check
             .inputs
             .iter()
@@ -58,8 +59,9 @@ fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {
     let of = |m: f64| length(m, units);
     let signal = check.signal();
     let (value, least) = match &check.standing {
-        Standing::Known(value, least, _) => (of(value.as_m()), t::least(&of(least.as_m()))),
-        Standing::Missing(field) => (String::new(), t::order_missing(*field)),
+        Standing::Known(one) => (of(one.value.as_m()), t::least(&of(one.least.as_m()))),
+        Standing::Missing(missing) => (String::new(), t::order_missing(missing.field)),
+        Standing::Unusable(unusable) => (String::new(), t::mend(unusable, units)),
         Standing::Refused(fault) => (String::new(), t::fault(fault)),
         Standing::NotHere => (String::new(), t::order_not_here(check.item).to_owned()),
     };
@@ -68,7 +70,7 @@ fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {
         _ => t::signal(signal),
     };
     let class = match signal {
-        Signal::None | Signal::Wait => "mark",
+        Signal::None | Signal::Marked | Signal::Wait => "mark",
         Signal::Go => "mark mark-go",
         Signal::Look => "mark mark-look",
         Signal::Stop => "mark mark-stop",

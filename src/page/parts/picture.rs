@@ -4,19 +4,23 @@ use crate::drawings::bars::{chill_bar, load_bars, oxygen_bar};
 use crate::drawings::deck_map::deck_map;
 use crate::drawings::fit_band::fit_band;
 use crate::drawings::own_cuts::own_cuts;
-use crate::drawings::plan::{Block, Hole, plan};
+use crate::drawings::plan::plan;
 use crate::drawings::round::round;
-use crate::drawings::section::{Section, section};
-use crate::drawings::staircase::{Stair, staircase};
+use crate::drawings::section::section;
+use crate::drawings::staircase::staircase;
 use crate::drawings::wall_clock::wall_clock;
-use crate::parts::answer::mean;
 use crate::parts::timer::seconds_since;
 use crate::state::State;
+use coldseat_core::ask::picture::{
+    block_plan as plan_of, holes_of as holes, mean_length, section as section_of, shown,
+    shown_engine, stairs as stairs_of,
+};
 use coldseat_core::job::field::{Places, UnitSystem};
 use coldseat_core::job::loads::loads;
 use coldseat_core::job::own_cuts::own_cuts as cuts_of;
-use coldseat_core::job::report::{Answer, Detail, More, StepReport};
 use coldseat_core::job::step::{Drawing, StepId, StepSpec};
+use coldseat_core::job::verdict::load::LoadCheck;
+use coldseat_core::job::verdict::{Answer, StepReport};
 use coldseat_core::job::{Field, Owner};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -32,17 +36,13 @@ pub fn drawing(
     let of_engine = |field| {
         state
             .open
-            .with(|o| o.as_ref().and_then(|o| o.job.engine_si(field)))
+            .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
     };
     let values = |field| {
         state.open.with(|o| {
             o.as_ref()
-                .map_or(Vec::new(), |o| o.job.entries.values(owner, field))
+                .map_or(Vec::new(), |o| shown(&o.job, owner, field))
         })
-    };
-    let average = |field| {
-        let list: Vec<(u8, f64)> = values(field);
-        (!list.is_empty()).then(|| list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64)
     };
     let first_levels = || {
         let field = *spec
@@ -83,50 +83,31 @@ pub fn drawing(
             units,
         )),
         (Drawing::FlangeSection, answer) => {
-            let (predicted_m, measured_m) = match answer {
-                Answer::Heights(h) => (mean(&h.predicted), Some(mean(&h.height))),
-                Answer::Seat(seat) => {
-                    let predicted = mean(&seat.predicted);
-                    (predicted, Some(predicted + seat.gap_mean.as_m()))
-                }
-                _ => (
-                    average(Field::FlangeThickness)? + of_engine(Field::Shim)?
-                        - average(Field::CounterboreDepth)?,
-                    None,
-                ),
-            };
-            let shape = section(
-                &Section {
-                    thickness_m: average(Field::FlangeThickness)?,
-                    predicted_m,
-                    measured_m,
-                },
-                units,
-            );
+            let shape = state
+                .open
+                .with(|o| section_of(&o.as_ref()?.job, owner, answer))?;
+            let shape = section(&shape, units);
             let cuts = matches!(answer, Answer::Counterbore(_))
                 .then(|| own_cuts(&state.reports.with(|r| cuts_of(r)), units))
                 .flatten();
             Some(view! { {shape} {cuts} }.into_any())
         }
         (Drawing::Staircase, Answer::Pulls(seat)) => {
-            let loaded = values(Field::PullLoaded);
-            let stairs: Vec<Stair> = values(Field::PullReleased)
-                .into_iter()
-                .map(|(index, released_m)| Stair {
-                    loaded_m: loaded.iter().find(|(i, _)| *i == index).map(|(_, v)| *v),
-                    released_m,
-                })
-                .collect();
+            let (stairs, loads) = state.open.with(|o| {
+                let job = &o.as_ref()?.job;
+                let loads = match owner {
+                    Owner::Cylinder(cylinder) => loads(job, cylinder).ok(),
+                    Owner::Block | Owner::Bank(_) => None,
+                };
+                Some((stairs_of(job, owner), loads.into_iter().flatten().collect()))
+            })?;
+            let loads: Vec<LoadCheck> = loads;
             let stairs = staircase(
                 &stairs,
-                mean(&seat.predicted),
+                mean_length(&seat.predicted)?.as_m(),
                 of_engine(Field::GapLimit)?,
                 units,
             );
-            let loads = state.open.with(|o| match (o, owner) {
-                (Some(o), Owner::Cylinder(cylinder)) => loads(&o.job, cylinder),
-                _ => Vec::new(),
-            });
             Some(view! { {stairs} {load_bars(&loads, units)} }.into_any())
         }
         _ => None,
@@ -137,65 +118,21 @@ pub fn drawing(
 pub fn holes_of(state: State, owner: Owner) -> Vec<u8> {
     let bank = match owner {
         Owner::Bank(bank) => bank,
-        _ => 0,
+        Owner::Block | Owner::Cylinder(_) => 0,
     };
     state.open.with(|open| {
-        open.as_ref().map_or(Vec::new(), |o| {
-            let engine = &o.job.engine;
-            (1..=engine.cylinders)
-                .filter(|c| engine.bank_of(*c) == bank)
-                .collect()
-        })
+        let holes = open.as_ref().map(|o| holes(&o.job, bank));
+        holes.unwrap_or_default()
     })
 }
 
 /// The block from above, as far as its numbers are there.
 pub fn block_plan(state: State, units: UnitSystem) -> Option<AnyView> {
-    let report = state.step_report(Owner::Block, StepId::Choose)?;
-    let web_m = report.number.as_ref()?.si;
-    let further = |cylinder: u8, step: StepId| {
+    let choose = state.step_report(Owner::Block, StepId::Choose)?;
+    let shown = state.reports.with(|reports| {
         state
-            .step_report(Owner::Cylinder(cylinder), step)
-            .map(|s| s.answer)
-    };
-    state.open.with(|open| {
-        let job = &open.as_ref()?.job;
-        let pitch_m = job.engine_si(Field::Pitch)?;
-        let hole = |cylinder: u8| Hole {
-            cylinder,
-            off: match further(cylinder, StepId::Centre) {
-                Some(Answer::More(list)) => {
-                    let of = |detail: Detail| {
-                        list.iter()
-                            .find(|m: &&More| m.detail == detail)
-                            .map(|m| m.si)
-                    };
-                    of(Detail::OffsetUp).zip(of(Detail::OffsetRight))
-                }
-                _ => None,
-            },
-            wall_m: match further(cylinder, StepId::Wall) {
-                Some(Answer::Walls(walls)) => walls.iter().map(|(_, w)| w.as_m()).reduce(f64::min),
-                _ => None,
-            },
-        };
-        let banks = (0..job.engine.banks())
-            .map(|bank| {
-                (1..=job.engine.cylinders)
-                    .filter(|c| job.engine.bank_of(*c) == bank)
-                    .map(hole)
-                    .collect()
-            })
-            .collect();
-        plan(
-            &Block {
-                pitch_m,
-                counterbore_m: pitch_m - web_m,
-                bore_m: job.engine_si(Field::NominalOd)?,
-                web_m,
-                banks,
-            },
-            units,
-        )
-    })
+            .open
+            .with(|open| plan_of(&open.as_ref()?.job, &choose, reports))
+    })?;
+    plan(&shown, units)
 }

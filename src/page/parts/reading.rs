@@ -8,6 +8,8 @@ use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::check::Checked;
+use coldseat_core::job::engine::preset_text;
+use coldseat_core::job::model::field_read::NONE_HERE;
 use coldseat_core::job::{Owner, Place};
 use coldseat_core::quantity::format::number;
 use coldseat_markup::view;
@@ -76,7 +78,7 @@ pub fn Reading(
     let class = move || match checked.get() {
         Checked::Refused(_) => "reading reading-refused",
         Checked::Questioned(..) => "reading reading-questioned",
-        Checked::Empty | Checked::Good(_) => "reading",
+        Checked::Empty | Checked::NotHere | Checked::Good(_) => "reading",
     };
     let invalid = move || matches!(checked.get(), Checked::Refused(_)).to_string();
     // A signed height says in words which way it stands.
@@ -106,10 +108,24 @@ pub fn Reading(
             "decimal"
         }
     };
+    let none_here = place.field.may_be_none();
     let note = move || match checked.get() {
+        Checked::NotHere => Some(view! { <p>{t::NONE_OF_IT}</p> }.into_any()),
+        Checked::Empty if none_here => Some(
+            view! {
+                <button
+                    type="button"
+                    disabled=move || state.is_read_only(target)
+                    on:click=move |_| state.type_text(target, place, NONE_HERE)
+                >
+                    {t::HAS_NONE}
+                </button>
+            }
+            .into_any(),
+        ),
         Checked::Empty | Checked::Good(_) => None,
         Checked::Refused(refusal) => {
-            Some(view! { <p>{t::refusal(&refusal, place.field, units)}</p> }.into_any())
+            Some(view! { <p>{t::refusal(&refusal.why, place.field, units)}</p> }.into_any())
         }
         Checked::Questioned(_, question) => {
             let suggestion = t::suggestion(&question).map(|si| {
@@ -155,6 +171,11 @@ pub fn Reading(
             browser::fill_from(&id_paste, &cells);
         }
     };
+    // Where nothing is typed the usual value stands, and is seen as what it is.
+    let placeholder = match preset_text(place.field, units) {
+        "" => String::new(),
+        usual => t::usual(usual),
+    };
     let for_id = id.clone();
     let described = note_id.clone();
     view! {
@@ -182,7 +203,11 @@ pub fn Reading(
                     on:input=move |event| {
                         state.type_text(target, place, &event_target_value(&event));
                     }
-                    on:blur=move |_| here.set(false)
+                    placeholder=placeholder
+                    on:blur=move |_| {
+                        here.set(false);
+                        state.reading_done();
+                    }
                     on:focus=move |_| {
                         here.set(true);
                         state.activate(target, place);

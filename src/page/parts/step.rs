@@ -18,13 +18,13 @@ use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::all_low::planned;
-use coldseat_core::job::deck::spots;
 use coldseat_core::job::field::{Measure, Places, UnitSystem};
 use coldseat_core::job::loads::gauge_most;
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::passes::strokes;
-use coldseat_core::job::report::{Next, Signal as Go, StepReport};
 use coldseat_core::job::step::{Calculation, Drawing, StepId, StepSpec};
+use coldseat_core::job::steps::survey::spots;
+use coldseat_core::job::verdict::{Next, Signal as Go, StepReport};
 use coldseat_core::job::{Field, Job, Owner, Place};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -246,7 +246,7 @@ fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
 /// A bath that was too short comes before anything that is said of the drop.
 fn short(state: State, owner: Owner) -> Option<AnyView> {
     let chill = state.step_report(owner, StepId::Chill)?;
-    let wait = chill.begun && chill.signal == Go::Wait && matches!(chill.next, Next::Says(..));
+    let wait = chill.begun && chill.signal == Go::Wait && matches!(chill.next, Next::Advice(..));
     wait.then(|| verdict(Go::Wait, t::says(StepId::Chill, Go::Wait).to_owned()))
 }
 
@@ -259,14 +259,16 @@ fn further(state: State, owner: Owner, report: &StepReport) -> Option<Pair> {
             .with(|open| open.as_ref().and_then(|open| ask(&open.job)))
     };
     match (report.id, report.next) {
-        (StepId::Counterbore, _) => of(&|job| planned(job).map(chance_row)),
+        (StepId::Counterbore, _) => of(&|job| planned(job).ok().flatten().map(chance_row)),
         (StepId::Pull, _) => of(&|job| match owner {
             Owner::Cylinder(cylinder) => {
-                gauge_most(job, cylinder).map(|most| most_row(most, job.engine.units))
+                Some(most_row(&gauge_most(job, cylinder), job.engine.units))
             }
             _ => None,
         }),
-        (_, Next::HoneMore(stock)) => of(&|job| strokes(job, stock).map(strokes_row)),
+        (_, Next::HoneMore(stock)) => {
+            of(&|job| strokes(job, stock).ok().flatten().map(strokes_row))
+        }
         _ => None,
     }
 }
@@ -301,7 +303,7 @@ pub fn StepView(
         report.with(|report| {
             report
                 .as_ref()
-                .map(|r| head(r, further(state, owner, r), units))
+                .map(|r| head(r, further(state, owner, r), state.half_typed.get(), units))
         })
     };
     let picture = move || match drop.get() {

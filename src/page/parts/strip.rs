@@ -6,8 +6,8 @@ use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::report::State as Condition;
 use coldseat_core::job::step::StepId;
+use coldseat_core::job::verdict::State as Condition;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -21,6 +21,11 @@ pub fn bore(condition: Condition) -> AnyView {
         Condition::InWork(done, all) => Some(("bore-fill", filled(done, all))),
         Condition::Seated => Some((
             "bore-solid",
+            "M20 14a6 6 0 1 1 0 12a6 6 0 1 1 0-12z".to_owned(),
+        )),
+        // Said to be home by hand: the same mark, open.
+        Condition::Marked => Some((
+            "bore-line",
             "M20 14a6 6 0 1 1 0 12a6 6 0 1 1 0-12z".to_owned(),
         )),
         Condition::Look => Some(("bore-solid", "M13 2L20 14L27 2z".to_owned())),
@@ -100,7 +105,7 @@ fn ring(
     step: Signal<Option<StepId>>,
 ) -> AnyView {
     let condition = Memo::new(move |_| {
-        state.reports.with(|reports| {
+        state.settled.with(|reports| {
             reports
                 .iter()
                 .find(|r| r.cylinder == cylinder)

@@ -37,9 +37,10 @@ fn running(state: State) -> Vec<(Owner, StepId, u64)> {
 
 /// How long a step is expected to take; `None` where nothing says so.
 fn expected_of(state: State, owner: Owner, step: StepId) -> Option<Expected> {
-    state
-        .open
-        .with(|o| o.as_ref().and_then(|o| expected(&o.job, owner, step)))
+    state.open.with(|o| {
+        o.as_ref()
+            .and_then(|o| expected(&o.job, owner, step).ok().flatten())
+    })
 }
 
 /// What is left of an expected time.

@@ -3,7 +3,7 @@
 use crate::show;
 use crate::texts as t;
 use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::{Figure, OneNumber, Signal};
+use coldseat_core::job::verdict::{Figure, OneNumber, Signal};
 use coldseat_core::quantity::format;
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -13,6 +13,7 @@ use leptos::prelude::*;
 pub fn shape(signal: Signal) -> AnyView {
     let path = match signal {
         Signal::None => "M4 12h16",
+        Signal::Marked => "M4 4h16v16h-16z",
         Signal::Go => "M5 4l14 8l-14 8z",
         Signal::Wait => "M8 4v16M16 4v16",
         Signal::Look => "M12 3a9 9 0 1 0 6.4 2.6L12 12z",
@@ -31,6 +32,7 @@ pub fn shape(signal: Signal) -> AnyView {
 pub const fn class(signal: Signal) -> &'static str {
     match signal {
         Signal::None => "verdict verdict-none",
+        Signal::Marked => "verdict verdict-marked",
         Signal::Go => "verdict verdict-go",
         Signal::Wait => "verdict verdict-wait",
         Signal::Look => "verdict verdict-look",
@@ -44,6 +46,17 @@ pub fn verdict(signal: Signal, words: String) -> AnyView {
         <div class=class(signal) role="status">
             {shape(signal)} <strong class="verdict-word">{t::signal(signal)}</strong>
             <p>{words}</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// In a verdict's place while a reading is being typed: no colour, no voice.
+pub fn verdict_waits() -> AnyView {
+    view! {
+        <div class=class(Signal::None)>
+            {shape(Signal::None)} <strong class="verdict-word">{t::TYPING}</strong>
+            <p>{t::TYPING_WHAT}</p>
         </div>
     }
     .into_any()
@@ -70,19 +83,15 @@ pub fn big(word: &str, value: String, unit: &str, below: String) -> AnyView {
 pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
     let unit = number.measure.unit(units);
     let bare = |si: f64| format::number(si, unit);
-    let band = number
-        .u_si
-        .map(|u| {
-            // In the sense of the word before the number: "too deep by".
-            let size = number.si.abs();
-            t::between(&bare(size - 2.0 * u), &bare(size + 2.0 * u))
-        })
-        .unwrap_or_default();
+    let band = match number.band() {
+        Some([low, high]) => t::between(&bare(low), &bare(high)),
+        None => String::new(),
+    };
     let (shown, symbol) = match number.figure {
         // A time to wait reads as on a clock.
         Figure::Quiet => (show::clock(number.si), t::MINUTES),
         figure => (
-            bare(number.si.abs()),
+            bare(number.size()),
             t::figure_unit(figure, units).unwrap_or(unit.symbol()),
         ),
     };

@@ -5,6 +5,7 @@ use crate::drawings::deck_map::deck_map;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::answer::{chance_row, pairs};
+use crate::parts::aside::wanted;
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
@@ -13,19 +14,20 @@ use crate::parts::reason::Reason;
 use crate::parts::step::readings;
 use crate::parts::strip::Strip;
 use crate::parts::table::{Line, cell, table};
-use crate::parts::verdict::{big, shape, verdict};
+use crate::parts::verdict::{big, shape, verdict, verdict_waits};
 use crate::route::{Route, View};
 use crate::screens::job::job_head;
 use crate::screens::steps::place_of;
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::ask::picture::{shown as readings_shown, shown_engine};
 use coldseat_core::job::deck::{BankPlan, Lock, all_home, lock, plan};
+use coldseat_core::job::model::reading::Lacks;
 use coldseat_core::job::origin::origin;
-use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId};
+use coldseat_core::job::verdict::{Next, Signal as Go};
 use coldseat_core::job::{Field, Owner, Place};
-use coldseat_core::quantity::report::Level;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -40,7 +42,8 @@ pub fn DeckScreen(
     let state = State::here();
     let units = untrack(|| state.units(Target::Job));
     let spec = StepId::Deck.spec();
-    let reports = state.reports;
+    // What is said by colour waits for the reading that is being typed.
+    let reports = state.settled;
     let state_of_lock = Memo::new(move |_| {
         let reports = reports.get();
         state.open.with(|open| {
@@ -55,21 +58,23 @@ pub fn DeckScreen(
     });
     let shown = Signal::derive(|| None::<u8>);
     let step = Signal::derive(|| None::<StepId>);
+    let shown_engine = move |field| {
+        state
+            .open
+            .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
+    };
     let numbers = move || {
         // Locked: no number to cut to is shown at all.
         if !state_of_lock.with(Lock::is_open) {
             return None;
         }
         Some(match planned.get()? {
-            Err(fault) => verdict(Go::Wait, t::fault(&fault)),
+            Err(lack) => wanted(&Lacks::from(lack), units),
             Ok(plan) => {
-                let clean_up_m = state
-                    .open
-                    .with(|o| o.as_ref().and_then(|o| o.job.engine_si(Field::CleanUp)))
-                    .unwrap_or(0.0);
+                let clean_up_m = shown_engine(Field::CleanUp);
                 let spots = state.open.with(|o| {
                     o.as_ref().map_or(Vec::new(), |o| {
-                        o.job.entries.values(Owner::Bank(bank), Field::LowSpot)
+                        readings_shown(&o.job, Owner::Bank(bank), Field::LowSpot)
                     })
                 });
                 let home = state.reports.with(|reports| {
@@ -77,13 +82,14 @@ pub fn DeckScreen(
                         .open
                         .with(|o| o.as_ref().and_then(|o| all_home(&o.job, reports, bank)))
                 });
+                let by_hand = state_of_lock.with(|lock| matches!(lock, Lock::ByHand(..)));
                 let map = deck_map(
                     &spots,
                     &holes_of(state, Owner::Bank(bank)),
                     Some(plan.plan.removal.as_m()),
                     units,
                 );
-                view! { {cut(&plan, clean_up_m, home, units)} {map} }.into_any()
+                view! { {cut(&plan, by_hand, state.half_typed.get(), clean_up_m, home, units)} {map} }.into_any()
             }
         })
     };
@@ -184,6 +190,10 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
     };
     match lock {
         Lock::NoSleeves => view! { <p>{t::NO_SLEEVES}</p> }.into_any(),
+        Lock::Disputed(disputed) => {
+            let units = untrack(|| state.units(Target::Job));
+            verdict(Go::Stop, t::mend(&disputed, units))
+        }
         Lock::Open => view! {
             <div class="verdict verdict-go" role="status">
                 {shape(Go::Go)} <strong class="verdict-word">{t::OPEN}</strong>
@@ -247,23 +257,20 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
 
 fn cut(
     bank: &BankPlan,
-    clean_up_m: f64,
+    by_hand: bool,
+    half: bool,
+    clean_up_m: Option<f64>,
     home: Option<f64>,
     units: coldseat_core::job::UnitSystem,
 ) -> AnyView {
     let plan = &bank.plan;
-    let worst = plan.findings.iter().map(|f| f.level).max();
-    let signal = match worst {
-        _ if !bank.cleans_up => Go::Stop,
-        Some(Level::Look) => Go::Look,
-        _ => Go::Go,
+    let (signal, next) = match bank.signal {
+        Go::Go if by_hand => (Go::Look, &Next::ReleasedByHand),
+        signal => (signal, &bank.next),
     };
-    let thin = plan.findings.iter().any(|f| f.code == "little_flange_left");
-    let words = match signal {
-        Go::Stop if thin => t::CUT_TOO_DEEP,
-        Go::Stop => t::CUT_TOO_SMALL,
-        _ => t::CUT_GOOD,
-    };
+    let words = t::next(next, units);
+    let covers = t::plan_covers(bank.surveyed, bank.cylinders.len(), bank.without.len());
+    let surveyed = (!bank.covers_all()).then(|| view! { <p class="fault">{covers}</p> });
     let lines: Vec<Line> = bank
         .cylinders
         .iter()
@@ -283,9 +290,9 @@ fn cut(
         .collect();
     let heads = [t::CYLINDER, t::FLANGE_LOSES, t::FLANGE_LEFT].map(str::to_owned);
     let without = (!bank.without.is_empty()).then(|| {
-        let names: Vec<String> = bank.without.iter().map(u8::to_string).collect();
+        let names: Vec<String> = bank.without.iter().map(t::missing_of).collect();
         view! {
-            <p class="fault">{format!("{} {}", t::WITHOUT_HEIGHT, names.join(", "))}</p>
+            <p class="fault">{format!("{} {}", t::WITHOUT_HEIGHT, names.join("; "))}</p>
         }
     });
     view! {
@@ -295,7 +302,8 @@ fn cut(
             length_unit(units).symbol(),
             format!("{} {}", t::CUT_LEAST, length(plan.removal_least.as_m(), units)),
         )}
-        {verdict(signal, words.to_owned())}
+        {if half { verdict_waits() } else { verdict(signal, words) }}
+        {surveyed}
         {findings(&plan.findings, units)}
         {without}
         {pairs(
@@ -306,7 +314,7 @@ fn cut(
                 .chain(home.map(|chance| (t::ALL_HOME.to_owned(), t::percent(chance))))
                 .collect(),
         )}
-        {deck_cuts(bank, clean_up_m, units)}
+        {clean_up_m.map(|clean_up_m| deck_cuts(bank, clean_up_m, units))}
         {table("cuts", None, &heads, lines)}
     }
     .into_any()

@@ -1,6 +1,5 @@
 //! Cold drop without a job: a handful of numbers, the answer under the finger.
 
-use crate::answers::DropAnswer;
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::choice::{Choice, materials};
@@ -11,10 +10,11 @@ use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
+use coldseat_core::ask::drop::DropAnswer;
 use coldseat_core::document::link::Shared;
-use coldseat_core::job::check::Checked;
 use coldseat_core::job::drop::field_of;
 use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::model::reading::Lacks;
 use coldseat_core::job::origin::origin_of_drop;
 use coldseat_core::job::step::Caution;
 use coldseat_core::job::{Field, Place};
@@ -74,7 +74,10 @@ pub fn DropScreen() -> impl IntoView {
     });
     // A fault of the core is shown at its field as well as in the answer.
     let fault = move || match answer.get() {
-        DropAnswer::Refused(fault) => Some(
+        DropAnswer::Lacks(Lacks {
+            refused: Some(fault),
+            ..
+        }) => Some(
             view! {
                 <p class="fault">
                     {format!("{}: {}", t::field(field_of(&fault)), t::fault(&fault))}
@@ -183,11 +186,13 @@ fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {
 fn slider(state: State, place: Place, units: UnitSystem, reach: Reach) -> AnyView {
     let Reach(from, to, step) = reach;
     let unit = place.field.unit(units);
-    let value = Memo::new(move |_| match state.checked(Target::Drop, place) {
-        Checked::Good(si) | Checked::Questioned(si, _) => {
-            fixed(unit.from_si(si).clamp(from, to), decimals(unit))
-        }
-        Checked::Empty | Checked::Refused(_) => fixed(from, decimals(unit)),
+    let value = Memo::new(move |_| {
+        // Where nothing usable stands the slider has no place but its end.
+        let si = state.drop_sheet.with(|sheet| sheet.si(place.field));
+        fixed(
+            si.map_or(from, |si| unit.from_si(si).clamp(from, to)),
+            decimals(unit),
+        )
     });
     let spoken = move || format!("{} {}", value.get(), unit.symbol());
     view! {

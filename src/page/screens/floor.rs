@@ -9,7 +9,6 @@ use crate::show::{bare, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::job::handover::{Targets, targets};
-use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Job, UnitSystem};
 use coldseat_core::quantity::Length;
 use coldseat_markup::view;
@@ -28,10 +27,9 @@ pub fn FloorScreen(
     let units = untrack(|| state.units(Target::Job));
     let key = id.clone();
     let sheet = move || {
-        let reports = state.reports.get();
         state
             .open
-            .with(|open| open.as_ref().map(|o| floor(&key, &o.job, &reports, units)))
+            .with(|open| open.as_ref().map(|o| floor(&key, &o.job, units)))
     };
     view! {
         {job_head(state, &id)}
@@ -45,8 +43,8 @@ pub fn FloorScreen(
     .into_any()
 }
 
-fn floor(id: &str, job: &Job, reports: &[CylinderReport], units: UnitSystem) -> AnyView {
-    let all = targets(job, reports);
+fn floor(id: &str, job: &Job, units: UnitSystem) -> AnyView {
+    let all = targets(job);
     let class = if all.len() >= MANY {
         "cards floor floor-many"
     } else {

@@ -132,7 +132,7 @@ pub fn JobScreen(
         match asked {
             Some(c) if (1..=count).contains(&c) => c,
             _ => state.reports.with_untracked(|reports| {
-                use coldseat_core::job::report::State as Condition;
+                use coldseat_core::job::verdict::State as Condition;
                 let find = |wanted: fn(&Condition) -> bool| {
                     reports
                         .iter()

@@ -12,7 +12,7 @@ use crate::texts as t;
 use coldseat_core::document::backup::remind;
 use coldseat_core::document::row::Row;
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::report::State as Condition;
+use coldseat_core::job::verdict::State as Condition;
 use coldseat_markup::view;
 use leptos::prelude::*;
 

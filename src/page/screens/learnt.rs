@@ -10,7 +10,7 @@ use crate::texts as t;
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::engine::{Engine, Layout};
 use coldseat_core::job::learnt::{FEW, Lesson, Series, hone_offer, learnt, lessons, offer};
-use coldseat_core::job::report::State as Condition;
+use coldseat_core::job::verdict::State as Condition;
 use coldseat_core::job::{Entry, Job, Place, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::Length;

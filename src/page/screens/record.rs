@@ -15,12 +15,15 @@ use crate::share::qr::qr;
 use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::ask::picture::{holes_of, shown};
+use coldseat_core::ask::record::{as_left, gap_uncertainty};
 use coldseat_core::document::link::Shared;
 use coldseat_core::job::deck::{Lock, lock, plan};
-use coldseat_core::job::handover::{deck_heights, gasket, not_done};
-use coldseat_core::job::report::{Answer, CylinderReport, State as Condition};
-use coldseat_core::job::step::{Mark, StepId};
+use coldseat_core::job::handover::{deck_heights, gasket, not_done, only_marked};
+use coldseat_core::job::step::Mark;
+use coldseat_core::job::verdict::{CylinderReport, State as Condition};
 use coldseat_core::job::{Field, Job, Owner, Place, UnitSystem};
+use coldseat_core::quantity::Length;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -99,10 +102,8 @@ fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
     let maps = (0..banks).filter_map(|bank| {
         let (spots, holes, cut) = state.open.with(|open| {
             let job = &open.as_ref()?.job;
-            let spots = job.entries.values(Owner::Bank(bank), Field::LowSpot);
-            let holes: Vec<u8> = (1..=cylinders)
-                .filter(|c| job.engine.bank_of(*c) == bank)
-                .collect();
+            let spots = shown(job, Owner::Bank(bank), Field::LowSpot);
+            let holes = holes_of(job, bank);
             let cut = plan(job, bank).ok().map(|p| p.plan.removal.as_m());
             Some((spots, holes, cut))
         })?;
@@ -173,10 +174,23 @@ fn record(
     let steps = (!steps.is_empty()).then(|| {
         view! { <p>{format!("{}: {}.", t::STEPS_NOT_DONE, steps.join("; "))}</p> }
     });
-    let limit = |field: Field| {
-        job.engine_si(field)
-            .map_or_else(|| DASH.to_owned(), |si| bare(si, units))
-    };
+    let marked: Vec<String> = only_marked(job, reports)
+        .iter()
+        .map(|(step, whose)| {
+            let banks = usize::from(job.engine.banks());
+            t::step_not_done(*step, whose, job.cylinders().count(), banks)
+        })
+        .collect();
+    let marked = (!marked.is_empty()).then(|| {
+        view! { <p>{format!("{}: {}.", t::STEPS_ONLY_MARKED, marked.join("; "))}</p> }
+    });
+    let disputes: Vec<String> = job
+        .disputes()
+        .iter()
+        .map(|spot| t::disputed(*spot))
+        .collect();
+    let disputes = (!disputes.is_empty()).then(|| list(t::IN_DISPUTE, disputes));
+    let limit = |field: Field| engine_words(job, field, units);
     let limits = t::record_limits(
         &limit(Field::FitLow),
         &limit(Field::FitHigh),
@@ -200,8 +214,10 @@ fn record(
         {decks}
         {gasket_line(job, units)}
         {drawings}
+        {disputes}
         {open}
         {steps}
+        {marked}
         {remarks(job)}
         {(!job.note.is_empty()).then(|| view! { <p>{format!("{}: {}", t::NOTE, job.note)}</p> })}
         <p class="record-words">{format!("{} {}", t::RECORD_CAUTION, t::STANDING_WORDS)}</p>
@@ -213,18 +229,23 @@ fn record(
     .into_any()
 }
 
+/// A limit of the engine as it is used; what is typed and cannot be used is told
+/// as it is typed.
+fn engine_words(job: &Job, field: Field, units: UnitSystem) -> String {
+    match job.engine_si(field) {
+        Ok(Some(si)) => bare(si, units),
+        Ok(None) => DASH.to_owned(),
+        Err(_) => {
+            let typed = job.entries.get(Place::of_engine(field));
+            t::cannot_be_used(typed.map_or(DASH, |entry| &entry.text))
+        }
+    }
+}
+
 /// How sure the gaps are, by the gauges.
 fn gauges(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> String {
-    let of = |field: Field| {
-        job.engine_si(field)
-            .map_or_else(|| DASH.to_owned(), |si| bare(si, units))
-    };
-    let gap = reports
-        .iter()
-        .find_map(|report| match &report.step(StepId::Seat)?.answer {
-            Answer::Seat(seat) => Some(bare(seat.u_gap.as_m(), units)),
-            _ => None,
-        });
+    let of = |field: Field| engine_words(job, field, units);
+    let gap = gap_uncertainty(reports).map(|u| bare(u.as_m(), units));
     t::record_gauges(
         &of(Field::GaugeHeight),
         &of(Field::GaugeThickness),
@@ -235,22 +256,8 @@ fn gauges(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> String {
 }
 
 fn line(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> Line {
-    let average = |field| {
-        let list = job.entries.values(Owner::Cylinder(report.cylinder), field);
-        if list.is_empty() {
-            DASH.to_owned()
-        } else {
-            bare(
-                list.iter().map(|(_, v)| v).sum::<f64>() / list.len() as f64,
-                units,
-            )
-        }
-    };
-    let seat = fit_and_seat(report, units);
-    let pulls = job
-        .entries
-        .values(Owner::Cylinder(report.cylinder), Field::PullReleased)
-        .len();
+    let left = as_left(job, report);
+    let of = |length: Option<Length>| cell_words(length, units);
     let class = match report.state {
         Condition::Stop => "record-stop",
         Condition::Look => "record-look",
@@ -263,16 +270,16 @@ fn line(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> Line
     }
     .into_any();
     let numbers = [
-        average(Field::SleeveOd),
-        average(Field::BoreD),
-        seat.fit,
-        average(Field::FlangeThickness),
-        average(Field::CounterboreDepth),
-        average(Field::SeatHeight),
-        seat.gap,
-        seat.tilt,
-        seat.chance,
-        pulls.to_string(),
+        of(left.sleeve),
+        of(left.bore),
+        of(left.fit),
+        of(left.flange),
+        of(left.depth),
+        of(left.height),
+        of(left.gap),
+        of(left.tilt),
+        left.p_seated.map_or_else(|| DASH.to_owned(), t::percent),
+        left.pulls.to_string(),
     ];
     Line {
         class,
@@ -314,7 +321,7 @@ fn remarks(job: &Job) -> Option<AnyView> {
         let times: Vec<String> = [Field::ChillTime, Field::Carry, Field::HoldTime]
             .into_iter()
             .filter_map(|field| {
-                let s = job.entries.si(Place::of_cylinder(cylinder, field, 0))?;
+                let (_, s) = *shown(job, Owner::Cylinder(cylinder), field).first()?;
                 Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
             })
             .collect();
@@ -341,8 +348,9 @@ fn list(head: &'static str, lines: Vec<String>) -> AnyView {
 /// The gasket to buy, once the pistons are measured.
 fn gasket_line(job: &Job, units: UnitSystem) -> AnyView {
     let words = match gasket(job) {
-        None => t::GASKET_UNKNOWN.to_owned(),
-        Some(found) => t::gasket(&found, units),
+        Ok(None) => t::GASKET_UNKNOWN.to_owned(),
+        Ok(Some(found)) => t::gasket(&found, units),
+        Err(lack) => t::lack(&lack, units),
     };
     view! { <p>{words}</p> }.into_any()
 }
@@ -362,7 +370,8 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
     let lines: Vec<String> = reports
         .iter()
         .map(|report| {
-            let AsLeft { fit, gap, .. } = fit_and_seat(report, units);
+            let left = as_left(job, report);
+            let (fit, gap) = (cell_words(left.fit, units), cell_words(left.gap, units));
             let state = plain(t::state(report.state), 12);
             plain(&format!("{} {fit} {gap} {state}", report.cylinder), 40)
         })
@@ -393,33 +402,9 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
 /// What stands in a cell without a value.
 const DASH: &str = "\u{2013}";
 
-/// What fit and seat check say of a cylinder, a dash where there is nothing.
-struct AsLeft {
-    fit: String,
-    gap: String,
-    tilt: String,
-    chance: String,
-}
-
-fn fit_and_seat(report: &CylinderReport, units: UnitSystem) -> AsLeft {
-    let fit = match report.step(StepId::Fit).map(|s| &s.answer) {
-        Some(Answer::Fit(fit, _)) => bare(fit.interference_mean.as_m(), units),
-        _ => DASH.to_owned(),
-    };
-    let [gap, tilt, chance] = match report.step(StepId::Seat).map(|s| &s.answer) {
-        Some(Answer::Seat(seat)) => [
-            bare(seat.gap_mean.as_m(), units),
-            bare(seat.tilt.as_m(), units),
-            t::percent(seat.p_seated),
-        ],
-        _ => [DASH; 3].map(str::to_owned),
-    };
-    AsLeft {
-        fit,
-        gap,
-        tilt,
-        chance,
-    }
+/// A length, or a dash where there is none.
+fn cell_words(length: Option<Length>, units: UnitSystem) -> String {
+    length.map_or_else(|| DASH.to_owned(), |l| bare(l.as_m(), units))
 }
 
 fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem) -> AnyView {
@@ -430,6 +415,7 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
     };
     let words = match lock(job, reports, bank) {
         Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
+        Lock::Disputed(disputed) => t::mend(&disputed, units),
         Lock::Locked(_) => t::LOCKED.to_owned(),
         open @ (Lock::Open | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
@@ -442,7 +428,7 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
                         .collect();
                     t::deck_cut(&length(plan.plan.removal.as_m(), units), &left.join(", "))
                 }
-                Err(fault) => t::fault(&fault),
+                Err(lack) => t::lack(&lack, units),
             };
             match open {
                 Lock::ByHand(_, unlock) => {

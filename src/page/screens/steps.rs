@@ -8,9 +8,10 @@ use crate::parts::verdict::shape;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
+use coldseat_core::ask::whole::step_of_all;
 use coldseat_core::job::Owner;
-use coldseat_core::job::report::Signal as Go;
 use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
+use coldseat_core::job::verdict::Signal as Go;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -52,28 +53,11 @@ pub fn step_list(state: State, id: &str, cylinder: Option<u8>, open: StepId) -> 
     view! { <ol>{items}</ol> }.into_any()
 }
 
-/// A step seen over all cylinders: the worst of them, go only when all may go
-/// on, and how many have it behind them.
+/// A step seen over all cylinders.
 fn of_all_cylinders(state: State, step: StepId) -> (Go, bool, String) {
-    let left_out = state
-        .open
-        .with(|o| o.as_ref().map_or(Vec::new(), |o| o.job.left_out.clone()));
-    state.reports.with(|reports| {
-        let steps: Vec<_> = reports
-            .iter()
-            .filter(|r| !left_out.contains(&r.cylinder))
-            .filter_map(|r| r.step(step))
-            .collect();
-        let done = steps.iter().filter(|s| s.is_settled()).count();
-        let worst = steps.iter().map(|s| s.signal).max().unwrap_or(Go::None);
-        let signal = if worst == Go::Go && done < steps.len() {
-            Go::None
-        } else {
-            worst
-        };
-        let passed_over = !steps.is_empty() && steps.iter().all(|s| s.passed_over);
-        (signal, passed_over, t::cylinders_done(done, steps.len()))
-    })
+    let all = state.reports.with(|reports| step_of_all(reports, step));
+    let count = t::cylinders_done(all.done, all.of);
+    (all.signal, all.passed_over, count)
 }
 
 /// A step in the list.
@@ -87,15 +71,23 @@ fn step_line(
     let units = untrack(|| state.units(Target::Job));
     let (view, owner) = place_of(state, cylinder, spec);
     let of_all = cylinder.is_none() && spec.subject == Subject::Cylinder;
-    let report = Memo::new(move |_| {
-        if of_all {
-            return of_all_cylinders(state, spec.id);
+    let report = Memo::new(move |before: Option<&(Go, bool, String)>| {
+        let now = if of_all {
+            of_all_cylinders(state, spec.id)
+        } else {
+            state
+                .step_report(owner, spec.id)
+                .map_or((Go::None, false, String::new()), |r| {
+                    (r.signal, r.passed_over, summary(&r, units))
+                })
+        };
+        // The number follows every key, its colour waits for the reading.
+        match before {
+            Some((signal, passed_over, _)) if state.half_typed.get() => {
+                (*signal, *passed_over, now.2)
+            }
+            _ => now,
         }
-        state
-            .step_report(owner, spec.id)
-            .map_or((Go::None, false, String::new()), |r| {
-                (r.signal, r.passed_over, summary(&r, units))
-            })
     });
     let word = move || {
         let (signal, passed_over, _) = report.get();
@@ -132,7 +124,7 @@ fn step_line(
 
 const fn mark_class(signal: Go) -> &'static str {
     match signal {
-        Go::None | Go::Wait => "mark",
+        Go::None | Go::Marked | Go::Wait => "mark",
         Go::Go => "mark mark-go",
         Go::Look => "mark mark-look",
         Go::Stop => "mark mark-stop",

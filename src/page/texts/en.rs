@@ -2,7 +2,7 @@
 
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::engine::Layout;
-use coldseat_core::job::report::{Signal, State};
+use coldseat_core::job::verdict::{Signal, State};
 
 pub const JOBS: &str = "Jobs";
 pub const COLD_DROP: &str = "Cold drop";
@@ -222,6 +222,7 @@ pub const fn bank(bank: u8) -> &'static str {
 pub const fn signal(signal: Signal) -> &'static str {
     match signal {
         Signal::None => "to do",
+        Signal::Marked => "marked",
         Signal::Go => "go",
         Signal::Wait => "wait",
         Signal::Look => "look",
@@ -235,6 +236,7 @@ pub const fn state(state: State) -> &'static str {
         State::LeftOut => "left out",
         State::NotBegun => "to do",
         State::InWork(..) => "in work",
+        State::Marked => "marked",
         State::Seated => "seated",
         State::Look => "look",
         State::Stop => "stop",

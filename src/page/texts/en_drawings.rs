@@ -1,7 +1,7 @@
 //! English: what drawings say to those who cannot see them, and the lines
 //! below them.
 
-use coldseat_core::job::loads::Bearer;
+use coldseat_core::job::verdict::load::Bearer;
 use coldseat_core::quantity::format::fixed;
 
 pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, ledge pressure and flange shear as entered.";

@@ -1,41 +1,58 @@
 //! English: sentences. What to do next, why a number is asked about, cautions,
 //! help, what drawings say to those who cannot see them.
 
+use super::en_mend::{missing_of, where_words};
 use super::en_steps::{says, says_by};
 use super::{en, en_names};
-use crate::show::{length, number, range};
+use crate::show::{length, number};
 use coldseat_core::document::{Repair, Unreadable};
-use coldseat_core::job::check::{Question, Refusal};
+use coldseat_core::job::check::Question;
+use coldseat_core::job::field::Scope;
 use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::report::Next;
+use coldseat_core::job::model::reading::Spot;
 use coldseat_core::job::step::{Caution, StepId};
+use coldseat_core::job::verdict::Next;
 use coldseat_core::job::{Field, Place};
-use coldseat_core::quantity::parse::ParseError;
 
 /// What to do next.
 #[must_use]
 pub fn next(next: &Next, units: UnitSystem) -> String {
     let by = |l: &coldseat_core::quantity::Length| length(l.as_m(), units);
     match next {
-        Next::Measure(field, 1) => format!("Measure: {}.", en_names::field(*field)),
-        Next::Measure(field, missing) => {
-            format!("Measure: {} ({missing} readings to go).", en_names::field(*field))
-        }
-        Next::Mend(place) => format!(
-            "A reading cannot be used: {}{}. Mend it below.",
-            en_names::field(place.field),
-            comma(&en_names::place(place.field, place.index)),
-        ),
-        Next::MendEngine(field) => format!(
+        Next::Measure(missing) if missing.field.spec().scope == Scope::Engine => format!(
             "Needs a number of the engine: {}. Enter it under \"{}\".",
-            en_names::field(*field),
+            en_names::field(missing.field),
             en::ENGINE_AND_LIMITS
         ),
+        Next::Measure(missing) => format!("Measure: {}.", missing_of(missing)),
+        Next::Mend(spot) => format!("Cannot be used: {}. Mend it.", where_words(*spot)),
+        Next::Answer(place) => format!(
+            "Asked about and not answered: {}. Mend it, or say that it is meant.",
+            where_words(Spot::Reading(*place))
+        ),
+        Next::First(step) => format!(
+            "First: {}. It is neither done nor marked.",
+            en_names::step_title(*step)
+        ),
+        Next::ProvedWrong(step) => format!(
+            "\"{}\" shows otherwise: this verdict no longer holds.",
+            en_names::step_title(*step)
+        ),
+        Next::Assumed(field) => format!(
+            "Good with the usual or planned {}: measure or enter it, nobody has yet.",
+            en_names::field(*field).to_lowercase()
+        ),
+        Next::ReleasedByHand => "Released by hand over flanges that are not shown to be home: one that drops later takes the gasket with it.".into(),
+        Next::DeepCut => "More than twice the cut planned: check the number. Pistons stand prouder by as much.".into(),
+        Next::LittleFlange => CUT_TOO_DEEP.into(),
+        Next::MayStayLow => "A flange may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
+        Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
+        Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
         Next::MarkIt => en::MARK_IT.into(),
         Next::Marked => en::MARKED.into(),
         Next::PassedOver => en::PASSED_OVER.into(),
-        Next::Says(step, signal) => says(*step, *signal).into(),
-        Next::SaysBy(step, signal, by) => says_by(*step, *signal, *by, units),
+        Next::Advice(step, signal) => says(*step, *signal).into(),
+        Next::AdviceBy(step, signal, by) => says_by(*step, *signal, *by, units),
         Next::Refused => "No answer from these numbers; see why below.".into(),
         Next::SleeveRound => "Round under the flange: number it to its hole.".into(),
         Next::SleeveLook => "Out of round under the flange: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
@@ -109,14 +126,6 @@ pub fn came_out(date: &str, found: &str, read: &str, verdict: Option<&str>) -> S
     format!("Came out {date}, found: {found}. Read until then: {read}.{verdict}")
 }
 
-fn comma(text: &str) -> String {
-    if text.is_empty() {
-        String::new()
-    } else {
-        format!(", {text}")
-    }
-}
-
 /// Why a number is asked about.
 #[must_use]
 pub fn question(question: &Question, field: Field, units: UnitSystem) -> String {
@@ -151,47 +160,6 @@ pub const fn suggestion(question: &Question) -> Option<f64> {
             Some(*si)
         }
         Question::FarFrom(_) | Question::Unusual(..) | Question::SleeveBelowBore(_) => None,
-    }
-}
-
-/// Why a number cannot be used, with the allowed range in the person's unit.
-#[must_use]
-pub fn refusal(refusal: &Refusal, field: Field, units: UnitSystem) -> String {
-    let unit = field.unit(units);
-    let allowed = range(&field.spec().bound, unit);
-    let show = |si: &f64| number(*si, unit);
-    match refusal {
-        Refusal::NotRead(error) => match error {
-            ParseError::Empty => format!("Nothing typed. Allowed: {allowed}."),
-            ParseError::NotANumber { .. } => format!("Not a number. Allowed: {allowed}."),
-            ParseError::UnknownUnit { word } => {
-                format!("\"{word}\" is no unit known here. Allowed: {allowed}.")
-            }
-            ParseError::WrongKind { unit, wanted } => {
-                format!(
-                    "{} does not measure this; use {}. Allowed: {allowed}.",
-                    unit.symbol(),
-                    wanted.symbol()
-                )
-            }
-            ParseError::TwoMarks { .. } => {
-                format!("Two decimal marks. Use one, none between thousands. Allowed: {allowed}.")
-            }
-            ParseError::TooLong => format!("Too long for a number. Allowed: {allowed}."),
-        },
-        Refusal::OutOfRange(_) => format!("Out of range. Allowed: {allowed}."),
-        Refusal::InnerNotBelowOuter(outer) => {
-            format!(
-                "The inside must be smaller than the outside, {}.",
-                show(outer)
-            )
-        }
-        Refusal::WallTooThick(outer) => format!(
-            "Two walls must leave a hole in a sleeve of {}: less than {}.",
-            show(outer),
-            show(&(outer / 2.0))
-        ),
-        Refusal::LowNotBelowHigh(high) => format!("Must be below the upper limit, {}.", show(high)),
     }
 }
 
@@ -440,8 +408,8 @@ pub const CUT_TOO_SMALL: &str =
 
 /// The states of a job's cylinders, counted.
 #[must_use]
-pub fn tally(cylinders: &[coldseat_core::job::report::State]) -> String {
-    use coldseat_core::job::report::State;
+pub fn tally(cylinders: &[coldseat_core::job::verdict::State]) -> String {
+    use coldseat_core::job::verdict::State;
     let count = |wanted: fn(&State) -> bool| cylinders.iter().filter(|s| wanted(s)).count();
     let total = cylinders.len() - count(|s| *s == State::LeftOut);
     let mut text = format!("{} of {total} seated", count(|s| *s == State::Seated));
@@ -458,7 +426,7 @@ pub fn tally(cylinders: &[coldseat_core::job::report::State]) -> String {
 
 /// The state of a cylinder in the record: plainer than the strip's word.
 #[must_use]
-pub fn record_state(report: &coldseat_core::job::report::CylinderReport) -> &'static str {
+pub fn record_state(report: &coldseat_core::job::verdict::CylinderReport) -> &'static str {
     match report.step(StepId::Seat).map(|s| &s.next) {
         Some(Next::NotSeated(_) | Next::Tilted(_)) => "NOT SEATED",
         _ => en::state(report.state),

@@ -2,9 +2,9 @@
 
 use coldseat_core::job::Field;
 use coldseat_core::job::field::{Places, UnitSystem};
-use coldseat_core::job::order::OrderItem;
-use coldseat_core::job::report::{Detail, Figure};
 use coldseat_core::job::step::StepId;
+use coldseat_core::job::verdict::order::OrderItem;
+use coldseat_core::job::verdict::{Detail, Figure};
 
 #[must_use]
 pub const fn step_title(id: StepId) -> &'static str {

@@ -3,9 +3,9 @@
 use crate::show;
 use coldseat_core::job::UnitSystem;
 use coldseat_core::job::field::Measure;
-use coldseat_core::job::order::OrderItem;
 use coldseat_core::job::origin::{Input, Trust};
 use coldseat_core::job::step::Calculation;
+use coldseat_core::job::verdict::order::OrderItem;
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::format;
 

@@ -3,8 +3,8 @@
 use super::en;
 use crate::show::length;
 use coldseat_core::job::UnitSystem;
-use coldseat_core::job::report::Signal;
 use coldseat_core::job::step::StepId;
+use coldseat_core::job::verdict::Signal;
 use coldseat_core::quantity::Length;
 use coldseat_core::quantity::report::{Fault, Finding};
 
@@ -153,6 +153,7 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "A pull loads more than it may: see the bars. Release. Look for cracks at flange and ledge; if they are sound, say so in the note, take that pull out of the list, and pull within the limit."
         }
         (StepId::Deck, Signal::Wait) => "Locked: not every flange of it is shown to be home.",
+        (StepId::Deck, Signal::Go) => super::en_long::CUT_GOOD,
         (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
         (StepId::Centre, Signal::Go) => "On centre.",

@@ -3,9 +3,9 @@
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Key, Page, Role, containing};
-use coldseat_core::job::deck::spots;
 use coldseat_core::job::field::{Measure, Places, Scope};
 use coldseat_core::job::step::{StepId, StepSpec, Subject};
+use coldseat_core::job::steps::survey::spots;
 use coldseat_core::job::{Field, Job, Owner, Place};
 use serde_json::json;
 

@@ -277,7 +277,7 @@ fn put_fields(
     units: UnitSystem,
 ) {
     // What does not read or lies outside its range is nobody else's business.
-    let usable = |place: Place| entries.get(place).filter(|_| entries.si(place).is_some());
+    let usable = |place: Place| entries.get(place).filter(|_| entries.is_usable(place));
     let is_usual = |place: Place| match (usable(place), usual.get(place)) {
         (Some(here), Some(there)) => here.text == there.text && here.unit == there.unit,
         (None, None) => true,
@@ -404,7 +404,7 @@ fn take_fields(
         let text = reader.number(unit)?;
         let is_empty = text.is_empty();
         entries.put(place, Entry::new(text, unit, at));
-        if !is_empty && entries.si(place).is_none() {
+        if !is_empty && !entries.is_usable(place) {
             return Err(LinkFault::OutOfRange(place.field));
         }
     }

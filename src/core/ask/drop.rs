@@ -1,0 +1,194 @@
+//! The cold drop, in a job and without one: its band, and what may be said of it.
+
+use crate::job::model::field::Field;
+use crate::job::model::job::Job;
+use crate::job::model::place::{Owner, Place};
+use crate::job::model::reading::Lacks;
+use crate::job::model::readings::Readings;
+use crate::job::model::step::StepId;
+use crate::job::steps::drop_case::{DropCase, DropSheet, DropVerdict, case_of, verdict};
+use crate::job::verdict::{CylinderReport, Signal};
+use crate::quantity::{Length, Seconds};
+use crate::thermal::drop_band::{DropBand, cold_drop_band};
+
+/// Carry of a job that has none yet: told as assumed.
+const USUAL_CARRY: Seconds = Seconds::from_s(8.0);
+
+/// A drop that is worked out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DropView {
+    /// Nominal, early and late.
+    pub band: DropBand,
+    /// What its clearance allows.
+    pub verdict: DropVerdict,
+    /// What the hand may do.
+    pub signal: Signal,
+    /// Why it is no `go`, where the clearance alone would be.
+    pub doubts: Vec<DropDoubt>,
+}
+
+/// What keeps a drop from `go`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DropDoubt {
+    /// It never grips: there is no press fit.
+    NeverGrips,
+    /// It stands on usual values that nobody typed.
+    Assumed(Field),
+    /// A number of it is asked about and not answered.
+    Questioned(Place),
+    /// A step comes first.
+    First(StepId),
+}
+
+/// A drop, or what it lacks.
+#[derive(Clone, Debug, PartialEq)]
+pub enum DropAnswer {
+    /// Worked out.
+    Ready(Box<DropView>),
+    /// Missing, unusable or refused.
+    Lacks(Lacks),
+}
+
+/// The cold drop without a job.
+#[must_use]
+pub fn drop_of_sheet(sheet: &DropSheet) -> DropAnswer {
+    let least = crate::job::model::engine::preset_si(Field::EntryLeast, sheet.units);
+    let (case, least) = match (sheet.case(), least) {
+        (Ok(case), Some(least_m)) => (case, Length::from_m(least_m)),
+        (Err(lacks), _) => return DropAnswer::Lacks(lacks),
+        (Ok(_), None) => return DropAnswer::Lacks(Lacks::default()),
+    };
+    answer(&case, least, Vec::new())
+}
+
+/// The cold drop of a cylinder, by its report: clean and cold come first.
+#[must_use]
+pub fn drop_of_cylinder(job: &Job, report: &CylinderReport) -> DropAnswer {
+    let mut lacks = Lacks::default();
+    let least = lacks.take(Readings::new(job, Owner::Block).length(Field::EntryLeast));
+    let (case, least) = match (case_of(job, report.cylinder, USUAL_CARRY), least) {
+        (Ok(case), Some(least)) => (case, least),
+        (Err(lacks), _) => return DropAnswer::Lacks(lacks),
+        (Ok(_), None) => return DropAnswer::Lacks(lacks),
+    };
+    let questioned = report
+        .step(StepId::Drop)
+        .into_iter()
+        .flat_map(|step| step.questioned.iter().copied())
+        .map(DropDoubt::Questioned);
+    let first = [StepId::Clean, StepId::Chill]
+        .into_iter()
+        .filter(|id| !report.step(*id).is_some_and(|step| step.is_settled()))
+        .map(DropDoubt::First);
+    answer(&case, least, questioned.chain(first).collect())
+}
+
+fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAnswer {
+    let band = match cold_drop_band(&case.drop, case.u_fit) {
+        Ok(band) => band,
+        Err(fault) => return DropAnswer::Lacks(Lacks::from(fault)),
+    };
+    let verdict = verdict(&band, least);
+    if band.nominal.grip.is_none() {
+        doubts.push(DropDoubt::NeverGrips);
+    }
+    doubts.extend(case.questioned.iter().copied().map(DropDoubt::Questioned));
+    doubts.extend(case.assumed.iter().copied().map(DropDoubt::Assumed));
+    let by_clearance = match verdict {
+        DropVerdict::Free => Signal::Go,
+        DropVerdict::Tight => Signal::Look,
+        DropVerdict::MayNotEnter | DropVerdict::DoesNotEnter => Signal::Stop,
+    };
+    let signal = match by_clearance {
+        Signal::Go if !doubts.is_empty() => Signal::Look,
+        signal => signal,
+    };
+    DropAnswer::Ready(Box::new(DropView {
+        band,
+        verdict,
+        signal,
+        doubts,
+    }))
+}
+
+#[cfg(test)]
+#[allow(clippy::panic)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::model::engine::presets;
+    use crate::job::model::entries::{Entries, Entry};
+    use crate::job::model::field_kind::{Scope, UnitSystem};
+    use crate::job::steps::assess::assess_cylinder;
+    use crate::materials::MaterialId;
+
+    fn view(answer: DropAnswer) -> DropView {
+        match answer {
+            DropAnswer::Ready(view) => *view,
+            DropAnswer::Lacks(lacks) => panic!("{lacks:?}"),
+        }
+    }
+
+    fn sheet(changes: &[(Field, &str)]) -> DropSheet {
+        let units = UnitSystem::Inch;
+        let mut entries = presets(Scope::Drop, units, 1);
+        for (field, text) in changes {
+            let entry = Entry::new(*text, field.unit(units), 2);
+            entries.put(Place::of_engine(*field), entry);
+        }
+        DropSheet {
+            entries,
+            units,
+            sleeve_material: MaterialId::GrayIron,
+            block_material: MaterialId::GrayIron,
+        }
+    }
+
+    #[test]
+    fn a_drop_nobody_typed_into_is_no_go() {
+        let typed = sheet(&[]);
+        assert_eq!(view(drop_of_sheet(&typed)).signal, Signal::Go);
+        let blank = DropSheet {
+            entries: Entries::default(),
+            ..typed
+        };
+        let view = view(drop_of_sheet(&blank));
+        assert_eq!((view.signal, view.doubts.len()), (Signal::Look, 7));
+    }
+
+    #[test]
+    fn a_drop_of_54_in_or_without_a_fit_is_no_go() {
+        let wide = view(drop_of_sheet(&sheet(&[(Field::DropOd, "54")])));
+        assert_ne!(wide.signal, Signal::Go);
+        let loose = view(drop_of_sheet(&sheet(&[(Field::DropFit, "-0.0010")])));
+        assert_eq!(loose.signal, Signal::Look);
+        assert!(loose.doubts.contains(&DropDoubt::NeverGrips));
+    }
+
+    #[test]
+    fn a_carry_that_cannot_be_read_is_no_usual_one() {
+        let answer = drop_of_sheet(&sheet(&[(Field::DropCarry, "4O")]));
+        assert!(matches!(answer, DropAnswer::Lacks(lacks) if lacks.unusable.len() == 1));
+    }
+
+    #[test]
+    fn a_sleeve_not_clean_and_not_cold_is_no_go() {
+        let mut job = Demo::InchFive.job(1);
+        let of = |job: &Job| view(drop_of_cylinder(job, &assess_cylinder(job, 1)));
+        assert_eq!(of(&job).signal, Signal::Go);
+        job.set_mark(Owner::Cylinder(1), StepId::Clean, None, 2);
+        for field in [Field::ChillTime, Field::Carry] {
+            let blank = Entry::new("", job.unit(field), 2);
+            job.entries.put(Place::of_cylinder(1, field, 0), blank);
+        }
+        let drop = of(&job);
+        assert_eq!(drop.signal, Signal::Look);
+        for doubt in [
+            DropDoubt::First(StepId::Clean),
+            DropDoubt::First(StepId::Chill),
+            DropDoubt::Assumed(Field::Carry),
+        ] {
+            assert!(drop.doubts.contains(&doubt), "{:?}", drop.doubts);
+        }
+    }
+}

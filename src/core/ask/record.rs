@@ -1,0 +1,70 @@
+//! What the record tells of a cylinder and of the gauges: as left, or nothing.
+
+use crate::ask::picture::shown_mean;
+use crate::job::model::field::Field;
+use crate::job::model::job::Job;
+use crate::job::model::place::Owner;
+use crate::job::model::step::StepId;
+use crate::job::verdict::{Answer, CylinderReport};
+use crate::quantity::Length;
+
+/// A cylinder as it was left.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct AsLeft {
+    /// Sleeve, mean diameter.
+    pub sleeve: Option<Length>,
+    /// Honed bore, mean diameter.
+    pub bore: Option<Length>,
+    /// Interference.
+    pub fit: Option<Length>,
+    /// Flange thickness, mean.
+    pub flange: Option<Length>,
+    /// Counterbore depth, mean.
+    pub depth: Option<Length>,
+    /// Height after the last pull, mean.
+    pub height: Option<Length>,
+    /// Gap under the flange, mean.
+    pub gap: Option<Length>,
+    /// Tilt.
+    pub tilt: Option<Length>,
+    /// Chance that it is home.
+    pub p_seated: Option<f64>,
+    /// Pulls.
+    pub pulls: usize,
+}
+
+/// A cylinder as it was left.
+#[must_use]
+pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
+    let owner = Owner::Cylinder(report.cylinder);
+    let of = |field| shown_mean(job, owner, field).map(Length::from_m);
+    let mut left = AsLeft {
+        sleeve: of(Field::SleeveOd),
+        bore: of(Field::BoreD),
+        flange: of(Field::FlangeThickness),
+        depth: of(Field::CounterboreDepth),
+        height: of(Field::SeatHeight),
+        pulls: job.entries.comparable(owner, Field::PullReleased).len(),
+        ..AsLeft::default()
+    };
+    if let Some(Answer::Fit(fit, _)) = report.step(StepId::Fit).map(|s| &s.answer) {
+        left.fit = Some(Length::from_m(fit.interference_mean.as_m()));
+    }
+    if let Some(Answer::Seat(seat)) = report.step(StepId::Seat).map(|s| &s.answer) {
+        left.gap = Some(seat.gap_mean);
+        left.tilt = Some(seat.tilt);
+        left.p_seated = Some(seat.p_seated);
+    }
+    left
+}
+
+/// How sure the gaps are: the standard uncertainty of one.
+#[must_use]
+pub fn gap_uncertainty(reports: &[CylinderReport]) -> Option<Length> {
+    reports
+        .iter()
+        .find_map(|report| match &report.step(StepId::Seat)?.answer {
+            Answer::Seat(seat) => Some(seat.u_gap),
+            _ => None,
+        })
+}

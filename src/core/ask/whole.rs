@@ -1,0 +1,39 @@
+//! A step seen over all cylinders.
+
+use crate::job::model::step::StepId;
+use crate::job::verdict::{CylinderReport, Signal, State};
+
+/// A step over all cylinders that get a sleeve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OfAll {
+    /// The worst of them; good only when all may go on.
+    pub signal: Signal,
+    /// Whether all of them pass it over.
+    pub passed_over: bool,
+    /// So many have it behind them.
+    pub done: usize,
+    /// Of so many.
+    pub of: usize,
+}
+
+/// A step over all cylinders.
+#[must_use]
+pub fn step_of_all(reports: &[CylinderReport], step: StepId) -> OfAll {
+    let steps: Vec<_> = reports
+        .iter()
+        .filter(|r| r.state != State::LeftOut)
+        .filter_map(|r| r.step(step))
+        .collect();
+    let done = steps.iter().filter(|s| s.is_settled()).count();
+    let worst = steps.iter().map(|s| s.signal).max();
+    OfAll {
+        signal: match worst {
+            Some(Signal::Go | Signal::Marked) if done < steps.len() => Signal::None,
+            Some(worst) => worst,
+            None => Signal::None,
+        },
+        passed_over: !steps.is_empty() && steps.iter().all(|s| s.passed_over),
+        done,
+        of: steps.len(),
+    }
+}

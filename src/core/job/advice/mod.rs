@@ -1,0 +1,17 @@
+//! What is offered beside a verdict: what a shop's jobs teach, which sleeve in
+//! which hole, how long things take, what is handed over, where a number comes
+//! from, what a fit holds.
+
+pub mod again;
+pub mod flange_stress;
+pub mod grip;
+pub mod handover;
+pub mod learnt;
+pub mod origin;
+pub mod own_cuts;
+pub mod pairs;
+pub mod profile;
+pub mod profile_needs;
+#[cfg(test)]
+mod profile_tests;
+pub mod timing;

@@ -1,0 +1,7 @@
+//! The invented jobs.
+
+mod bench;
+mod invented;
+mod kind;
+
+pub use kind::{Demo, put};

@@ -1,0 +1,484 @@
+//! Is this number usable, and does it look right?
+//!
+//! Three answers beside "good". *Refused*: it is no number, or outside its
+//! allowed range, or contradicts another number; no calculation uses it.
+//! *Questioned*: usable, but ten times off, inch for millimetre, a radius for
+//! a diameter, or far from its neighbours; asked once, until the person says
+//! it is meant. *Empty*: nothing there. The text stays as typed in all cases.
+
+use crate::job::model::engine::preset_si;
+use crate::job::model::entries::Entries;
+use crate::job::model::field::Field;
+use crate::job::model::field_kind::{Plausible, UnitSystem};
+use crate::job::model::job::Job;
+use crate::job::model::place::{Owner, Place};
+use crate::job::model::reading::{Reading, Spot, Unusable};
+use crate::job::model::readings::mean;
+use crate::numerics::order::in_order;
+use crate::quantity::parse::Unit;
+
+/// The numbers a place is judged against.
+#[derive(Clone, Copy, Debug)]
+pub struct Sheet<'a> {
+    /// All numbers.
+    pub entries: &'a Entries,
+    /// Units of the sheet.
+    pub units: UnitSystem,
+    /// Cylinders of the engine; 0 where there is none.
+    pub cylinders: u8,
+    /// The job whose numbers they are; `None` where there is none.
+    pub job: Option<&'a Job>,
+}
+
+impl<'a> Sheet<'a> {
+    /// The numbers of a job.
+    #[must_use]
+    pub const fn of(job: &'a Job) -> Self {
+        Self {
+            entries: &job.entries,
+            units: job.engine.units,
+            cylinders: job.engine.cylinders,
+            job: Some(job),
+        }
+    }
+
+    fn reading(&self, place: Place) -> Reading {
+        match self.job {
+            Some(job) => job.reading(place),
+            None => self.entries.reading(place),
+        }
+    }
+}
+
+/// What a place holds.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Checked {
+    /// Nothing.
+    Empty,
+    /// The word that says that this block has no such thing.
+    NotHere,
+    /// A good number, SI.
+    Good(f64),
+    /// A usable number that looks wrong.
+    Questioned(f64, Question),
+    /// Nothing that can be used.
+    Refused(Unusable),
+}
+
+/// Why a number looks wrong.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Question {
+    /// Ten times too large or too small: meant is perhaps the value given, SI.
+    TenTimes(f64),
+    /// Typed in the other unit: it would then be the value given, SI.
+    OtherUnit(f64),
+    /// Half or twice: a radius for a diameter, or the reverse.
+    RadiusOrDiameter(f64),
+    /// Far from its neighbours, which read about the value given, SI.
+    FarFrom(f64),
+    /// Unusual: usual is from, to, SI.
+    Unusual(f64, f64),
+    /// The bore is larger than the sleeve (its diameter given, SI): it would
+    /// fall through.
+    SleeveBelowBore(f64),
+}
+
+/// Judges the entry at a place.
+#[must_use]
+pub fn check(sheet: &Sheet<'_>, place: Place) -> Checked {
+    let si = match sheet.reading(place) {
+        Reading::Absent => return Checked::Empty,
+        Reading::NotHere => return Checked::NotHere,
+        Reading::Unusable(unusable) => return Checked::Refused(unusable),
+        Reading::Usable(si) => si,
+    };
+    match question_at(sheet, place, si) {
+        Some(question) => Checked::Questioned(si, question),
+        None => Checked::Good(si),
+    }
+}
+
+/// What is asked about a usable value; nothing once the person says it is
+/// meant.
+fn question_at(sheet: &Sheet<'_>, place: Place, si: f64) -> Option<Question> {
+    let entry = sheet.entries.get(place).filter(|entry| !entry.kept)?;
+    // The unit behind the number matters to a slip only.
+    let unit = || match place.field.read(&entry.text, entry.unit) {
+        Ok(typed) => typed.unit,
+        Err(_) => entry.unit,
+    };
+    question(sheet, place, si, unit)
+}
+
+/// Everything of a job that is asked about, and everything that cannot be used.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Doubts {
+    /// Asked about and not answered, in order of their places.
+    pub questioned: Vec<Place>,
+    /// Not to be used.
+    pub unusable: Vec<Unusable>,
+}
+
+impl Doubts {
+    /// Of a whole job.
+    #[must_use]
+    pub fn of(job: &Job) -> Self {
+        let sheet = Sheet::of(job);
+        let mut doubts = Self::default();
+        for (place, _) in job.entries.iter() {
+            match check(&sheet, *place) {
+                Checked::Empty | Checked::NotHere | Checked::Good(_) => {}
+                Checked::Questioned(..) => doubts.questioned.push(*place),
+                Checked::Refused(unusable) => doubts.unusable.push(unusable),
+            }
+        }
+        doubts
+    }
+
+    /// Those at places of a field.
+    #[must_use]
+    pub fn at(&self, owner: Owner, field: Field) -> Self {
+        let here = |place: &Place| place.owner == owner && place.field == field;
+        Self {
+            questioned: self.questioned.iter().copied().filter(here).collect(),
+            unusable: self
+                .unusable
+                .iter()
+                .filter(|one| matches!(&one.spot, Spot::Reading(place) if here(place)))
+                .cloned()
+                .collect(),
+        }
+    }
+
+    /// Whether there is none.
+    #[must_use]
+    pub const fn is_empty(&self) -> bool {
+        self.questioned.is_empty() && self.unusable.is_empty()
+    }
+}
+
+fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -> Option<Question> {
+    let mean_of = |field| mean_of(sheet.entries, place.owner, field);
+    if place.field == Field::BoreD
+        && let Some(sleeve) = mean_of(Field::SleeveOd)
+        && si > sleeve
+        // further off it is a slip of another kind, found below
+        && si < sleeve + 0.001
+    {
+        return Some(Question::SleeveBelowBore(sleeve));
+    }
+    let reference = reference(sheet, place);
+    match place.field.spec().plausible {
+        Plausible::Free => None,
+        Plausible::Shop { lo, hi } => {
+            if lo <= si && si <= hi {
+                return None;
+            }
+            let unit = unit();
+            let other = match unit {
+                Unit::Fahrenheit => Unit::Celsius.to_si(unit.from_si(si)),
+                _ => Unit::Fahrenheit.to_si(unit.from_si(si)),
+            };
+            let meant = (lo <= other && other <= hi).then_some(Question::OtherUnit(other));
+            meant.or(Some(Question::Unusual(lo, hi)))
+        }
+        Plausible::Offset { far } => {
+            let about = reference.unwrap_or(0.0);
+            // Steps and pulls move a height on purpose; a slip is much larger.
+            if (si - about).abs() <= far {
+                return None;
+            }
+            slip(si, unit(), about, |v| (v - about).abs() <= far).or(Some(Question::FarFrom(about)))
+        }
+        Plausible::Size { lo, hi, far } => match reference {
+            Some(about) => {
+                if (si - about).abs() <= far {
+                    return None;
+                }
+                let near = |v: f64| (v - about).abs() <= (0.02 * about.abs()).max(far);
+                slip(si, unit(), about, near)
+                    .or_else(|| {
+                        [2.0 * si, si / 2.0]
+                            .into_iter()
+                            .find(|v| near(*v))
+                            .map(Question::RadiusOrDiameter)
+                    })
+                    .or(Some(Question::FarFrom(about)))
+            }
+            None => {
+                if lo <= si && si <= hi {
+                    return None;
+                }
+                slip(si, unit(), 0.5 * (lo + hi), |v| lo <= v && v <= hi)
+                    .or(Some(Question::Unusual(lo, hi)))
+            }
+        },
+    }
+}
+
+/// The commonest slips, tried on the value; of those that would explain it,
+/// the one that lands nearest to `about`.
+fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Question> {
+    let other = match unit {
+        Unit::Inch => si / 25.4,
+        Unit::Millimetre => si * 25.4,
+        _ => f64::NAN,
+    };
+    let tried = [
+        (other, Question::OtherUnit(other)),
+        (si * 10.0, Question::TenTimes(si * 10.0)),
+        (si / 10.0, Question::TenTimes(si / 10.0)),
+    ];
+    tried
+        .into_iter()
+        .filter(|(value, _)| value.is_finite() && fits(*value))
+        .min_by(|(a, _), (b, _)| (a - about).abs().total_cmp(&(b - about).abs()))
+        .map(|(_, question)| question)
+}
+
+/// What a number should be near to: its neighbours in the same field, the
+/// last pull, the other cylinders, the nominal value; in this order.
+fn reference(sheet: &Sheet<'_>, place: Place) -> Option<f64> {
+    let entries = sheet.entries;
+    let own: Vec<(u8, f64)> = entries
+        .comparable(place.owner, place.field)
+        .into_iter()
+        .filter(|(index, _)| *index != place.index)
+        .collect();
+    match place.field {
+        // A staircase: compare with the pull before, else with the warm height.
+        Field::PullLoaded | Field::PullReleased => {
+            return own
+                .iter()
+                .rev()
+                .find(|(index, _)| *index < place.index)
+                .map(|(_, si)| *si)
+                .or_else(|| mean_of(entries, place.owner, Field::WarmHeight));
+        }
+        Field::LowSpot | Field::DeckHere => return None,
+        _ => {}
+    }
+    if let Some(middle) = median(&own) {
+        return Some(middle);
+    }
+    match place.field {
+        Field::SeatHeight => {
+            return entries
+                .comparable(place.owner, Field::PullReleased)
+                .last()
+                .map(|(_, si)| *si);
+        }
+        Field::BoreD => {
+            if let Some(sleeve) = mean_of(entries, place.owner, Field::SleeveOd) {
+                return Some(sleeve);
+            }
+        }
+        Field::WarmHeight => return None,
+        _ => {}
+    }
+    if let Owner::Cylinder(me) = place.owner {
+        let others: Vec<(u8, f64)> = (1..=sheet.cylinders)
+            .filter(|c| *c != me)
+            .flat_map(|c| entries.comparable(Owner::Cylinder(c), place.field))
+            .collect();
+        if let Some(middle) = median(&others) {
+            return Some(middle);
+        }
+    }
+    let nominal = match place.field {
+        // The cut decided on is about the cut planned.
+        Field::DeckCut => return preset_or(sheet, Field::PlannedCut),
+        Field::SleeveOd | Field::BoreD => Field::NominalOd,
+        Field::FlangeThickness | Field::CounterboreDepth => Field::NominalFlange,
+        _ => return None,
+    };
+    match entries.reading(Place::of_engine(nominal)) {
+        Reading::Usable(si) => Some(si),
+        Reading::Absent | Reading::NotHere | Reading::Unusable(_) => None,
+    }
+}
+
+/// What a number of the engine is or, blank, usually is: to compare with.
+fn preset_or(sheet: &Sheet<'_>, field: Field) -> Option<f64> {
+    match sheet.reading(Place::of_engine(field)) {
+        Reading::Usable(si) => Some(si),
+        Reading::Absent => preset_si(field, sheet.units),
+        Reading::NotHere | Reading::Unusable(_) => None,
+    }
+}
+
+fn mean_of(entries: &Entries, owner: Owner, field: Field) -> Option<f64> {
+    let values = entries.comparable(owner, field);
+    mean(&values.into_iter().map(|(_, si)| si).collect::<Vec<f64>>())
+}
+
+fn median(values: &[(u8, f64)]) -> Option<f64> {
+    let sorted = in_order(values.iter().map(|(_, v)| *v).collect(), f64::total_cmp);
+    sorted.get(sorted.len() / 2).copied()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::model::entries::Entry;
+    use crate::job::model::reading::Why;
+
+    /// Types `text` into `place` of a sheet with `others` already typed.
+    fn typed(others: &[(Place, &str)], place: Place, text: &str) -> Checked {
+        let mut entries = Entries::default();
+        for (at, text) in others.iter().chain([&(place, text)]) {
+            entries.put(*at, Entry::new(*text, at.field.unit(UnitSystem::Inch), 0));
+        }
+        let sheet = Sheet {
+            entries: &entries,
+            units: UnitSystem::Inch,
+            cylinders: 5,
+            job: None,
+        };
+        check(&sheet, place)
+    }
+
+    fn od(index: u8) -> Place {
+        Place::of_cylinder(3, Field::SleeveOd, index)
+    }
+
+    const INCH: f64 = 0.0254;
+
+    #[test]
+    fn letters_and_ranges_are_refused() {
+        assert!(matches!(
+            typed(&[], od(0), "four"),
+            Checked::Refused(Unusable {
+                why: Why::NotRead(_),
+                ..
+            })
+        ));
+        assert!(matches!(
+            typed(&[], od(0), "-4.25"),
+            Checked::Refused(Unusable {
+                why: Why::OutOfRange(_),
+                ..
+            })
+        ));
+        assert!(matches!(
+            typed(&[], od(0), "0"),
+            Checked::Refused(Unusable {
+                why: Why::OutOfRange(_),
+                ..
+            })
+        ));
+        assert_eq!(typed(&[], od(0), " "), Checked::Empty);
+    }
+
+    #[test]
+    fn slips_are_questioned_against_the_neighbours() {
+        let others = [(od(1), "4.2589"), (od(2), "4.2590")];
+        let question = |text: &str| match typed(&others, od(0), text) {
+            Checked::Questioned(_, question) => Some(question),
+            _ => None,
+        };
+        assert_eq!(question("4.2588"), None);
+        assert!(
+            matches!(question("42.589"), Some(Question::TenTimes(v)) if (v - 4.2589 * INCH).abs() < 1e-9)
+        );
+        assert!(matches!(
+            question("2.1295"),
+            Some(Question::RadiusOrDiameter(_))
+        ));
+        assert!(
+            matches!(question("4.2839"), Some(Question::FarFrom(v)) if (v - 4.2590 * INCH).abs() < 1e-9)
+        );
+        assert!(
+            matches!(question("4.2589 mm"), Some(Question::OtherUnit(v)) if (v - 4.2589 * INCH).abs() < 1e-9)
+        );
+        // 42.589 in is within the allowed 2 m; 108.2 in is not.
+        assert!(matches!(
+            typed(&others, od(0), "108.2"),
+            Checked::Refused(Unusable {
+                why: Why::OutOfRange(_),
+                ..
+            })
+        ));
+    }
+
+    #[test]
+    fn another_cylinder_or_the_nominal_serves_where_there_are_no_neighbours() {
+        let other = [(Place::of_cylinder(1, Field::SleeveOd, 0), "4.2589")];
+        assert!(matches!(
+            typed(&other, od(0), "4.2839"),
+            Checked::Questioned(_, Question::FarFrom(_))
+        ));
+        let nominal = [(Place::of_engine(Field::NominalOd), "4.2600")];
+        assert!(matches!(
+            typed(&nominal, od(0), "42.589"),
+            Checked::Questioned(_, Question::TenTimes(_))
+        ));
+        assert!(matches!(
+            typed(&[], od(0), "0.42589"),
+            Checked::Questioned(_, Question::TenTimes(_))
+        ));
+    }
+
+    #[test]
+    fn a_kept_value_is_not_questioned_again() {
+        let mut entries = Entries::default();
+        entries.put(od(0), Entry::new("42.589", Unit::Inch, 0));
+        entries.keep(od(0));
+        let sheet = Sheet {
+            entries: &entries,
+            units: UnitSystem::Inch,
+            cylinders: 5,
+            job: None,
+        };
+        assert!(matches!(check(&sheet, od(0)), Checked::Good(_)));
+    }
+
+    #[test]
+    fn contradictions_name_the_inner_one() {
+        let at = Place::of_engine;
+        assert!(matches!(
+            typed(
+                &[(at(Field::NominalOd), "4.26")],
+                at(Field::SleeveId),
+                "4.5"
+            ),
+            Checked::Refused(Unusable {
+                why: Why::InnerNotBelowOuter(_),
+                ..
+            })
+        ));
+        assert!(matches!(
+            typed(&[(at(Field::DropOd), "4.26")], at(Field::DropWall), "2.13"),
+            Checked::Refused(Unusable {
+                why: Why::WallTooThick(_),
+                ..
+            })
+        ));
+        assert!(matches!(
+            typed(&[], at(Field::DropWall), "0"),
+            Checked::Refused(Unusable {
+                why: Why::OutOfRange(_),
+                ..
+            })
+        ));
+        assert!(matches!(
+            typed(
+                &[(od(0), "4.2589")],
+                Place::of_cylinder(3, Field::BoreD, 0),
+                "4.2600"
+            ),
+            Checked::Questioned(_, Question::SleeveBelowBore(_))
+        ));
+    }
+
+    #[test]
+    fn heights_are_compared_with_the_pull_before() {
+        let first = [(Place::of_cylinder(3, Field::PullReleased, 0), "0.0140")];
+        let second = Place::of_cylinder(3, Field::PullReleased, 1);
+        assert!(matches!(typed(&first, second, "0.0110"), Checked::Good(_)));
+        assert!(matches!(
+            typed(&first, second, "0.140"),
+            Checked::Questioned(_, Question::TenTimes(_))
+        ));
+    }
+}

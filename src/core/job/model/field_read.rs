@@ -1,0 +1,96 @@
+//! A field asked: its entry in the table, its unit, its words, how it reads.
+
+use crate::job::model::field::{DROP_OUTCOMES, FIELDS, Field, FieldSpec};
+use crate::job::model::field_kind::{Measure, UnitSystem};
+use crate::quantity::parse::{ParseError, Typed, Unit, parse};
+
+/// The word for "this block has none". In documents for ever.
+pub const NONE_HERE: &str = "none";
+
+impl Field {
+    /// Its entry in the table.
+    #[must_use]
+    pub fn spec(self) -> &'static FieldSpec {
+        // The table is written by the same macro as the enum: the index is in
+        // range; `first` only spares a panic branch.
+        FIELDS.get(self as usize).unwrap_or(&FIELDS[0])
+    }
+
+    /// From its name in documents.
+    #[must_use]
+    pub fn from_id(id: &str) -> Option<Self> {
+        FIELDS.iter().find(|f| f.id == id).map(|f| f.field)
+    }
+
+    /// The unit it is read in.
+    #[must_use]
+    pub fn unit(self, system: UnitSystem) -> Unit {
+        self.spec().measure.unit(system)
+    }
+
+    /// The words one of which is meant; empty unless it is a
+    /// [`Measure::Choice`]. In documents for ever.
+    #[must_use]
+    pub const fn choices(self) -> &'static [&'static str] {
+        match self {
+            Self::DropOutcome => DROP_OUTCOMES,
+            _ => &[],
+        }
+    }
+
+    /// Reads what is typed for it: a number, or one of its words as its index.
+    ///
+    /// # Errors
+    /// Text that is neither.
+    pub fn read(self, text: &str, unit: Unit) -> Result<Typed, ParseError> {
+        let choices = self.choices();
+        if choices.is_empty() {
+            return parse(text, unit);
+        }
+        let text = text.trim();
+        let of = choices.iter().position(|c| c.eq_ignore_ascii_case(text));
+        of.map(|index| Typed {
+            text: text.to_owned(),
+            si: index as f64,
+            unit: Unit::Plain,
+        })
+        .ok_or_else(|| ParseError::NotANumber {
+            text: text.to_owned(),
+        })
+    }
+
+    /// Whether a block may do without it, so that "none" is an answer: a lower
+    /// step, a fire ring.
+    #[must_use]
+    pub const fn may_be_none(self) -> bool {
+        matches!(self, Self::StepBelow | Self::RingHeight)
+    }
+
+    /// Whether a text says that this block has none.
+    #[must_use]
+    pub fn says_none(self, text: &str) -> bool {
+        self.may_be_none() && text.trim().eq_ignore_ascii_case(NONE_HERE)
+    }
+
+    /// Whether a minus is written "low" and a plus "proud".
+    #[must_use]
+    pub const fn stands_proud(self) -> bool {
+        matches!(
+            self,
+            Self::WarmHeight
+                | Self::PullLoaded
+                | Self::PullReleased
+                | Self::SeatHeight
+                | Self::TargetProud
+                | Self::PistonProud
+                | Self::RingProud
+        )
+    }
+
+    /// Whether it is a length that may be below zero.
+    #[must_use]
+    pub fn is_signed(self) -> bool {
+        let spec = self.spec();
+        spec.measure == Measure::Length && spec.bound.lo < 0.0
+    }
+}

@@ -1,0 +1,19 @@
+//! What a job is made of: the engine, the fields and their bounds, what was
+//! typed and what it reads as, the steps as data. Nothing here judges.
+
+pub mod check;
+pub mod engine;
+pub mod entries;
+pub mod field;
+pub mod field_kind;
+pub mod field_read;
+#[cfg(test)]
+mod field_tests;
+pub mod job;
+pub mod ledger;
+pub mod lookup;
+pub mod place;
+pub mod reading;
+pub mod readings;
+pub mod shop_order;
+pub mod step;

@@ -1,0 +1,106 @@
+//! The bar: centred, and the bore it leaves for the hone.
+
+use crate::job::model::field::Field;
+use crate::job::model::reading::Lack;
+use crate::job::model::readings::Readings;
+use crate::job::model::step::StepId;
+use crate::job::steps::passes::strokes;
+use crate::job::steps::tools::{TINY_M, length_figure, more, plain};
+use crate::job::verdict::answer::Answer;
+use crate::job::verdict::figure::{Detail, Figure};
+use crate::job::verdict::next::Next;
+use crate::job::verdict::report::{Verdict, Worked};
+use crate::job::verdict::signal::Signal;
+use crate::quantity::Length;
+
+/// How far the bar is off, toward 12 and toward 3 o'clock: half the indicator's
+/// difference; a larger reading is a nearer wall. `None` where nothing is swept.
+///
+/// # Errors
+/// A sweep that is not whole, or cannot be used.
+pub fn bar_offset(r: &Readings) -> Result<Option<(f64, f64)>, Lack> {
+    if r.list(Field::Indicator)?.is_empty() {
+        return Ok(None);
+    }
+    let [twelve, three, six, nine] = r.complete(Field::Indicator)?[..] else {
+        return Err(r.missing(Field::Indicator, 1));
+    };
+    Ok(Some((0.5 * (twelve - six), 0.5 * (three - nine))))
+}
+
+/// How far the bar is off the old centre.
+///
+/// # Errors
+/// What it lacks.
+pub fn centre(r: &Readings) -> Worked {
+    let offset = bar_offset(r)?;
+    let (up_m, right_m) = offset.ok_or_else(|| r.missing(Field::Indicator, 4))?;
+    let off_m = up_m.hypot(right_m);
+    let signal = if off_m <= r.engine(Field::OffsetLook)? + TINY_M {
+        Signal::Go
+    } else {
+        Signal::Look
+    };
+    let number = length_figure(Figure::Offset, off_m, None);
+    Ok(Verdict {
+        answer: Answer::More(vec![
+            more(Detail::OffsetUp, up_m),
+            more(Detail::OffsetRight, right_m),
+        ]),
+        ..Verdict::advice(StepId::Centre, signal, number)
+    })
+}
+
+/// The sleeve's diameter: the mean as measured; before it is, the nominal one.
+///
+/// # Errors
+/// Missing or unusable.
+pub fn sleeve_d(r: &Readings) -> Result<f64, Lack> {
+    if r.list(Field::SleeveOd)?.is_empty() {
+        r.engine(Field::NominalOd)
+    } else {
+        r.mean(Field::SleeveOd)
+    }
+}
+
+/// Bore wanted after the hone: the sleeve less the middle of the fit.
+///
+/// # Errors
+/// Missing or unusable.
+pub fn bore_wanted(r: &Readings) -> Result<f64, Lack> {
+    Ok(sleeve_d(r)? - 0.5 * (r.engine(Field::FitLow)? + r.engine(Field::FitHigh)?))
+}
+
+/// What the bar left for the hone.
+///
+/// # Errors
+/// What it lacks.
+pub fn hone_stock(r: &Readings) -> Worked {
+    let wanted_m = bore_wanted(r)?;
+    let leave_m = r.engine(Field::HoneLeave)?;
+    let to_bore_m = wanted_m - leave_m;
+    let bored_m = r.single(Field::BoredD)?;
+    let stock_m = wanted_m - bored_m;
+    let (signal, next) = if stock_m < 0.5 * leave_m - TINY_M {
+        (Signal::Look, Next::Advice(StepId::Bore, Signal::Look))
+    } else if stock_m > 2.0 * leave_m + TINY_M {
+        let by = Length::from_m(to_bore_m - bored_m);
+        (Signal::Wait, Next::AdviceBy(StepId::Bore, Signal::Wait, by))
+    } else {
+        match r.list(Field::SleeveOd)?.is_empty() {
+            true => (Signal::Look, Next::Assumed(Field::SleeveOd)),
+            false => (Signal::Go, Next::Advice(StepId::Bore, Signal::Go)),
+        }
+    };
+    let mut further = vec![more(Detail::BoreWanted, to_bore_m)];
+    if let Some(spindle_m) = r.engine_if(Field::Spindle)? {
+        further.push(more(Detail::CutterSetting, 0.5 * (to_bore_m + spindle_m)));
+    }
+    let needed = strokes(r.job, Length::from_m(stock_m))?;
+    further.extend(needed.map(|n| plain(Detail::Strokes, n)));
+    Ok(Verdict {
+        number: Some(length_figure(Figure::HoneStock, stock_m, None)),
+        answer: Answer::More(further),
+        ..Verdict::plain(signal, next)
+    })
+}

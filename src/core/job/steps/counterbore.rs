@@ -1,0 +1,119 @@
+//! The counterbore: room round the flange, depth, chamfer.
+
+use crate::job::model::field::Field;
+use crate::job::model::place::Owner;
+use crate::job::model::readings::{Readings, lengths};
+use crate::job::model::step::StepId;
+use crate::job::steps::survey::deck_beside;
+use crate::job::steps::tools::{TINY_M, length_figure};
+use crate::job::verdict::answer::Answer;
+use crate::job::verdict::figure::Figure;
+use crate::job::verdict::next::Next;
+use crate::job::verdict::report::{Verdict, Worked};
+use crate::job::verdict::signal::Signal;
+use crate::planning::counterbore::{CounterboreInput, counterbore};
+use crate::quantity::Length;
+use crate::quantity::report::Finding;
+
+/// Room round the flange.
+///
+/// # Errors
+/// What it lacks.
+pub fn flange_room(r: &Readings) -> Worked {
+    let measured = r.own(Field::FlangeOdHere)?;
+    let flange_m = match measured {
+        Some(flange) => flange,
+        None => r.engine(Field::FlangeOd)?,
+    };
+    let room_m = r.single(Field::CounterboreD)? - flange_m;
+    let (least_m, most_m) = (r.engine(Field::ClearLow)?, r.engine(Field::ClearHigh)?);
+    let step = StepId::CounterboreD;
+    let (signal, next) = if room_m < least_m - TINY_M {
+        let by = Length::from_m(0.5 * (least_m + most_m) - room_m);
+        (Signal::Wait, Next::AdviceBy(step, Signal::Wait, by))
+    } else if room_m > most_m + TINY_M {
+        (Signal::Look, Next::Advice(step, Signal::Look))
+    } else if measured.is_none() {
+        (Signal::Look, Next::Assumed(Field::FlangeOdHere))
+    } else {
+        (Signal::Go, Next::Advice(step, Signal::Go))
+    };
+    Ok(Verdict {
+        number: Some(length_figure(Figure::FlangeRoom, room_m, None)),
+        ..Verdict::plain(signal, next)
+    })
+}
+
+/// Depth still to cut. The least thickness decides, so every clock of the
+/// flange must be there; of the depth the deepest does, and a missing clock can
+/// hide it.
+///
+/// # Errors
+/// What it lacks.
+pub fn depth(r: &Readings) -> Worked {
+    let thickness = lengths(&r.complete(Field::FlangeThickness)?);
+    let depth_now = lengths(&r.some(Field::CounterboreDepth)?);
+    let gauge_sd = r.length(Field::GaugeDepth)?;
+    let beside = match r.owner {
+        Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder)?,
+        Owner::Block | Owner::Bank(_) => None,
+    };
+    let mut answer = counterbore(&CounterboreInput {
+        thickness: &thickness,
+        target_proud: r.length(Field::TargetProud)?,
+        depth_now: &depth_now,
+        deck: Length::from_m(beside.unwrap_or(0.0)), // not surveyed: said below
+        feed_sd: r.length(Field::FeedSd)?,
+        gauge_sd,
+        removal: r.length(Field::PlannedCut)?,
+        clean_up: r.length(Field::CleanUp)?,
+        risk: r.engine(Field::Risk)?,
+    })?;
+    if beside.is_none() {
+        answer.findings.push(Finding::note(
+            "deck_not_surveyed",
+            "the deck beside this hole is not measured: it is taken as its highest point, and \
+             the chance of a low flange is at least the one shown",
+        ));
+    }
+    let to_go_m = answer.to_go.as_m();
+    // Nearer than the gauge can tell is at depth.
+    let near_m = 2.0 * gauge_sd.as_m();
+    let (signal, next) = if to_go_m > near_m + TINY_M {
+        (Signal::Wait, Next::CutDeeper(answer.to_go))
+    } else if to_go_m < -near_m - TINY_M {
+        (Signal::Stop, Next::TooDeep(Length::from_m(-to_go_m)))
+    } else {
+        (Signal::Go, Next::AtDepth)
+    };
+    let mut findings = answer.findings.clone();
+    if signal == Signal::Go {
+        // Within the gauge's own noise "too deep" would cry wolf.
+        findings.retain(|f| f.code != "too_deep");
+    }
+    Ok(Verdict {
+        number: Some(length_figure(
+            Figure::StillToCut,
+            to_go_m,
+            Some(gauge_sd.as_m()),
+        )),
+        findings,
+        answer: Answer::Counterbore(answer),
+        ..Verdict::plain(signal, next)
+    })
+}
+
+/// Room between the ledge's chamfer and the fillet.
+///
+/// # Errors
+/// What it lacks.
+pub fn fillet_room(r: &Readings) -> Worked {
+    let room_m = r.single(Field::ChamferHere)? - r.single(Field::Fillet)?;
+    let signal = if room_m < r.engine(Field::FilletSpare)? - TINY_M {
+        Signal::Wait
+    } else {
+        Signal::Go
+    };
+    let number = length_figure(Figure::FilletRoom, room_m, None);
+    Ok(Verdict::advice(StepId::Chamfer, signal, number))
+}

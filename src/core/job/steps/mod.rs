@@ -1,0 +1,26 @@
+//! The steps of the shop, one file a phase: each a free function from readings
+//! to a verdict. What two phases share (deck survey, loads, case of a drop) has
+//! a file of its own. `assess` asks them all.
+
+pub mod all_low;
+pub mod assess;
+#[cfg(test)]
+mod bench_tests;
+pub mod bore;
+pub mod counterbore;
+pub mod deck;
+pub mod drop;
+pub mod drop_case;
+pub mod enquiry;
+pub mod finish;
+pub mod fit;
+pub mod loads;
+pub mod look_back;
+pub mod measure;
+pub mod order;
+pub mod passes;
+pub mod seat;
+pub mod survey;
+#[cfg(test)]
+mod tests;
+pub mod tools;

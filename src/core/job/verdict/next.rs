@@ -1,0 +1,97 @@
+//! What to do next.
+
+use crate::job::model::field::Field;
+use crate::job::model::place::Place;
+use crate::job::model::reading::{Missing, Spot};
+use crate::job::model::step::StepId;
+use crate::job::verdict::signal::Signal;
+use crate::quantity::Length;
+
+/// What to do next; lengths say by how much.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Next {
+    /// Measure, or enter with the engine: it is missing.
+    Measure(Missing),
+    /// What is typed or set there cannot be used: mend it.
+    Mend(Spot),
+    /// A reading there is asked about and not yet answered.
+    Answer(Place),
+    /// The calculation refused; its fault says why.
+    Refused,
+    /// Nothing is measured here: mark it.
+    MarkIt,
+    /// Marked done by hand.
+    Marked,
+    /// Skipped, or not for this job.
+    PassedOver,
+    /// What a step advises at a signal, where it advises one thing only.
+    Advice(StepId, Signal),
+    /// As that, by how much.
+    AdviceBy(StepId, Signal, Length),
+    /// Another step comes first.
+    First(StepId),
+    /// A later step shows that this one's verdict does not hold.
+    ProvedWrong(StepId),
+    /// Worked out with a usual value: take the time, or enter it.
+    Assumed(Field),
+    /// The deck was released by hand over flanges not shown to be home.
+    ReleasedByHand,
+    /// The cut is far deeper than planned.
+    DeepCut,
+    /// The cut leaves too little of a flange.
+    LittleFlange,
+    /// A flange may be left low with more than the chance accepted.
+    MayStayLow,
+    /// A cylinder stops the job.
+    StopsAt(u8),
+    /// Steps are open: see what is not done.
+    NotAllDone,
+    /// The sleeve is round: go on.
+    SleeveRound,
+    /// The sleeve wants a look.
+    SleeveLook,
+    /// The sleeve is too far out of round: do not fit it.
+    SleeveStop,
+    /// Cut this much deeper.
+    CutDeeper(Length),
+    /// At depth.
+    AtDepth,
+    /// Too deep by this much.
+    TooDeep(Length),
+    /// The fit is in its band.
+    FitGood,
+    /// The gauges cannot tell whether it is.
+    FitUndecided,
+    /// Too tight: hone this much more off the bore.
+    HoneMore(Length),
+    /// Too loose by this much.
+    FitLoose(Length),
+    /// In the band, but the bore is out of round or tapered.
+    BoreForm,
+    /// The drop has its numbers: see its answer.
+    DropReady,
+    /// As high as a climb explains: pull.
+    PullHome,
+    /// Higher than any climb explains.
+    AboveCeiling,
+    /// Home already: check the seat.
+    HomeWarm,
+    /// Pull again.
+    PullAgain,
+    /// Stopped moving, home as far as the pulls can tell: check at four clocks.
+    CheckSeat,
+    /// Stopped moving, too high: not home.
+    StoppedHigh(Length),
+    /// Stopped; the gauges cannot tell whether it is home.
+    StoppedUnsure,
+    /// Home.
+    Seated,
+    /// Not home.
+    NotSeated(Length),
+    /// Home on the mean, but tilted by this much round the clock.
+    Tilted(Length),
+    /// The gauges cannot tell.
+    SeatUndecided,
+    /// The flange reads below its ledge: a reading is wrong.
+    BelowLedge,
+}

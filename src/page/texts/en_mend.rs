@@ -1,0 +1,194 @@
+//! English: what is missing, what cannot be used and why, what is in dispute.
+
+use super::{en, en_names};
+use crate::show::{number, range};
+use coldseat_core::ask::drop::DropDoubt;
+use coldseat_core::job::field::UnitSystem;
+use coldseat_core::job::model::reading::{Lack, Missing, Spot, Unusable, Why};
+use coldseat_core::job::{Field, Owner};
+use coldseat_core::quantity::parse::ParseError;
+
+/// Over the lines of a drop that cannot be worked out.
+pub const DROP_MEND: &str = "Cannot be worked out: mend what is named below.";
+/// The highest gauge pressure, where it is not known.
+pub const GAUGE_MOST_OPEN: &str = "Highest gauge pressure: not all checked";
+/// Steps that are only marked.
+pub const STEPS_ONLY_MARKED: &str = "Marked done by hand, not measured";
+/// Values in dispute, on the record.
+pub const IN_DISPUTE: &str = "In dispute between two devices, and so not judged:";
+
+/// In a verdict's place while a reading is being typed.
+pub const TYPING: &str = "reading";
+/// What it waits for.
+pub const TYPING_WHAT: &str = "Says what it means when the reading is whole.";
+/// Under a field of which this block has nothing.
+pub const NONE_OF_IT: &str = "This block has none.";
+/// The button that says so.
+pub const HAS_NONE: &str = "This block has none";
+
+/// A usual value in an empty field.
+#[must_use]
+pub fn usual(value: &str) -> String {
+    format!("usual {value}")
+}
+
+fn comma(text: &str) -> String {
+    if text.is_empty() {
+        String::new()
+    } else {
+        format!(", {text}")
+    }
+}
+
+/// What is missing: whose, which, how many.
+#[must_use]
+pub fn missing_of(missing: &Missing) -> String {
+    let whose = owner_words(missing.owner);
+    let name = en_names::field(missing.field);
+    match missing.places {
+        0 | 1 => format!("{whose}{name}"),
+        many => format!("{whose}{name} ({many} readings to go)"),
+    }
+}
+
+fn owner_words(owner: Owner) -> String {
+    match owner {
+        Owner::Block => String::new(),
+        Owner::Bank(bank) => format!("deck {}, ", en::bank(bank)),
+        Owner::Cylinder(cylinder) => format!("cylinder {cylinder}, "),
+    }
+}
+
+/// Where something stands.
+#[must_use]
+pub fn where_words(spot: Spot) -> String {
+    match spot {
+        Spot::Reading(place) => format!(
+            "{}{}{}",
+            owner_words(place.owner),
+            en_names::field(place.field),
+            comma(&en_names::place(place.field, place.index)),
+        ),
+        Spot::Engine => "the engine (cylinders, layout, units, materials)".to_owned(),
+        Spot::LeftOut => "which holes get a sleeve".to_owned(),
+        Spot::Unlock(bank) => format!("the release of deck {}", en::bank(bank)),
+        Spot::Step(owner, step) => format!(
+            "{}the mark of \"{}\"",
+            owner_words(owner),
+            en_names::step_title(step)
+        ),
+    }
+}
+
+/// What cannot be used, where, and why.
+#[must_use]
+pub fn mend(unusable: &Unusable, units: UnitSystem) -> String {
+    let why = match unusable.spot {
+        Spot::Reading(place) => refusal(&unusable.why, place.field, units),
+        _ => DISPUTED.to_owned(),
+    };
+    format!("{}: {why}", where_words(unusable.spot))
+}
+
+/// Something in dispute.
+#[must_use]
+pub fn disputed(spot: Spot) -> String {
+    format!("{}: {DISPUTED}", where_words(spot))
+}
+
+/// Why two values stand in one place.
+const DISPUTED: &str = "two devices say different things. Choose one.";
+
+/// Why something cannot be told.
+#[must_use]
+pub fn lack(lack: &Lack, units: UnitSystem) -> String {
+    match lack {
+        Lack::Missing(missing) => format!("Still wanted: {}.", missing_of(missing)),
+        Lack::Unusable(unusable) => mend(unusable, units),
+        Lack::Refused(fault) => super::en_steps::fault(fault),
+    }
+}
+
+/// A typed text that cannot be used, on the record.
+#[must_use]
+pub fn cannot_be_used(text: &str) -> String {
+    format!("\"{text}\" (cannot be used)")
+}
+
+/// What a number does not count.
+#[must_use]
+pub fn not_counted(names: &str) -> String {
+    format!("Not counted, because it is not entered: {names}.")
+}
+
+/// How much of a deck a plan covers.
+#[must_use]
+pub fn plan_covers(surveyed: (u8, u8), holes: usize, without: usize) -> String {
+    let (there, wanted) = surveyed;
+    let all = holes + without;
+    format!("Covers {there} of {wanted} points of the deck and {holes} of {all} flanges, no more.")
+}
+
+/// Why a drop is no go.
+#[must_use]
+pub fn drop_doubt(doubt: DropDoubt) -> String {
+    match doubt {
+        DropDoubt::NeverGrips => {
+            "No press fit: it never grips, nothing holds this sleeve.".to_owned()
+        }
+        DropDoubt::Assumed(field) => format!(
+            "{}: an example, not yours. Enter your own.",
+            en_names::field(field)
+        ),
+        DropDoubt::Questioned(place) => format!(
+            "{}: asked about and not answered.",
+            where_words(Spot::Reading(place))
+        ),
+        DropDoubt::First(step) => format!(
+            "First: {}. It is neither done nor marked.",
+            en_names::step_title(step)
+        ),
+    }
+}
+
+/// Why a number cannot be used, with the allowed range in the person's unit.
+#[must_use]
+pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
+    let unit = field.unit(units);
+    let allowed = range(&field.spec().bound, unit);
+    let show = |si: &f64| number(*si, unit);
+    match refusal {
+        Why::NotRead(error) => match error {
+            ParseError::Empty => format!("Nothing typed. Allowed: {allowed}."),
+            ParseError::NotANumber { .. } => format!("Not a number. Allowed: {allowed}."),
+            ParseError::UnknownUnit { word } => {
+                format!("\"{word}\" is no unit known here. Allowed: {allowed}.")
+            }
+            ParseError::WrongKind { unit, wanted } => {
+                format!(
+                    "{} does not measure this; use {}. Allowed: {allowed}.",
+                    unit.symbol(),
+                    wanted.symbol()
+                )
+            }
+            ParseError::TwoMarks { .. } => {
+                format!("Two decimal marks. Use one, none between thousands. Allowed: {allowed}.")
+            }
+            ParseError::TooLong => format!("Too long for a number. Allowed: {allowed}."),
+        },
+        Why::OutOfRange(_) => format!("Out of range. Allowed: {allowed}."),
+        Why::InnerNotBelowOuter(outer) => {
+            format!(
+                "The inside must be smaller than the outside, {}.",
+                show(outer)
+            )
+        }
+        Why::WallTooThick(outer) => format!(
+            "Two walls must leave a hole in a sleeve of {}: less than {}.",
+            show(outer),
+            show(&(outer / 2.0))
+        ),
+        Why::LowNotBelowHigh(high) => format!("Must be below the upper limit, {}.", show(high)),
+        Why::Disputed => DISPUTED.to_owned(),
+    }
+}
