@@ -298,7 +298,7 @@ def factor(n):
 
 
 def draw_scatter(r):
-    return {"errors_m": [float(v) for v in r.normal(2e-6, 1e-5, int(r.choice([2, 3, 6, 11, 40])))]}
+    return {"errors_m": [float(v) for v in r.normal(2e-6, 1e-5, int(r.choice([2, 3, 6, 11, 40, 201, 1000, 20000])))]}
 
 
 def solve_scatter(x):

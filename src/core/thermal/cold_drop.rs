@@ -22,7 +22,7 @@ pub use super::drop_run::Resolution;
 use super::drop_run::{End, Run};
 use super::drop_series::{Span, equal, series};
 use crate::materials::Material;
-use crate::numerics::roots;
+use crate::numerics::roots::{self, NoRoot};
 use crate::numerics::stepper::CAPACITY;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
@@ -157,7 +157,7 @@ impl ColdDrop {
             .check_inside("block.bore_d_m", self.block_outer)
     }
 
-    fn model(&self, resolution: &Resolution) -> DropModel {
+    fn model(&self, resolution: &Resolution) -> Result<DropModel, Fault> {
         // What the solver has room for, whatever is asked.
         let sleeve_cells = resolution.sleeve_cells.clamp(1, CAPACITY / 2 - 2);
         let sleeve = Wall::new(
@@ -175,7 +175,7 @@ impl ColdDrop {
             self.block_bore,
             self.block_outer,
             cells,
-            growth(thick, cells),
+            growth(thick, cells).map_err(|none| none.at("block.outer_d_m"))?,
         );
         let air = match self.air {
             Some(h) => AirSide::Fixed {
@@ -192,7 +192,7 @@ impl ColdDrop {
             }
         };
         let o = self.eccentricity.min(0.98);
-        DropModel {
+        Ok(DropModel {
             sleeve,
             block: Block::Ring(block),
             bore_d_m: self.block_bore.as_m(),
@@ -200,7 +200,7 @@ impl ColdDrop {
             off_centre: 1.0 / (1.0 - o * o).sqrt(),
             phase: Phase::Carry,
             scale_m: 1.0,
-        }
+        })
     }
 
     /// Clearance between the parts at uniform temperatures.
@@ -220,11 +220,11 @@ fn block_cells(thick_m: f64, usual: usize) -> usize {
 
 /// Growth of the cells outward so that the first is about 1 mm in the usual
 /// number of cells, finer with more.
-fn growth(thick_m: f64, cells: usize) -> f64 {
+fn growth(thick_m: f64, cells: usize) -> Result<f64, NoRoot> {
     let first = 0.01 / cells.max(1) as f64;
     let wanted = thick_m / first;
     if wanted <= cells as f64 {
-        return 1.0;
+        return Ok(1.0);
     }
     // Sum of a geometric series; its first term is 1.
     let sum = |g: f64| {
@@ -236,7 +236,7 @@ fn growth(thick_m: f64, cells: usize) -> f64 {
         };
         all - wanted
     };
-    roots::bracketed(sum, 1.0, 1.0 + wanted, 1e-6).map_or(1.0, |root| root.x)
+    roots::bracketed(sum, 1.0, 1.0 + wanted, 1e-6).map(|root| root.x)
 }
 
 /// Computes a cold drop.
@@ -361,7 +361,9 @@ pub fn cold_drop_resolved(
                 * (drop.sleeve_material.strain(drop.room) - drop.sleeve_material.strain(drop.bath)),
         ),
         grip_slow: slow,
-        equal: equal(&run.moments).map(Seconds::from_s),
+        equal: equal(&run.moments)
+            .map_err(|none| none.at("block"))?
+            .map(Seconds::from_s),
         series: series(&run.moments, &span, grip.is_some()),
         grip,
         findings,
@@ -378,7 +380,7 @@ pub fn cold_drop_resolved(
 fn carried(drop: &ColdDrop, resolution: &Resolution) -> Result<(Run, HeatBooks, f64), Fault> {
     drop.check()?;
     let mut run = Run::new(
-        drop.model(resolution),
+        drop.model(resolution)?,
         drop.bath.as_k(),
         resolution.tolerance_k,
     );

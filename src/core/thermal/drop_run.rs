@@ -2,6 +2,7 @@
 //! draw the curve, and finds the moments that matter.
 
 use super::drop_model::{Block, DropModel, Phase};
+use crate::numerics::roots::{self, NoRoot};
 use crate::numerics::stepper::{CAPACITY, State, Stepper, StiffSystem, next_size};
 
 /// How finely the equations are solved.
@@ -173,7 +174,14 @@ impl Run {
                 // Land on the moment: interpolate, step there, and once more
                 // with the shorter interval.
                 for _ in 0..2 {
-                    trial = crossing(&before, &after, &reached) - s;
+                    // Short of it already: the next step comes closer.
+                    if reached(&after) > 0.0 {
+                        break;
+                    }
+                    let Ok(at) = crossing(&before, &after, &reached) else {
+                        return End::Stuck;
+                    };
+                    trial = at - s;
                     y = self.stepper.step(&self.model, &self.y, &rates, trial).y;
                     self.model.rates(&y, &mut end_rates);
                     after = self.slopes(&y, &end_rates);
@@ -219,14 +227,18 @@ impl Run {
 
 /// Where between two moments `reached` falls through zero, in s: on the cubic
 /// between them.
-fn crossing(before: &Moment, after: &Moment, reached: &impl Fn(&Moment) -> f64) -> f64 {
-    crate::numerics::roots::bracketed(
+fn crossing(
+    before: &Moment,
+    after: &Moment,
+    reached: &impl Fn(&Moment) -> f64,
+) -> Result<f64, NoRoot> {
+    roots::bracketed(
         |s| reached(&between(before, after, s)),
         before.s,
         after.s,
         1e-12 * after.s.max(1.0),
     )
-    .map_or(after.s, |root| root.x)
+    .map(|root| root.x)
 }
 
 /// Weights of a cubic Hermite piece at one place: values, then slopes.
