@@ -3,6 +3,7 @@
 //! fit and seat fall as their rules say.
 
 mod requests;
+mod ties;
 
 use coldseat_core::evaluator::{LONGEST_LINE, answer, names};
 use requests::{OUTPUTS, good};
