@@ -68,6 +68,9 @@ fn every_field_is_demanded_and_checked() {
         "gas_pa",
         "gas_depth_m",
         "temperatures",
+        "prior_home",
+        "gap_scale_m",
+        "prior_alike",
     ];
     for name in names() {
         let whole = good(name);

@@ -47,6 +47,10 @@ pub fn good(calc: &str) -> Value {
             "u_height_m": 5e-6, "u_thickness_m": 5e-6, "u_depth_m": 5e-6,
             "gap_limit_m": 2.54e-5, "tilt_limit_m": 2.54e-5
         }),
+        "seat_deck" => json!({
+            "gap_m": [2.5e-6, 7.6e-6, 1.067e-4, -5e-6, 5e-6], "u_own_m": 1.27e-5, "u_common_m": 1.27e-5,
+            "gap_limit_m": 2.54e-5, "prior_home": 0.95, "gap_scale_m": 7.62e-5, "prior_alike": 0.02
+        }),
         "scatter" => json!({"errors_m": [1e-6, -2e-6, 3e-6]}),
         "press_fit" => fit,
         "pull" => json!({
@@ -157,6 +161,7 @@ pub const OUTPUTS: &[(&str, &str)] = &[
         "seat",
         "predicted_m gap_m gap_mean_m u_gap_m tilt_m settle_m return_m stopped p_seated verdict",
     ),
+    ("seat_deck", "p_seated p_all p_alike bias_m bias_sd_m"),
     (
         "pull",
         "force_n rod_area_m2 rod_stress_pa rod_stretch_m ledge_area_m2 ledge_pressure_pa flange_shear_pa",

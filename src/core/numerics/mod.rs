@@ -6,6 +6,7 @@ pub mod gamma;
 pub mod interpolation;
 pub mod normal;
 pub mod order;
+pub mod quadrature;
 pub mod roots;
 pub mod sampling;
 pub mod skyline;
