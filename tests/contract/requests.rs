@@ -20,7 +20,7 @@ pub fn good(calc: &str) -> Value {
         "cold_drop" => json!({
             "sleeve": {"material": "gray_iron", "inner_d_m": 0.0985, "outer_d_m": 0.1067, "length_m": 0.22},
             "block": {"material": "gray_iron", "bore_d_m": 0.10667, "outer_d_m": 0.15},
-            "bath_k": 77.355, "room_k": 293.15, "carry_s": 10
+            "bath_k": 77.355, "room_k": 293.15, "carry_s": 10, "offset": 0.5, "frost_m": 2e-6, "insert_s": 2
         }),
         "joint" => json!({
             "k_sleeve_w_mk": 40, "k_block_w_mk": 45, "sigma_m": 1e-6, "pressure_pa": 2e6,
@@ -154,7 +154,7 @@ pub const OUTPUTS: &[(&str, &str)] = &[
     ),
     (
         "cold_drop",
-        "clearance_bath_m clearance_entry_m grip_s grip_sleeve_mean_k grip_block_mean_k climb_m climb_ceiling_m grip_slow_s equal_s series",
+        "clearance_bath_m clearance_entry_m grip_s grip_sleeve_mean_k grip_block_mean_k climb_m climb_ceiling_m grip_slow_s equal_s series touch_s bow_m left_home_s",
     ),
     ("counterbore", "depth_m to_go_m p_low target_for_risk_m"),
     (

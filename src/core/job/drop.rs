@@ -93,7 +93,9 @@ impl DropSheet {
                 block: room,
                 carry: Seconds::from_s(carry_s),
                 air: None,
-                eccentricity: 0.0,
+                lean: 0.0,
+                frost: Length::default(),
+                insertion: Seconds::default(),
             },
             u_fit: Length::from_m(u(Field::GaugeSleeve).hypot(u(Field::GaugeBore))),
         })
@@ -156,7 +158,9 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Miss
             block: Temperature::from_k(block_k),
             carry,
             air: None,
-            eccentricity: 0.0,
+            lean: 0.0,
+            frost: Length::default(),
+            insertion: Seconds::default(),
         },
         u_fit: Length::from_m(u_sleeve.hypot(u_bore)),
     })

@@ -143,8 +143,12 @@ pub const JUMP: Bound = closed(0.0, 1e-4, "m");
 pub const CARRY: Bound = closed(0.0, 3600.0, "s");
 /// Heat-transfer coefficient to air.
 pub const AIR: Bound = closed(0.0, 1e4, "W/m2/K");
-/// Eccentricity of the sleeve in the bore: 0 concentric, 1 touching.
+/// Lean of the sleeve in the bore: 0 concentric, 1 touching all along.
 pub const ECCENTRICITY: Bound = closed(0.0, 1.0, "");
+/// Frost on a sleeve as it enters.
+pub const FROST: Bound = closed(0.0, 1e-4, "m");
+/// Time from the lower end's entry to home.
+pub const INSERTION: Bound = closed(0.0, 60.0, "s");
 /// A chance to be chosen.
 pub const RISK: Bound = open(0.0, 1.0, "");
 /// Confidence of a seat verdict.

@@ -52,7 +52,9 @@ pub struct DropBand {
 ///         block: Temperature::from_c(20.0),
 ///         carry: Seconds::from_s(0.0),
 ///         air: None,
-///         eccentricity: 0.0,
+///         lean: 0.0,
+///         frost: Length::from_um(0.0),
+///         insertion: Seconds::from_s(0.0),
 ///     },
 ///     Length::from_um(0.0),
 /// )?;
@@ -115,7 +117,9 @@ fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
 ///     block: Temperature::from_c(20.0),
 ///     carry: Seconds::from_s(0.0),
 ///     air: None,
-///     eccentricity: 0.0,
+///     lean: 0.0,
+///     frost: Length::from_um(0.0),
+///     insertion: Seconds::from_s(0.0),
 /// };
 /// let least = Length::from_thou(4.0);
 /// let [early, late] = carry_most(&drop, Length::from_um(0.0), least)?;
