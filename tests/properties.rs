@@ -10,7 +10,7 @@ use coldseat_core::quantity::{
     Diameter, DiametralInterference, Length, Pressure, Seconds, Temperature, format,
 };
 use coldseat_core::thermal::cold_drop::{
-    ColdDrop, Resolution, USUAL, cold_drop, cold_drop_resolved,
+    ColdDrop, LEANING, Resolution, USUAL, cold_drop, cold_drop_resolved,
 };
 use proptest::prelude::*;
 use serde_json::Value;
@@ -30,7 +30,9 @@ fn drop_of(outer_mm: f64, wall_mm: f64, fit_um: f64, block_mm: f64, carry_s: f64
         block: Temperature::from_c(20.0),
         carry: Seconds::from_s(carry_s),
         air: None,
-        eccentricity: 0.0,
+        lean: 0.0,
+        frost: Length::default(),
+        insertion: Seconds::default(),
     }
 }
 
@@ -100,13 +102,46 @@ proptest! {
     #[test]
     fn the_usual_resolution_is_within_half_a_percent((od, wall, fit, block, carry) in usual_drop()) {
         let drop = drop_of(od, wall, fit, block, carry);
-        let fine = Resolution { sleeve_cells: 16, block_cells: 40, tolerance_k: 0.005 };
+        let fine = Resolution { sleeve_cells: 16, block_cells: 40, sectors: 1, tolerance_k: 0.005 };
         let a = cold_drop(&drop).expect("in range").grip;
         let b = cold_drop_resolved(&drop, &fine).expect("in range").grip;
         if let (Some(a), Some(b)) = (a, b) {
             let share = a.after.as_s() / b.after.as_s() - 1.0;
             // A grip within seconds stands on the first moments of the flow.
             prop_assert!((a.after.as_s() - b.after.as_s()).abs() < 0.02 || share.abs() < 5e-3, "{share}");
+        }
+    }
+
+    #[test]
+    fn a_lean_takes_time_and_a_contact_comes_before_the_grip((od, wall, fit, block, carry) in usual_drop(), lean in 0.05..1.0) {
+        let straight = drop_of(od, wall, fit, block, carry);
+        let leaning = ColdDrop { lean, insertion: Seconds::from_s(2.0), ..straight.clone() };
+        let (a, b) = (cold_drop(&straight).expect("in range"), cold_drop(&leaning).expect("in range"));
+        prop_assert_eq!(a.touch, a.grip.map(|g| g.after));
+        if let (Some(straight), Some(leaning), Some(touch)) = (a.grip, b.grip, b.touch) {
+            // A hair for the coarser cells of the leaning one.
+            prop_assert!(leaning.after.as_s() <= 1.01 * straight.after.as_s());
+            prop_assert!(touch <= leaning.after);
+            prop_assert_eq!(b.left_home.map(|s| s.as_s()), Some(touch.as_s() - 2.0));
+        }
+    }
+
+    #[test]
+    fn sectors_and_cells_of_a_leaning_sleeve_are_enough((od, wall, fit, block, carry) in usual_drop(), lean in 0.1..1.0) {
+        let drop = ColdDrop { lean, ..drop_of(od, wall, fit, block, carry) };
+        let round = Resolution { sectors: 12, block_cells: 5, ..LEANING };
+        let fine = Resolution { sectors: 6, sleeve_cells: 5, block_cells: 12, tolerance_k: 0.05 };
+        let a = cold_drop(&drop).expect("in range");
+        for other in [round, fine] {
+            let b = cold_drop_resolved(&drop, &other).expect("in range");
+            if let (Some(a), Some(b)) = (a.grip, b.grip) {
+                let share = a.after.as_s() / b.after.as_s() - 1.0;
+                prop_assert!(share.abs() < 0.02 || (a.after.as_s() - b.after.as_s()).abs() < 0.05, "{share}");
+            }
+            if let (Some(a), Some(b)) = (a.touch, b.touch) {
+                let share = a.as_s() / b.as_s() - 1.0;
+                prop_assert!(share.abs() < 0.05 || (a.as_s() - b.as_s()).abs() < 0.1, "{share}");
+            }
         }
     }
 
@@ -257,6 +292,7 @@ fn the_cold_drop_converges_with_its_cells() {
         let r = Resolution {
             sleeve_cells,
             block_cells,
+            sectors: 1,
             tolerance_k: 1e-4,
         };
         cold_drop_resolved(&drop, &r)

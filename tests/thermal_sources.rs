@@ -69,7 +69,9 @@ fn lock(block_outer: Diameter) -> ColdDropAnswer {
         block: k(293.15),
         carry: Seconds::from_s(0.0),
         air: None,
-        eccentricity: 0.0,
+        lean: 0.0,
+        frost: Length::default(),
+        insertion: Seconds::default(),
     })
     .expect("in range")
 }
@@ -90,7 +92,9 @@ fn carried(wall_inch: f64, seconds: f64, air: Conductance) -> f64 {
         block: k(293.15),
         carry: Seconds::from_s(seconds),
         air: Some(air),
-        eccentricity: 0.0,
+        lean: 0.0,
+        frost: Length::default(),
+        insertion: Seconds::default(),
     })
     .expect("in range");
     answer
@@ -464,7 +468,9 @@ fn carry_theta(properties: &ConstantProperties, radii: [f64; 2], h: f64, t: f64)
         block: k(300.0),
         carry: Seconds::from_s(t),
         air: Some(Conductance::from_w_m2k(h)),
-        eccentricity: 0.0,
+        lean: 0.0,
+        frost: Length::default(),
+        insertion: Seconds::default(),
     })
     .expect("in range");
     (300.0 - answer.grip.expect("does not enter").sleeve_mean.as_k()) / 200.0

@@ -28,6 +28,7 @@
 //! | out-of-round, taper | [`metrology::form`] |
 //! | fit at 20 C and its gauges | [`metrology::fit`] |
 //! | seat, gap, pulls | [`metrology::seat`] |
+//! | all sleeves of a deck judged together | [`metrology::seat_deck`] |
 //! | the shop's own scatter | [`metrology::scatter`] |
 //! | passes and cutter setting | [`planning::bore`] |
 //! | counterbore depth, stand-proud | [`planning::counterbore`] |

@@ -43,7 +43,9 @@ pub fn usual_drop() -> ColdDrop {
         block: Temperature::from_k(293.15),
         carry: Seconds::from_s(10.0),
         air: None,
-        eccentricity: 0.0,
+        lean: 0.0,
+        frost: Length::default(),
+        insertion: Seconds::default(),
     }
 }
 

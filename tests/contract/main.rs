@@ -3,6 +3,7 @@
 //! fit and seat fall as their rules say.
 
 mod requests;
+mod ties;
 
 use coldseat_core::evaluator::{LONGEST_LINE, answer, names};
 use requests::{OUTPUTS, good};
@@ -67,6 +68,12 @@ fn every_field_is_demanded_and_checked() {
         "gas_pa",
         "gas_depth_m",
         "temperatures",
+        "offset",
+        "frost_m",
+        "insert_s",
+        "prior_home",
+        "gap_scale_m",
+        "prior_alike",
     ];
     for name in names() {
         let whole = good(name);

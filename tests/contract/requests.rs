@@ -20,7 +20,7 @@ pub fn good(calc: &str) -> Value {
         "cold_drop" => json!({
             "sleeve": {"material": "gray_iron", "inner_d_m": 0.0985, "outer_d_m": 0.1067, "length_m": 0.22},
             "block": {"material": "gray_iron", "bore_d_m": 0.10667, "outer_d_m": 0.15},
-            "bath_k": 77.355, "room_k": 293.15, "carry_s": 10
+            "bath_k": 77.355, "room_k": 293.15, "carry_s": 10, "offset": 0.5, "frost_m": 2e-6, "insert_s": 2
         }),
         "joint" => json!({
             "k_sleeve_w_mk": 40, "k_block_w_mk": 45, "sigma_m": 1e-6, "pressure_pa": 2e6,
@@ -46,6 +46,10 @@ pub fn good(calc: &str) -> Value {
             ],
             "u_height_m": 5e-6, "u_thickness_m": 5e-6, "u_depth_m": 5e-6,
             "gap_limit_m": 2.54e-5, "tilt_limit_m": 2.54e-5
+        }),
+        "seat_deck" => json!({
+            "gap_m": [2.5e-6, 7.6e-6, 1.067e-4, -5e-6, 5e-6], "u_own_m": 1.27e-5, "u_common_m": 1.27e-5,
+            "gap_limit_m": 2.54e-5, "prior_home": 0.95, "gap_scale_m": 7.62e-5, "prior_alike": 0.02
         }),
         "scatter" => json!({"errors_m": [1e-6, -2e-6, 3e-6]}),
         "press_fit" => fit,
@@ -150,13 +154,14 @@ pub const OUTPUTS: &[(&str, &str)] = &[
     ),
     (
         "cold_drop",
-        "clearance_bath_m clearance_entry_m grip_s grip_sleeve_mean_k grip_block_mean_k climb_m climb_ceiling_m grip_slow_s equal_s series",
+        "clearance_bath_m clearance_entry_m grip_s grip_sleeve_mean_k grip_block_mean_k climb_m climb_ceiling_m grip_slow_s equal_s series touch_s bow_m left_home_s",
     ),
     ("counterbore", "depth_m to_go_m p_low target_for_risk_m"),
     (
         "seat",
         "predicted_m gap_m gap_mean_m u_gap_m tilt_m settle_m return_m stopped p_seated verdict",
     ),
+    ("seat_deck", "p_seated p_all p_alike bias_m bias_sd_m"),
     (
         "pull",
         "force_n rod_area_m2 rod_stress_pa rod_stretch_m ledge_area_m2 ledge_pressure_pa flange_shear_pa",

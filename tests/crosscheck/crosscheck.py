@@ -18,8 +18,10 @@ import sys
 import numpy as np
 
 import families
+import families_deck
 import families_fem
 import families_heat
+import families_lean
 
 
 def evaluate(program, requests):
@@ -59,7 +61,8 @@ def main():
     parser.add_argument("--only", default="")
     options = parser.parse_args()
     passed = failed = 0
-    everything = families.FAMILIES + families_heat.FAMILIES + families_fem.FAMILIES
+    everything = families.FAMILIES + families_deck.FAMILIES + families_heat.FAMILIES + families_lean.FAMILIES
+    everything += families_fem.FAMILIES
     for family in everything:
         if options.only and family.calc != options.only:
             continue

@@ -198,7 +198,10 @@ def draw_seat(r):
     for _ in range(int(r.integers(0, 7))):
         height += (t - d + high - height) * between(r, 0.3, 1.0)
         loaded = None if r.random() < 0.3 else height - between(r, 1e-5, 4e-5)
-        pulls.append({"gauge_pa": float(r.choice([1.5e7, 1.7e7, 1.72e7])), "loaded_m": loaded, "relaxed_m": height})
+        if r.random() < 0.04:
+            loaded = height + between(r, 0, 6e-5)
+        gauge = float(r.choice([0, 1.5e7, 1.7e7, 1.72e7], p=[0.1, 0.3, 0.3, 0.3]))
+        pulls.append({"gauge_pa": gauge, "loaded_m": loaded, "relaxed_m": height})
     return {
         "thickness_m": [t + between(r, -5e-6, 5e-6) for _ in range(n)],
         "depth_m": [d + between(r, -5e-6, 5e-6) for _ in range(n)],
@@ -225,12 +228,19 @@ def solve_seat(x):
     settle = [a - b for a, b in zip(relaxed, relaxed[1:])]
     back = [None if q["loaded_m"] is None else q["relaxed_m"] - q["loaded_m"] for q in pulls]
     uh = x["u_height_m"]
-    stopped = len(pulls) >= 3 and all(abs(s) <= 2 * math.sqrt(2) * uh + eps for s in settle[-2:])
-    if stopped and None not in back[-2:]:
-        stopped = abs(back[-1] - back[-2]) <= 4 * uh + eps
+    # Without pressure it is no pull.
+    real = [q for q in pulls if q["gauge_pa"] > 0]
+    down = np.diff([q["relaxed_m"] for q in real])
+    stopped = len(real) >= 3 and all(abs(s) <= 2 * math.sqrt(2) * uh + eps for s in down[-2:])
+    if stopped and all(q["loaded_m"] is not None for q in real[-2:]):
+        last = [q["relaxed_m"] - q["loaded_m"] for q in real[-2:]]
+        stopped = abs(last[1] - last[0]) <= 4 * uh + eps
     if stopped:
-        top = max(q["gauge_pa"] for q in pulls)
-        stopped = all(q["gauge_pa"] >= 0.95 * top for q in pulls[-2:])
+        top = max(q["gauge_pa"] for q in real)
+        stopped = all(q["gauge_pa"] >= 0.95 * top for q in real[-2:])
+    in_the_way = any(b is not None and b < -4 * uh - eps for b in back)
+    if pulls and abs(h.mean() - relaxed[-1]) > 2 * math.sqrt(2) * uh + eps:
+        in_the_way = True
     tilt = np.ptp(gap)
     if min(gap.min(), gap.mean()) < -2 * u - eps:
         verdict = "undecided"
@@ -238,7 +248,7 @@ def solve_seat(x):
         verdict = "pull_again"
     elif p <= 0.05 or tilt > x["tilt_limit_m"] + eps:
         verdict = "not_seated"
-    elif gap.mean() <= x["gap_limit_m"] + eps and p >= x["confidence"]:
+    elif gap.mean() <= x["gap_limit_m"] + eps and p >= x["confidence"] and not in_the_way:
         verdict = "seated"
     else:
         verdict = "undecided"
@@ -298,7 +308,7 @@ def factor(n):
 
 
 def draw_scatter(r):
-    return {"errors_m": [float(v) for v in r.normal(2e-6, 1e-5, int(r.choice([2, 3, 6, 11, 40])))]}
+    return {"errors_m": [float(v) for v in r.normal(2e-6, 1e-5, int(r.choice([2, 3, 6, 11, 40, 201, 1000, 20000])))]}
 
 
 def solve_scatter(x):

@@ -163,8 +163,7 @@ def draw_drop(r):
     x = {"sleeve": {**some_solid(r), "inner_d_m": outer - 2 * between(r, 0.0023, 0.0064), "outer_d_m": outer,
                     "length_m": between(r, 0.12, 0.28)},
          "block": {**some_solid(r), "bore_d_m": bore, "outer_d_m": bore + 2 * between(r, 0.006, 0.03)},
-         "bath_k": 77.355, "room_k": room, "block_k": room + between(r, -5, 15), "carry_s": between(r, 0, 30),
-         "offset": float(r.choice([0, 0.5, 0.9]))}
+         "bath_k": 77.355, "room_k": room, "block_k": room + between(r, -5, 15), "carry_s": between(r, 0, 30)}
     if r.random() < 0.4:
         x["air_w_m2k"] = between(r, 5, 40)
     return x
@@ -209,8 +208,6 @@ def solve_drop(x, sleeve_cells=30, block_cells=60, held=False):
     sleeve = Ring(Solid(sp), sp["inner_d_m"], sp["outer_d_m"], sleeve_cells)
     block = Ring(Solid(bp), bp["bore_d_m"], bp["outer_d_m"], block_cells)
     room, n = x["room_k"], sleeve_cells
-    o = min(x["offset"], 0.98)
-    centre = 1 / math.sqrt(1 - o * o)
 
     def into_face(t, radius, length):
         h = x["air_w_m2k"] if "air_w_m2k" in x else face(t, room, length)
@@ -242,7 +239,7 @@ def solve_drop(x, sleeve_cells=30, block_cells=60, held=False):
             gap = max(0.5 * clearance(ts, eb), 1e-7)
             tm = 0.5 * (ts[-1] + hot)
             for _ in range(4):
-                h = centre * k_air(tm) / (gap + 0.18e-6)
+                h = k_air(tm) / (gap + 0.18e-6)
                 flux = (hot - ts[-1]) / (1 / h + rs + rb)
                 tm = 0.5 * (ts[-1] + flux * rs + hot - flux * rb)
         q[-1] += sleeve.f[-1] * flux
@@ -278,7 +275,9 @@ def solve_drop(x, sleeve_cells=30, block_cells=60, held=False):
     grip = float(free.t_events[0][0]) if grips else None
     if held:
         return grip
-    e_room, length = float(sleeve.s.e(room)), sp["length_m"]
+    length = sp["length_m"]
+    # What the sleeve grows, and what a warmed block shrinks back.
+    e_room = float(sleeve.s.e(room)) - (float(block.s.e(room)) - float(block.s.e(x["block_k"])))
     always = {"clearance_bath_m": bath, "clearance_entry_m": entry,
               "climb_ceiling_m": length * (e_room - float(sleeve.s.e(x["bath_k"]))),
               "grip_slow_s": solve_drop(x, sleeve_cells, block_cells, held=True)}
@@ -292,7 +291,7 @@ def solve_drop(x, sleeve_cells=30, block_cells=60, held=False):
         level.terminal = True
         equal = grip + float(run(y, True, [level]).t_events[0][0])
     return {**always, "grip_s": grip, "grip_sleeve_mean_k": mean_s, "grip_block_mean_k": mean_b,
-            "climb_m": length * (e_room - sleeve.strain(y[:n])), "equal_s": equal}
+            "climb_m": length * (e_room - sleeve.strain(y[:n])), "equal_s": equal, "touch_s": grip, "left_home_s": grip, "bow_m": 0.0}
 
 
 FAMILIES = [

@@ -66,7 +66,9 @@ pub fn cold_drop(f: &Fields) -> Result<Output, Fault> {
         block: Temperature::from_k(f.number_or("block_k", room)?),
         carry: Seconds::from_s(f.number("carry_s")?),
         air: f.optional("air_w_m2k")?.map(Conductance::from_w_m2k),
-        eccentricity: f.number_or("offset", 0.0)?,
+        lean: f.number_or("offset", 0.0)?,
+        frost: Length::from_m(f.number_or("frost_m", 0.0)?),
+        insertion: Seconds::from_s(f.number_or("insert_s", 0.0)?),
     };
     sleeve.finish()?;
     block.finish()?;
@@ -82,6 +84,9 @@ pub fn cold_drop(f: &Fields) -> Result<Output, Fault> {
         .number("climb_ceiling_m", d.climb_ceiling.as_m())
         .nullable("grip_slow_s", d.grip_slow.map(Seconds::as_s))
         .nullable("equal_s", d.equal.map(Seconds::as_s))
+        .nullable("touch_s", d.touch.map(Seconds::as_s))
+        .number("bow_m", d.bow.as_m())
+        .nullable("left_home_s", d.left_home.map(Seconds::as_s))
         .rows(
             "series",
             ["t_s", "clearance_m", "sleeve_mean_k", "block_bore_k"],

@@ -1,4 +1,4 @@
-//! form, fit, seat, scatter.
+//! form, fit, seat, seat_deck, scatter.
 
 use serde_json::json;
 
@@ -7,6 +7,7 @@ use super::output::Output;
 use crate::metrology;
 use crate::metrology::fit::{FitBand, FitInput};
 use crate::metrology::seat::{Pull, SeatInput};
+use crate::metrology::seat_deck::{self, SeatDeckInput};
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, DiametralInterference, Length, Pressure, Temperature};
 
@@ -124,6 +125,30 @@ pub fn seat(f: &Fields) -> Result<Output, Fault> {
         .number("p_seated", s.p_seated)
         .put("verdict", json!(s.verdict.id()))
         .findings(&s.findings);
+    Ok(out)
+}
+
+pub fn seat_deck(f: &Fields) -> Result<Output, Fault> {
+    let gap = lengths(f, "gap_m")?;
+    let length = |name: &str| f.number(name).map(Length::from_m);
+    let input = SeatDeckInput {
+        gap: &gap,
+        u_own: length("u_own_m")?,
+        u_common: length("u_common_m")?,
+        gap_limit: length("gap_limit_m")?,
+        prior_home: f.number_or("prior_home", seat_deck::PRIOR_HOME)?,
+        gap_scale: Length::from_m(f.number_or("gap_scale_m", seat_deck::GAP_SCALE.as_m())?),
+        prior_alike: f.number_or("prior_alike", seat_deck::PRIOR_ALIKE)?,
+    };
+    f.finish()?;
+    let d = seat_deck::seat_deck(&input)?;
+    let mut out = Output::default();
+    out.numbers("p_seated", d.seated)
+        .number("p_all", d.all)
+        .number("p_alike", d.alike)
+        .number("bias_m", d.bias.as_m())
+        .number("bias_sd_m", d.bias_sd.as_m())
+        .findings(&d.findings);
     Ok(out)
 }
 

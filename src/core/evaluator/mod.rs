@@ -36,6 +36,7 @@ const CALCULATIONS: &[(&str, Calculation)] = &[
     ("form", measuring::form),
     ("fit", measuring::fit),
     ("seat", measuring::seat),
+    ("seat_deck", measuring::seat_deck),
     ("scatter", measuring::scatter),
     ("press_fit", forces::press_fit),
     ("pull", forces::pull),

@@ -144,11 +144,9 @@ pub fn ring_gap(f: &Fields) -> Result<Output, Fault> {
     let gap = length(f, "gap_m")?;
     let change = length(f, "bore_change_m")?;
     f.finish()?;
+    let (after, findings) = planning::finish::ring_gap(gap, change)?;
     let mut out = Output::default();
-    out.number(
-        "gap_after_m",
-        planning::finish::ring_gap(gap, change)?.as_m(),
-    );
+    out.number("gap_after_m", after.as_m()).findings(&findings);
     Ok(out)
 }
 

@@ -10,6 +10,7 @@ use core::f64::consts::PI;
 
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
 
 /// Elastic constants.
@@ -109,7 +110,7 @@ pub fn press_fit(fit: &PressFit) -> Result<PressFitAnswer, Fault> {
         fit.interference.as_m() - fit.smoothing * (fit.rz_sleeve.as_m() + fit.rz_bore.as_m());
     let rings = Rings::of(fit);
     let mut findings = Vec::new();
-    let pressure = if effective > 0.0 {
+    let pressure = if !ties::nothing_left(effective) {
         0.5 * effective / rings.compliance()
     } else {
         findings.push(Finding::stop(

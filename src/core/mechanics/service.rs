@@ -150,7 +150,7 @@ pub fn service(input: &ServiceInput) -> Result<Service, Fault> {
         block_hoop_inner: Pressure::from_pa(block_hoop),
         sleeve_margin: margins[0],
         block_margin: margins[1],
-        lets_go: input.lets_go(),
+        lets_go: input.lets_go()?,
         findings,
     })
 }
@@ -165,17 +165,22 @@ impl ServiceInput {
             - smoothing
     }
 
-    fn lets_go(&self) -> Option<Temperature> {
+    /// Where nothing is left of the fit, both parts at one temperature; `None`
+    /// where nothing is left at room temperature, or something is at the end of
+    /// the tables.
+    fn lets_go(&self) -> Result<Option<Temperature>, Fault> {
         let left = |t_k: f64| {
             let t = Temperature::from_k(t_k);
             self.interference_at(t, t)
         };
         let room = Temperature::REFERENCE.as_k();
-        if left(room) <= 0.0 {
-            return None;
+        let last = bounds::TEMPERATURE.hi;
+        if left(room) <= 0.0 || left(last) > 0.0 {
+            return Ok(None);
         }
-        roots::bracketed(left, room, bounds::TEMPERATURE.hi, 1e-6)
-            .map(|root| Temperature::from_k(root.x))
+        roots::bracketed(left, room, last, 1e-6)
+            .map(|root| Some(Temperature::from_k(root.x)))
+            .map_err(|none| none.at("fit.interference_m"))
     }
 }
 

@@ -10,6 +10,7 @@ use crate::materials::Material;
 use crate::numerics::normal;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 use crate::quantity::{Diameter, DiametralInterference, Length, Temperature};
 
 /// The band that the fit is to lie in.
@@ -159,7 +160,7 @@ pub fn fit(input: &FitInput) -> Result<Fit, Fault> {
     let interference = sleeve[0] - bore[0];
     let u = input.u_sleeve.as_m().hypot(input.u_bore.as_m());
     let (lo, hi) = (input.band.lo.as_m(), input.band.hi.as_m());
-    let inside = lo <= interference && interference <= hi;
+    let inside = ties::at_least(interference, lo) && ties::at_most(interference, hi);
     let p_inside = if u > 0.0 {
         normal::cumulative((hi - interference) / u) - normal::cumulative((lo - interference) / u)
     } else if inside {
@@ -183,7 +184,7 @@ pub fn fit(input: &FitInput) -> Result<Fit, Fault> {
              side by side and measure again",
         ));
     }
-    if 2.0 * GUARD * u >= hi - lo {
+    if ties::at_least(2.0 * GUARD * u, hi - lo) {
         findings.push(Finding::look(
             "gauges_eat_the_band",
             "with these gauges no reading can prove the fit inside its band: use better gauges, \

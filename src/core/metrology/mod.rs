@@ -4,6 +4,7 @@ pub mod fit;
 pub mod form;
 pub mod scatter;
 pub mod seat;
+pub mod seat_deck;
 
 use crate::quantity::bounds::Bound;
 use crate::quantity::report::Fault;

@@ -6,7 +6,8 @@
 
 use super::check_each;
 use super::form::{MOST, mean};
-use crate::numerics::{normal, roots};
+use crate::numerics::roots::{Failed, NoRoot};
+use crate::numerics::{gamma, normal, roots};
 use crate::quantity::Length;
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
@@ -56,7 +57,8 @@ pub fn scatter(errors: &[Length]) -> Result<Scatter, Fault> {
     check_each(&bounds::HEIGHT, "errors_m", errors.iter().map(|l| l.as_m()))?;
     let values: Vec<f64> = errors.iter().map(|l| l.as_m()).collect();
     let (mean, sd) = mean_and_sd(&values);
-    let half = tolerance_factor(n, CONTENT, CONFIDENCE) * sd;
+    let factor = tolerance_factor(n, CONTENT, CONFIDENCE).map_err(|none| none.at("errors_m"))?;
+    let half = factor * sd;
     Ok(Scatter {
         n,
         mean: Length::from_m(mean),
@@ -97,11 +99,19 @@ pub fn mean_and_sd(values: &[f64]) -> (f64, f64) {
 /// # Example
 /// n = 6, 90 % content, 95 % confidence: 3.733 (Meeker et al., table J.5b).
 /// ```
-/// let k = coldseat_core::metrology::scatter::tolerance_factor(6, 0.90, 0.95);
+/// let k = coldseat_core::metrology::scatter::tolerance_factor(6, 0.90, 0.95)?;
 /// assert!((k - 3.733).abs() < 1e-3);
+/// # Ok::<(), coldseat_core::numerics::roots::NoRoot>(())
 /// ```
-#[must_use]
-pub fn tolerance_factor(n: usize, content: f64, confidence: f64) -> f64 {
+///
+/// # Errors
+/// [`NoRoot`] for fewer than two, for a content or confidence that is no
+/// chance, and where the search does not settle.
+pub fn tolerance_factor(n: usize, content: f64, confidence: f64) -> Result<f64, NoRoot> {
+    let chance = |p: f64| 0.0 < p && p < 1.0;
+    if n < 2 || !chance(content) || !chance(confidence) {
+        return Err(NoRoot::NotANumber { x: content });
+    }
     let root_n = (n as f64).sqrt();
     let freedom = (n - 1) as f64;
     // Trapezoid over an even, smooth integrand: converges exponentially.
@@ -110,39 +120,70 @@ pub fn tolerance_factor(n: usize, content: f64, confidence: f64) -> f64 {
         .map(|i| {
             let z = f64::from(i) * STEP;
             let weight = if i == 0 { 0.5 } else { 1.0 } * STEP * density(z) * 2.0;
-            (weight, half_width(z / root_n, content))
+            Ok((weight, half_width(z / root_n, content)?))
         })
-        .collect();
-    let held = |k: f64| -> f64 {
-        nodes
-            .iter()
-            .map(|(w, r)| w * puruspe::gammq(0.5 * freedom, 0.5 * freedom * (r / k) * (r / k)))
-            .sum::<f64>()
-            - confidence
+        .collect::<Result<_, NoRoot>>()?;
+    let held = |k: f64| -> Result<f64, NoRoot> {
+        let mut sum = -confidence;
+        for (w, r) in &nodes {
+            sum += w * gamma::upper(0.5 * freedom, 0.5 * freedom * (r / k) * (r / k))?;
+        }
+        Ok(sum)
     };
     let start = normal::quantile(0.5 * (1.0 + content));
     let mut high = 2.0 * start;
-    while held(high) < 0.0 && high < 1e6 {
+    while held(high)? < 0.0 && high < 1e6 {
         high *= 2.0;
     }
-    roots::bracketed(held, 0.5 * start, high, 1e-10).map_or(high, |root| root.x)
+    match roots::attempted(held, 0.5 * start, high, 1e-10) {
+        Ok(root) => Ok(root.x),
+        Err(Failed::NoRoot(none) | Failed::Function(none)) => Err(none),
+    }
 }
 
 fn density(z: f64) -> f64 {
     (-0.5 * z * z).exp() / (2.0 * core::f64::consts::PI).sqrt()
 }
 
-/// r with Phi(x + r) - Phi(x - r) = content.
-fn half_width(x: f64, content: f64) -> f64 {
-    let mut r = x + normal::quantile(content);
-    for _ in 0..60 {
-        let off = normal::cumulative(x + r) - normal::cumulative(x - r) - content;
-        let slope = density(x + r) + density(x - r);
-        let step = off / slope;
-        r -= step;
-        if step.abs() < 1e-14 * r {
-            break;
+/// r with Phi(x + r) - Phi(x - r) = content. It lies between the one-sided and
+/// the two-sided quantile beyond x.
+fn half_width(x: f64, content: f64) -> Result<f64, NoRoot> {
+    const ROOM: f64 = 1e-3;
+    let off = |r: f64| normal::cumulative(x + r) - normal::cumulative(x - r) - content;
+    let low = (x + normal::quantile(content) - ROOM).max(0.0);
+    let high = x + normal::quantile(0.5 * (1.0 + content)) + ROOM;
+    roots::bracketed(off, low, high, 1e-13).map(|root| root.x)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    // scipy 1.17.1: the same expectation over the mean's error by
+    // integrate.quad of stats.chi2.sf, solved by optimize.brentq. A shop that
+    // sends 100,000 errors has a factor near 1.96, not twice that.
+    #[test]
+    fn the_factor_of_many_errors_agrees_with_scipy() {
+        for (n, k) in [
+            (2, 36.5192146121),
+            (6, 4.4221503648),
+            (43, 2.4253765274),
+            (200, 2.1429443111),
+            (201, 2.1424275406),
+            (202, 2.1419149502),
+            (1_000, 2.0361142779),
+            (20_000, 1.9762777814),
+            (100_000, 1.9672113814),
+        ] {
+            let got = tolerance_factor(n, 0.95, 0.95).unwrap();
+            assert!((got - k).abs() < 1e-7, "n = {n}: {got}, scipy {k}");
         }
     }
-    r
+
+    #[test]
+    fn no_factor_where_there_is_none() {
+        assert!(tolerance_factor(1, 0.95, 0.95).is_err());
+        assert!(tolerance_factor(6, 1.0, 0.95).is_err());
+    }
 }

@@ -13,6 +13,7 @@ use super::{check_count, check_each, check_some};
 use crate::numerics::normal;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 use crate::quantity::{Length, Pressure};
 
 /// One pull with the ram.
@@ -115,8 +116,6 @@ pub struct Seat {
     pub findings: Vec<Finding>,
 }
 
-/// Comparisons of lengths allow this much, m.
-const ALLOWANCE_M: f64 = 1e-9;
 /// Most clocks.
 pub const MOST_CLOCKS: usize = 64;
 /// Most pulls.
@@ -140,7 +139,7 @@ pub fn best_chance(gap_limit: Length, u_gap: Length) -> f64 {
 fn chance(gap: f64, limit: f64, u: f64) -> f64 {
     if u > 0.0 {
         normal::cumulative((limit - gap) / u)
-    } else if gap <= limit + ALLOWANCE_M {
+    } else if ties::at_most(gap, limit) {
         1.0
     } else {
         0.0
@@ -151,9 +150,11 @@ fn chance(gap: f64, limit: f64, u: f64) -> f64 {
 ///
 /// predicted = thickness + shim - depth; gap = height - predicted;
 /// `u_gap` = root of the sum of squares of the three uncertainties. Stopped: at
-/// least three pulls, the last two settlements within 2 sqrt(2) u of a height,
-/// the last two returns within 4 u of each other, the last two pulls at 95 %
-/// of the greatest pressure or more.
+/// least three pulls with pressure, the last two settlements within 2 sqrt(2) u
+/// of a height, the last two returns within 4 u of each other, the last two
+/// pulls at 95 % of the greatest pressure or more. A height that is not the one
+/// after the last pull (`height_moved`) and a loaded reading above the released
+/// one (`odd_return`) leave it undecided where it would be seated.
 ///
 /// # Errors
 /// Lists of different length, readings or limits outside their ranges.
@@ -225,8 +226,13 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
              has stopped. Pull twice more at one pressure",
         ));
     }
-    let below = lo.min(gap_mean) < -2.0 * u_gap - ALLOWANCE_M;
-    let tilted = tilt > input.tilt_limit.as_m() + ALLOWANCE_M;
+    let below = !ties::at_least(lo.min(gap_mean), -2.0 * u_gap);
+    let tilted = !ties::at_most(tilt, input.tilt_limit.as_m());
+    let height = mean(input.height.iter().map(|h| h.as_m()), input.height.len());
+    let moved = input
+        .pulls
+        .last()
+        .is_some_and(|last| !ties::at_most((height - last.relaxed.as_m()).abs(), noise(u_height)));
     let verdict = if below {
         findings.push(Finding::stop(
             "below_ledge",
@@ -238,20 +244,28 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         SeatVerdict::PullAgain
     } else if p_seated <= 0.05 || tilted {
         SeatVerdict::NotSeated
-    } else if gap_mean <= limit + ALLOWANCE_M && p_seated >= input.confidence {
+    } else if ties::at_most(gap_mean, limit)
+        && p_seated >= input.confidence
+        && !moved
+        && !moving.odd
+    {
         SeatVerdict::Seated
     } else {
         SeatVerdict::Undecided
     };
-    if let Some(last) = input.pulls.last() {
-        let height = mean(input.height.iter().map(|h| h.as_m()), input.height.len());
-        if (height - last.relaxed.as_m()).abs() > noise(u_height) {
-            findings.push(Finding::look(
-                "height_moved",
-                "the height at the clocks is not the height after the last pull: measure again, \
-                 zero on the deck",
-            ));
-        }
+    if moved {
+        findings.push(Finding::look(
+            "height_moved",
+            "the height at the clocks is not the height after the last pull: measure again, \
+             zero on the deck",
+        ));
+    }
+    if moving.odd {
+        findings.push(Finding::look(
+            "odd_return",
+            "a height under load reads above the height after the release: no ram lifts a sleeve. \
+             Read that pull again, the gauge zeroed on the deck",
+        ));
     }
     let lengths = |v: &[f64]| v.iter().map(|&m| Length::from_m(m)).collect();
     Ok(Seat {
@@ -275,7 +289,7 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
 
 /// What two readings of one height may differ by: 2 sqrt(2) u.
 fn noise(u_height: f64) -> f64 {
-    2.0 * core::f64::consts::SQRT_2 * u_height + ALLOWANCE_M
+    2.0 * core::f64::consts::SQRT_2 * u_height
 }
 
 /// What the pulls say.
@@ -284,39 +298,48 @@ struct Movement {
     returned: Vec<Option<Length>>,
     stopped: bool,
     unequal: bool,
+    /// A loaded reading above the released one.
+    odd: bool,
+}
+
+/// Drop from pull to pull, positive down.
+fn settlements<'a>(pulls: impl Iterator<Item = &'a Pull> + Clone) -> Vec<f64> {
+    let next = pulls.clone().skip(1);
+    pulls
+        .zip(next)
+        .map(|(a, b)| a.relaxed.as_m() - b.relaxed.as_m())
+        .collect()
 }
 
 impl Movement {
     fn of(pulls: &[Pull], u_height: f64) -> Self {
-        let settle: Vec<f64> = pulls
-            .windows(2)
-            .map(|w| w[0].relaxed.as_m() - w[1].relaxed.as_m())
-            .collect();
         let back = |p: &Pull| p.loaded.map(|l| p.relaxed.as_m() - l.as_m());
         let returned: Vec<Option<f64>> = pulls.iter().map(back).collect();
-        let n = pulls.len();
-        let greatest = pulls.iter().map(|p| p.gauge.as_pa()).fold(0.0, f64::max);
-        let last = &pulls[n.saturating_sub(2)..];
-        let enough = n >= 3;
+        // Without pressure it is no pull, whatever was read beside it.
+        let real: Vec<&Pull> = pulls.iter().filter(|p| p.gauge.as_pa() > 0.0).collect();
+        let greatest = real.iter().map(|p| p.gauge.as_pa()).fold(0.0, f64::max);
+        let last = &real[real.len().saturating_sub(2)..];
         let unequal = last
             .iter()
             .any(|p| p.gauge.as_pa() < 0.95 * greatest - 1e-9);
-        let still = settle
+        let still = settlements(real.iter().copied())
             .iter()
             .rev()
             .take(2)
-            .all(|s| s.abs() <= noise(u_height));
-        let steady = match returned[n.saturating_sub(2)..] {
-            [Some(a), Some(b)] => (a - b).abs() <= 4.0 * u_height + ALLOWANCE_M,
+            .all(|s| ties::at_most(s.abs(), noise(u_height)));
+        let steady = match last.iter().map(|p| back(p)).collect::<Vec<_>>()[..] {
+            [Some(a), Some(b)] => ties::at_most((a - b).abs(), 4.0 * u_height),
             _ => true,
         };
+        let odd = |r: &f64| !ties::at_least(*r, -4.0 * u_height);
         Self {
-            settle,
+            settle: settlements(pulls.iter()),
+            odd: returned.iter().flatten().any(odd),
             returned: returned
                 .into_iter()
                 .map(|r| r.map(Length::from_m))
                 .collect(),
-            stopped: enough && still && steady && !unequal,
+            stopped: real.len() >= 3 && still && steady && !unequal,
             unequal,
         }
     }

@@ -1,9 +1,12 @@
 //! Numerical methods that the models share: interpolation, roots, a stiff
-//! stepper, the normal law, order. Nothing here knows a material or a sleeve.
+//! stepper, the normal and the chi-squared law, order. Nothing here knows a
+//! material or a sleeve.
 
+pub mod gamma;
 pub mod interpolation;
 pub mod normal;
 pub mod order;
+pub mod quadrature;
 pub mod roots;
 pub mod sampling;
 pub mod skyline;

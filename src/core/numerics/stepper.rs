@@ -10,37 +10,34 @@
 
 use std::sync::OnceLock;
 
-/// Largest number of unknowns, quadratures included.
-pub const CAPACITY: usize = 48;
-
-/// Values of all unknowns.
-pub type State = [f64; CAPACITY];
+/// Values of all unknowns, quadratures included: at most `N` of them.
+pub type State<const N: usize> = [f64; N];
 
 /// A system y' = f(y).
-pub trait StiffSystem {
+pub trait StiffSystem<const N: usize> {
     /// Number of coupled unknowns: the first of the state.
     fn coupled(&self) -> usize;
     /// Number of quadratures behind them: rates that feed back on nothing.
     fn quadratures(&self) -> usize;
     /// The rates at `y`.
-    fn rates(&self, y: &State, rates: &mut State);
+    fn rates(&self, y: &State<N>, rates: &mut State<N>);
     /// The Jacobian of the coupled rates at `y`, or something near it.
-    fn jacobian(&self, y: &State, jacobian: &mut Jacobian);
+    fn jacobian(&self, y: &State<N>, jacobian: &mut Jacobian<N>);
 }
 
 /// Tridiagonal matrix plus `column` times `row`.
 #[derive(Clone, Debug)]
-pub struct Jacobian {
+pub struct Jacobian<const N: usize> {
     /// Entry (i, i - 1).
-    pub below: State,
+    pub below: State<N>,
     /// Entry (i, i).
-    pub diagonal: State,
+    pub diagonal: State<N>,
     /// Entry (i, i + 1).
-    pub above: State,
+    pub above: State<N>,
     /// Column of the dyad.
-    pub column: State,
+    pub column: State<N>,
     /// Row of the dyad.
-    pub row: State,
+    pub row: State<N>,
     /// Whether the dyad is there at all.
     pub coupling: Coupling,
 }
@@ -54,16 +51,16 @@ pub enum Coupling {
     ChainAndDyad,
 }
 
-impl Jacobian {
+impl<const N: usize> Jacobian<N> {
     /// All zero.
     #[must_use]
     pub const fn zero() -> Self {
         Self {
-            below: [0.0; CAPACITY],
-            diagonal: [0.0; CAPACITY],
-            above: [0.0; CAPACITY],
-            column: [0.0; CAPACITY],
-            row: [0.0; CAPACITY],
+            below: [0.0; N],
+            diagonal: [0.0; N],
+            above: [0.0; N],
+            column: [0.0; N],
+            row: [0.0; N],
             coupling: Coupling::Chain,
         }
     }
@@ -154,57 +151,63 @@ fn tableau() -> &'static Tableau {
 
 /// One trial step.
 #[derive(Clone, Debug)]
-pub struct Step {
+pub struct Step<const N: usize> {
     /// The state at its end.
-    pub y: State,
+    pub y: State<N>,
     /// The error estimate of the coupled unknowns, largest absolute value.
     pub error: f64,
 }
 
 /// A stepper with its working space.
-pub struct Stepper {
-    solver: Solver,
-    stages: [State; STAGES],
-    work: State,
+pub struct Stepper<const N: usize> {
+    solver: Solver<N>,
+    stages: [State<N>; STAGES],
+    work: State<N>,
 }
 
 /// The factored matrix of a step.
-struct Solver {
-    jacobian: Jacobian,
-    lower: State,
-    pivot: State,
-    dyad: State,
+struct Solver<const N: usize> {
+    jacobian: Jacobian<N>,
+    lower: State<N>,
+    pivot: State<N>,
+    dyad: State<N>,
     dyad_scale: f64,
 }
 
-impl Default for Stepper {
+impl<const N: usize> Default for Stepper<N> {
     fn default() -> Self {
         Self {
             solver: Solver {
                 jacobian: Jacobian::zero(),
-                lower: [0.0; CAPACITY],
-                pivot: [0.0; CAPACITY],
-                dyad: [0.0; CAPACITY],
+                lower: [0.0; N],
+                pivot: [0.0; N],
+                dyad: [0.0; N],
                 dyad_scale: 0.0,
             },
-            stages: [[0.0; CAPACITY]; STAGES],
-            work: [0.0; CAPACITY],
+            stages: [[0.0; N]; STAGES],
+            work: [0.0; N],
         }
     }
 }
 
-impl Stepper {
+impl<const N: usize> Stepper<N> {
     /// Prepares steps from `y`: the Jacobian there. Trials of several step
     /// sizes may follow.
-    pub fn prepare(&mut self, system: &impl StiffSystem, y: &State) {
+    pub fn prepare(&mut self, system: &impl StiffSystem<N>, y: &State<N>) {
         system.jacobian(y, &mut self.solver.jacobian);
     }
 
     /// A step of size `h` from `y`, where the rates are `first`.
-    pub fn step(&mut self, system: &impl StiffSystem, y: &State, first: &State, h: f64) -> Step {
+    pub fn step(
+        &mut self,
+        system: &impl StiffSystem<N>,
+        y: &State<N>,
+        first: &State<N>,
+        h: f64,
+    ) -> Step<N> {
         let t = tableau();
         let n = system.coupled();
-        let all = (n + system.quadratures()).min(CAPACITY);
+        let all = (n + system.quadratures()).min(N);
         self.solver.factor(n, 1.0 / (h * GAMMA));
         for i in 0..STAGES {
             let (before, rest) = self.stages.split_at_mut(i);
@@ -256,7 +259,7 @@ impl Stepper {
     }
 }
 
-impl Solver {
+impl<const N: usize> Solver<N> {
     /// Factors (shift I - T) and prepares the dyad (Sherman and Morrison).
     fn factor(&mut self, n: usize, shift: f64) {
         let j = &self.jacobian;
@@ -282,7 +285,7 @@ impl Solver {
         }
     }
 
-    fn solve_chain(&self, n: usize, b: &mut State) {
+    fn solve_chain(&self, n: usize, b: &mut State<N>) {
         for i in 1..n {
             b[i] -= self.lower[i] * b[i - 1];
         }
@@ -295,7 +298,7 @@ impl Solver {
         }
     }
 
-    fn solve(&self, n: usize, b: &mut State) {
+    fn solve(&self, n: usize, b: &mut State<N>) {
         self.solve_chain(n, b);
         if self.jacobian.coupling == Coupling::ChainAndDyad {
             let row = &self.jacobian.row;
@@ -324,19 +327,19 @@ mod tests {
     /// Jacobian is deliberately incomplete.
     struct Pair;
 
-    impl StiffSystem for Pair {
+    impl StiffSystem<4> for Pair {
         fn coupled(&self) -> usize {
             2
         }
         fn quadratures(&self) -> usize {
             1
         }
-        fn rates(&self, y: &State, rates: &mut State) {
+        fn rates(&self, y: &State<4>, rates: &mut State<4>) {
             rates[0] = -20.0 * (y[0] - y[1]) - y[0] * y[0];
             rates[1] = -y[1] * y[0] + 0.5 * (y[0] - y[1]);
             rates[2] = y[0];
         }
-        fn jacobian(&self, _: &State, j: &mut Jacobian) {
+        fn jacobian(&self, _: &State<4>, j: &mut Jacobian<4>) {
             j.diagonal[0] = -20.0;
             j.above[0] = 20.0;
             j.diagonal[1] = -0.5;
@@ -347,14 +350,14 @@ mod tests {
         }
     }
 
-    fn run(steps: usize) -> State {
-        let mut y = [0.0; CAPACITY];
+    fn run(steps: usize) -> State<4> {
+        let mut y = [0.0; 4];
         y[0] = 1.0;
         y[1] = 0.9;
         let h = 1.0 / steps as f64;
         let mut stepper = Stepper::default();
         for _ in 0..steps {
-            let mut f = [0.0; CAPACITY];
+            let mut f = [0.0; 4];
             Pair.rates(&y, &mut f);
             stepper.prepare(&Pair, &y);
             y = stepper.step(&Pair, &y, &f, h).y;
@@ -376,19 +379,19 @@ mod tests {
     #[test]
     fn no_number_is_never_a_small_error() {
         struct Broken;
-        impl StiffSystem for Broken {
+        impl StiffSystem<4> for Broken {
             fn coupled(&self) -> usize {
                 1
             }
             fn quadratures(&self) -> usize {
                 0
             }
-            fn rates(&self, _: &State, rates: &mut State) {
+            fn rates(&self, _: &State<4>, rates: &mut State<4>) {
                 rates[0] = f64::NAN;
             }
-            fn jacobian(&self, _: &State, _: &mut Jacobian) {}
+            fn jacobian(&self, _: &State<4>, _: &mut Jacobian<4>) {}
         }
-        let (y, f) = ([0.0; CAPACITY], [f64::NAN; CAPACITY]);
+        let (y, f) = ([0.0; 4], [f64::NAN; 4]);
         let mut stepper = Stepper::default();
         stepper.prepare(&Broken, &y);
         assert_eq!(stepper.step(&Broken, &y, &f, 0.1).error, f64::INFINITY);

@@ -5,6 +5,7 @@
 
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
+use crate::quantity::ties;
 use crate::quantity::{Diameter, Length, Radius};
 
 /// Most passes.
@@ -89,7 +90,10 @@ pub fn bore_plan(input: &BorePlanInput) -> Result<BorePlan, Fault> {
     }
     let bored = finished - hone;
     let rest = bored - now - last;
-    if rest < 0.0 || bored <= now || (input.passes > 1 && rest <= 0.0) {
+    if !ties::at_least(rest, 0.0)
+        || ties::at_most(bored, now)
+        || (input.passes > 1 && ties::nothing_left(rest))
+    {
         return Err(Fault::new(
             "finished_d_m",
             format!(

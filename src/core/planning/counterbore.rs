@@ -9,6 +9,7 @@ use crate::numerics::normal;
 use crate::quantity::Length;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 
 /// Readings and intentions of one hole.
 #[derive(Clone, Copy, Debug)]
@@ -97,13 +98,13 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
     let needed = input.clean_up.as_m() - input.removal.as_m() - input.deck.as_m();
     let p_low = if sd > 0.0 {
         normal::cumulative((needed - target) / sd)
-    } else if target >= needed {
+    } else if ties::at_least(target, needed) {
         0.0
     } else {
         1.0
     };
     let mut findings = Vec::new();
-    if to_go < 0.0 {
+    if !ties::at_least(to_go, 0.0) {
         findings.push(Finding::stop(
             "too_deep",
             "the counterbore is deeper than planned: do not cut. Shim the flange, choose a \
@@ -116,7 +117,7 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
         });
         hi - lo
     };
-    if spread(input.depth_now) > LEDGE_FLAT_M {
+    if !ties::at_most(spread(input.depth_now), LEDGE_FLAT_M) {
         findings.push(Finding::look(
             "ledge_not_flat",
             "the depth varies by more than 0.025 mm (0.001 in) round the clock: clean the ledge, \
@@ -180,7 +181,11 @@ pub fn any_low(flanges: &[Spare], deck_sd: Length) -> f64 {
         1.0 - slopes.iter().map(high).product::<f64>()
     };
     if deck <= 0.0 {
-        return if lowest < 0.0 { 1.0 } else { some_low(0.0) };
+        return if ties::at_least(lowest, 0.0) {
+            some_low(0.0)
+        } else {
+            1.0
+        };
     }
     // Below this error, in standard deviations, that flange is low for certain.
     let edge = (-lowest / deck).clamp(-FAR, FAR);
@@ -232,7 +237,7 @@ impl CounterboreInput<'_> {
             "depth_now_m",
             self.depth_now.iter().map(|l| l.as_m()),
         )?;
-        bounds::HEIGHT.check("deck_m", self.deck.as_m())?;
+        bounds::LOW_SPOT.check("deck_m", self.deck.as_m())?;
         bounds::SMALL.check("feed_sd_m", self.feed_sd.as_m())?;
         bounds::SMALL.check("gauge_sd_m", self.gauge_sd.as_m())?;
         bounds::REMOVAL.check("removal_m", self.removal.as_m())?;

@@ -5,11 +5,13 @@ use crate::metrology::{check_each, check_some, form::MOST};
 use crate::quantity::Length;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 
 /// One hole on the deck.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct DeckHole {
-    /// Height of the deck beside the hole, highest point of the deck 0.
+    /// Height of the deck beside the hole, highest point of the deck 0: 0 or
+    /// below.
     pub deck: Length,
     /// Height of the flange above the deck beside it, positive proud.
     pub height: Length,
@@ -48,7 +50,7 @@ pub struct DeckPlan {
 /// Plans a deck cut.
 ///
 /// least = clean-up + the larger of the deepest low spot and, over the holes,
-/// how low a flange lies.
+/// how low a flange lies. Nothing left of a flange is a `stop`, `no_flange`.
 ///
 /// # Errors
 /// No surveyed points, readings outside their ranges.
@@ -81,7 +83,7 @@ pub fn deck(input: &DeckInput) -> Result<DeckPlan, Fault> {
     let least = input.clean_up.as_m() + spot.max(flange);
     let removal = input.planned.map_or(least, Length::as_m);
     let mut findings = Vec::new();
-    if removal < least {
+    if !ties::at_least(removal, least) {
         findings.push(Finding::stop(
             "too_little",
             "the planned cut leaves a low spot or a flange uncut: plan at least the least \
@@ -89,6 +91,17 @@ pub fn deck(input: &DeckInput) -> Result<DeckPlan, Fault> {
         ));
     }
     let cut = |h: &DeckHole| h.deck.as_m() + h.height.as_m() + removal;
+    let left = |h: &DeckHole| h.thickness.as_m() - cut(h).max(0.0);
+    if let Some(hole) = input.holes.iter().position(|h| ties::nothing_left(left(h))) {
+        findings.push(Finding::stop(
+            "no_flange",
+            format!(
+                "nothing is left of the flange in hole {} after this cut: do not cut. Set the \
+                 sleeve deeper, cut less, or choose a thicker flange",
+                hole + 1
+            ),
+        ));
+    }
     Ok(DeckPlan {
         removal_least: Length::from_m(least),
         removal: Length::from_m(removal),
@@ -96,7 +109,7 @@ pub fn deck(input: &DeckInput) -> Result<DeckPlan, Fault> {
         flange_left: input
             .holes
             .iter()
-            .map(|h| Length::from_m(h.thickness.as_m() - cut(h).max(0.0)))
+            .map(|h| Length::from_m(left(h)))
             .collect(),
         findings,
     })
@@ -115,7 +128,7 @@ impl DeckInput<'_> {
         }
         for (i, hole) in self.holes.iter().enumerate() {
             let name = |field: &str| format!("holes[{i}].{field}");
-            bounds::HEIGHT.check(&name("deck_m"), hole.deck.as_m())?;
+            bounds::LOW_SPOT.check(&name("deck_m"), hole.deck.as_m())?;
             bounds::HEIGHT.check(&name("height_m"), hole.height.as_m())?;
             bounds::THICKNESS.check(&name("thickness_m"), hole.thickness.as_m())?;
         }

@@ -5,6 +5,7 @@ use core::f64::consts::PI;
 use crate::mechanics::rings::{PressFit, press_fit};
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 use crate::quantity::{Diameter, Length};
 
 /// What of the cross-hatch is given.
@@ -74,19 +75,29 @@ pub fn cross_hatch(
 /// A ring's gap after its bore has changed: + pi per unit of diameter.
 ///
 /// # Errors
-/// Values outside their ranges. A negative answer is a ring that butts.
+/// Values outside their ranges. A gap of 0 or less is a ring that butts: a
+/// `stop`, `butts`.
 ///
 /// # Example
 /// ```
 /// use coldseat_core::{planning::finish::ring_gap, quantity::Length};
-/// let gap = ring_gap(Length::from_thou(18.0), Length::from_thou(2.0))?;
+/// let (gap, _) = ring_gap(Length::from_thou(18.0), Length::from_thou(2.0))?;
 /// assert!((gap.as_thou() - 24.283).abs() < 1e-3);
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
-pub fn ring_gap(gap: Length, bore_change: Length) -> Result<Length, Fault> {
+pub fn ring_gap(gap: Length, bore_change: Length) -> Result<(Length, Vec<Finding>), Fault> {
     let gap = bounds::RING_GAP.check("gap_m", gap.as_m())?;
     let change = bounds::HEIGHT.check("bore_change_m", bore_change.as_m())?;
-    Ok(Length::from_m(gap + PI * change))
+    let after = gap + PI * change;
+    let mut findings = Vec::new();
+    if ties::nothing_left(after) {
+        findings.push(Finding::stop(
+            "butts",
+            "the ring's ends would meet: do not run it. File the ring to its gap, or choose one of \
+             the bore's size",
+        ));
+    }
+    Ok((Length::from_m(after), findings))
 }
 
 /// A fitted sleeve that is to be finished.
@@ -171,14 +182,17 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
     let fitted = input.fit.sleeve_inner.as_m() - close_in;
     let stock = finished - fitted;
     let mut findings = before.findings;
-    if stock < hone {
+    if !ties::at_least(stock, hone) {
         findings.push(Finding::stop(
             "no_stock",
             "the fitted sleeve leaves less than the hone needs: choose a sleeve with a smaller \
              inside",
         ));
     }
-    if input.piston.is_some_and(|piston| input.finished <= piston) {
+    if input
+        .piston
+        .is_some_and(|piston| ties::at_most(finished, piston.as_m()))
+    {
         findings.push(Finding::stop(
             "no_piston_clearance",
             "the finished bore is no larger than the piston: check for a radius among diameters, \

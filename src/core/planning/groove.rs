@@ -3,6 +3,7 @@
 use crate::quantity::Length;
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 
 /// A groove.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,7 +49,7 @@ pub fn groove(
     let depth = ring - proud;
     let floor = left - depth;
     let mut findings = Vec::new();
-    if floor <= 0.0 {
+    if ties::nothing_left(floor) {
         findings.push(Finding::stop(
             "no_floor",
             "the groove would cut through the flange: do not cut. Choose another ring or a \

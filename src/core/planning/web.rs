@@ -5,6 +5,7 @@
 
 use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
+use crate::quantity::ties;
 use crate::quantity::{Diameter, Length};
 
 /// A wall found by ultrasonic gauge.
@@ -47,7 +48,7 @@ pub fn wall(input: &WallInput) -> Result<(Length, Vec<Finding>), Fault> {
     let offset = bounds::HEIGHT.check("offset_m", input.offset.as_m())?;
     let left = measured - 0.5 * (new - old) - offset;
     let mut findings = Vec::new();
-    if left <= 0.0 {
+    if ties::nothing_left(left) {
         findings.push(Finding::stop(
             "no_wall",
             "the bar would break through this wall: do not bore. Move the centre or choose a \
@@ -108,7 +109,7 @@ pub fn web(input: &WebInput) -> Result<Web, Fault> {
     let left = pitch - d - a - b;
     let flat = (-left).max(0.0) / 2.0;
     let mut findings = Vec::new();
-    if flat > 0.0 {
+    if !ties::at_least(left, 0.0) {
         findings.push(Finding::look(
             "flats_needed",
             "the flanges overlap the pitch: each needs a flat of the depth shown, and the \

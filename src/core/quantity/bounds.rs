@@ -143,12 +143,32 @@ pub const JUMP: Bound = closed(0.0, 1e-4, "m");
 pub const CARRY: Bound = closed(0.0, 3600.0, "s");
 /// Heat-transfer coefficient to air.
 pub const AIR: Bound = closed(0.0, 1e4, "W/m2/K");
-/// Eccentricity of the sleeve in the bore: 0 concentric, 1 touching.
+/// Lean of the sleeve in the bore: 0 concentric, 1 touching all along.
 pub const ECCENTRICITY: Bound = closed(0.0, 1.0, "");
+/// Frost on a sleeve as it enters.
+pub const FROST: Bound = closed(0.0, 1e-4, "m");
+/// Time from the lower end's entry to home.
+pub const INSERTION: Bound = closed(0.0, 60.0, "s");
 /// A chance to be chosen.
 pub const RISK: Bound = open(0.0, 1.0, "");
 /// Confidence of a seat verdict.
 pub const CONFIDENCE: Bound = open(0.5, 1.0, "");
+/// Mean gap of a sleeve among those of its deck.
+pub const DECK_GAP: Bound = closed(-0.01, 0.01, "m");
+/// Gauge error of a gap: that of each hole, and that of the whole deck.
+pub const DECK_GAUGE: Bound = above(0.0, 0.001, "m");
+/// Chance that a sleeve is home, before measuring.
+pub const PRIOR_HOME: Bound = Bound {
+    lo: 0.5,
+    hi: 1.0,
+    lo_end: End::In,
+    hi_end: End::Out,
+    unit: "",
+};
+/// Mean height of what holds a sleeve up.
+pub const GAP_SCALE: Bound = closed(1e-6, 0.01, "m");
+/// Chance of one cause under all flanges, before measuring.
+pub const PRIOR_ALIKE: Bound = closed(0.0, 0.5, "");
 /// Volume of a room.
 pub const ROOM: Bound = above(0.0, 1e6, "m3");
 /// Temperature of a room with people in it.

@@ -14,6 +14,7 @@ pub mod bounds;
 pub mod format;
 pub mod parse;
 pub mod report;
+pub mod ties;
 
 /// Metres in one inch (exact).
 pub const INCH_M: f64 = 0.0254;

@@ -3,61 +3,28 @@
 //!
 //! One radial dimension at mid length. Bath: sleeve uniform. Carry: both faces
 //! to air. In the bore: conduction through the air in the gap, which closes as
-//! both parts change; inner face to air; the block a ring insulated outside
-//! (fast bound) or its bore held at temperature (slow bound). Grip: the mean
+//! both parts change; inner face to air; the block a ring insulated outside,
+//! or (`grip_slow`) its bore held at temperature. Grip: the mean
 //! clearance is zero; from then on a joint of 15 kW/m2K.
 //!
-//! Assumed: the sleeve concentric or off centre by a stated share, no help
-//! from the deck, no axial flow, free rings. The answer is far more sensitive
-//! than its data: 1 um of bore moves the grip time by 1.7 %, the contraction's
-//! band by 10 to 13 %. Never show a grip time without its band
-//! ([`super::drop_band`]).
+//! Assumed: no help from the deck, no axial flow, free rings. A sleeve that
+//! leans or carries frost is solved in sectors ([`super::lean_model`]): its
+//! colder side bends it, and first contact comes at half the concentric grip.
+//! The answer is far more sensitive than its data: 1 um of bore moves the grip
+//! time by 1.7 %, the contraction's band by 10 to 13 %. Never show a grip time
+//! without its band ([`super::drop_band`]).
 //!
 //! Solved by finite volumes and a third-order stiff stepper in a stretched
 //! time ([`super::drop_model`]); [`Solution`] says how well.
 
-use super::air::AirSide;
-use super::drop_model::{Block, DropModel, Phase, Wall};
+pub use super::drop_input::ColdDrop;
+use super::drop_lean::{Touch, lean_drop, touch};
+use super::drop_model::{CAPACITY, DropModel, Phase};
 pub use super::drop_run::Resolution;
 use super::drop_run::{End, Run};
 use super::drop_series::{Span, equal, series};
-use crate::materials::Material;
-use crate::numerics::roots;
-use crate::numerics::stepper::CAPACITY;
-use crate::quantity::bounds;
 use crate::quantity::report::{Fault, Finding};
-use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds, Temperature};
-
-/// A drop to be computed. Diameters and lengths at 293.15 K.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ColdDrop {
-    /// What the sleeve is made of.
-    pub sleeve_material: Material,
-    /// Inside diameter of the sleeve.
-    pub sleeve_inner: Diameter,
-    /// Outside diameter of the sleeve.
-    pub sleeve_outer: Diameter,
-    /// Length of the sleeve under the flange.
-    pub sleeve_length: Length,
-    /// What the block is made of.
-    pub block_material: Material,
-    /// Diameter of the bore.
-    pub block_bore: Diameter,
-    /// Outside of the ring of block that takes part.
-    pub block_outer: Diameter,
-    /// Temperature of the bath: 77.355 K for liquid nitrogen.
-    pub bath: Temperature,
-    /// Temperature of the room.
-    pub room: Temperature,
-    /// Temperature of the block.
-    pub block: Temperature,
-    /// Time from the bath to the bore.
-    pub carry: Seconds,
-    /// Whole heat-transfer coefficient of the air; `None`: still air computed.
-    pub air: Option<Conductance>,
-    /// 0 concentric to 1 touching.
-    pub eccentricity: f64,
-}
+use crate::quantity::{DiametralClearance, Length, Seconds, Temperature};
 
 /// The moment of gripping.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,7 +35,8 @@ pub struct Grip {
     pub sleeve_mean: Temperature,
     /// Mean temperature of the block then.
     pub block_mean: Temperature,
-    /// How far the sleeve still grows lengthwise: what may lift the flange.
+    /// How far the sleeve still grows lengthwise, and the block, where it was
+    /// warmed, shrinks back: what may lift the flange.
     pub climb: Length,
 }
 
@@ -108,8 +76,16 @@ pub struct ColdDropAnswer {
     pub clearance_entry: DiametralClearance,
     /// The grip; `None` where the sleeve never grips within an hour.
     pub grip: Option<Grip>,
-    /// Growth from the bath's temperature to the room's: the most that the
-    /// flange could climb.
+    /// From entry to the first contact anywhere, lean, bow and frost counted;
+    /// `None` where there is none within an hour.
+    pub touch: Option<Seconds>,
+    /// Largest bow until then.
+    pub bow: Length,
+    /// What the first contact leaves once the sleeve is home; negative: it
+    /// touches on the way.
+    pub left_home: Option<Seconds>,
+    /// Growth from the bath's temperature to the room's less the block's own:
+    /// the most that the flange could climb.
     pub climb_ceiling: Length,
     /// Grip with the bore held at the block's temperature; `None` where that
     /// takes more than an hour.
@@ -133,111 +109,17 @@ const JAMMED_S: f64 = 60.0;
 pub const USUAL: Resolution = Resolution {
     sleeve_cells: 4,
     block_cells: 10,
+    sectors: 8,
     tolerance_k: 0.25,
 };
-
-impl ColdDrop {
-    fn check(&self) -> Result<(), Fault> {
-        bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
-        bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
-        bounds::LENGTH.check("sleeve.length_m", self.sleeve_length.as_m())?;
-        bounds::DIAMETER.check("block.bore_d_m", self.block_bore.as_m())?;
-        bounds::DIAMETER.check("block.outer_d_m", self.block_outer.as_m())?;
-        bounds::TEMPERATURE.check("bath_k", self.bath.as_k())?;
-        bounds::TEMPERATURE.check("room_k", self.room.as_k())?;
-        bounds::TEMPERATURE.check("block_k", self.block.as_k())?;
-        bounds::CARRY.check("carry_s", self.carry.as_s())?;
-        if let Some(air) = self.air {
-            bounds::AIR.check("air_w_m2k", air.as_w_m2k())?;
-        }
-        bounds::ECCENTRICITY.check("offset", self.eccentricity)?;
-        self.sleeve_inner
-            .check_inside("sleeve.inner_d_m", self.sleeve_outer)?;
-        self.block_bore
-            .check_inside("block.bore_d_m", self.block_outer)
-    }
-
-    fn model(&self, resolution: &Resolution) -> DropModel {
-        // What the solver has room for, whatever is asked.
-        let sleeve_cells = resolution.sleeve_cells.clamp(1, CAPACITY / 2 - 2);
-        let sleeve = Wall::new(
-            &self.sleeve_material,
-            self.sleeve_inner,
-            self.sleeve_outer,
-            sleeve_cells,
-            1.0,
-        );
-        let thick = self.block_outer.radius().as_m() - self.block_bore.radius().as_m();
-        let cells =
-            block_cells(thick, resolution.block_cells).clamp(2, CAPACITY - 2 - sleeve_cells);
-        let block = Wall::new(
-            &self.block_material,
-            self.block_bore,
-            self.block_outer,
-            cells,
-            growth(thick, cells),
-        );
-        let air = match self.air {
-            Some(h) => AirSide::Fixed {
-                coefficient: h.as_w_m2k(),
-                room: self.room.as_k(),
-            },
-            None => {
-                let (mut cold, mut hot) = (self.room, self.room);
-                for t in [self.bath, self.block] {
-                    cold = if t < cold { t } else { cold };
-                    hot = if t > hot { t } else { hot };
-                }
-                AirSide::still(self.room, self.sleeve_length, cold, hot)
-            }
-        };
-        let o = self.eccentricity.min(0.98);
-        DropModel {
-            sleeve,
-            block: Block::Ring(block),
-            bore_d_m: self.block_bore.as_m(),
-            air,
-            off_centre: 1.0 / (1.0 - o * o).sqrt(),
-            phase: Phase::Carry,
-            scale_m: 1.0,
-        }
-    }
-
-    /// Clearance between the parts at uniform temperatures.
-    fn clearance_at(&self, sleeve: Temperature) -> DiametralClearance {
-        let bore = self.block_bore.as_m() * (1.0 + self.block_material.strain(self.block));
-        let outer = self.sleeve_outer.as_m() * (1.0 + self.sleeve_material.strain(sleeve));
-        DiametralClearance::from_m(bore - outer)
-    }
-}
-
-/// More cells in a thicker block: half as many again each time it doubles
-/// beyond 20 mm, at most twice as many.
-fn block_cells(thick_m: f64, usual: usize) -> usize {
-    let more = (thick_m / 0.020).max(1.0).log2() * 0.25;
-    (usual as f64 * (1.0 + more.min(1.0))) as usize
-}
-
-/// Growth of the cells outward so that the first is about 1 mm in the usual
-/// number of cells, finer with more.
-fn growth(thick_m: f64, cells: usize) -> f64 {
-    let first = 0.01 / cells.max(1) as f64;
-    let wanted = thick_m / first;
-    if wanted <= cells as f64 {
-        return 1.0;
-    }
-    // Sum of a geometric series; its first term is 1.
-    let sum = |g: f64| {
-        let last = g.powi(i32::try_from(cells).unwrap_or(i32::MAX));
-        let all = if g - 1.0 < 1e-9 {
-            cells as f64
-        } else {
-            (last - 1.0) / (g - 1.0)
-        };
-        all - wanted
-    };
-    roots::bracketed(sum, 1.0, 1.0 + wanted, 1e-6).map_or(1.0, |root| root.x)
-}
+/// The resolution of [`cold_drop`] with lean or frost: grip and first contact
+/// within 3 % of a solution in two dimensions (`tests/crosscheck`).
+pub const LEANING: Resolution = Resolution {
+    sleeve_cells: 3,
+    block_cells: 6,
+    sectors: 8,
+    tolerance_k: 0.25,
+};
 
 /// Computes a cold drop.
 ///
@@ -266,7 +148,9 @@ fn growth(thick_m: f64, cells: usize) -> f64 {
 ///     block: Temperature::from_c(20.0),
 ///     carry: Seconds::from_s(0.0),
 ///     air: None,
-///     eccentricity: 0.0,
+///     lean: 0.0,
+///     frost: Length::from_um(0.0),
+///     insertion: Seconds::from_s(0.0),
 /// };
 /// let answer = cold_drop(&drop)?;
 /// let grip = answer.grip.expect("it grips");
@@ -274,7 +158,7 @@ fn growth(thick_m: f64, cells: usize) -> f64 {
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
 pub fn cold_drop(drop: &ColdDrop) -> Result<ColdDropAnswer, Fault> {
-    cold_drop_resolved(drop, &USUAL)
+    cold_drop_resolved(drop, if drop.is_even() { &USUAL } else { &LEANING })
 }
 
 /// The same with a resolution of one's own: for tests of convergence.
@@ -287,19 +171,40 @@ pub fn cold_drop_resolved(
 ) -> Result<ColdDropAnswer, Fault> {
     let (mut run, mut books, entry) = carried(drop, resolution)?;
     let block_k = drop.block.as_k();
-    let slow = grip_slow(drop, &run, entry)?;
+    let slow = grip_slow(drop, &run, entry, resolution)?;
     let mut findings = Vec::new();
     let free = entry > 0.0;
     run.model.scale_m = 0.5 * entry.max(0.0) + super::air::GAP_JUMP_M;
-    run.enter(if free { Phase::Gap } else { Phase::Joint }, 0.0, block_k);
     let mut grip_residual = 0.0;
     let mut gripped_at = Some(0);
-    if free {
+    let mut touched = Touch {
+        after: Some(0.0),
+        bow: 0.0,
+    };
+    if free && drop.is_even() {
+        run.enter(Phase::Gap, 0.0, block_k);
         let started = run.heat_of_parts();
         let end = run.until(LONGEST.as_s(), 0.05, |m| m.clearance[0]);
         solved(end, "block")?;
         books.close(&run, started);
         gripped_at = (end == End::Met).then_some(run.moments.len());
+        grip_residual = run.model.clearance(&run.y);
+    } else if free {
+        let block = run.model.block.clone();
+        let fell = lean_drop(drop, &run, block, entry, resolution)?;
+        run.enter(Phase::Gap, 0.0, block_k);
+        run.y[..fell.profile.len()].copy_from_slice(&fell.profile);
+        run.steps = [run.steps[0] + fell.steps[0], run.steps[1] + fell.steps[1]];
+        run.moments = fell.moments;
+        books.add(&run, fell.gained, fell.from_air);
+        gripped_at = fell.gripped.then_some(run.moments.len());
+        grip_residual = fell.clearance;
+    } else {
+        run.enter(Phase::Joint, 0.0, block_k);
+    }
+    if free {
+        touched = touch(&run.moments, drop.frost.as_m(), gripped_at.is_some())
+            .map_err(|none| none.at("frost_m"))?;
     }
     let mut grip = None;
     let mut shown_s = LONGEST.as_s();
@@ -310,16 +215,14 @@ pub fn cold_drop_resolved(
             0.0
         };
         let (sleeve, block) = run.model.means(&run.y);
+        // Of an uneven ring the mean profile is all that is left: its clearance
+        // is zero like that of the ring, to the curvature of e(T).
         let strain = run.model.sleeve_strain(&run.y);
-        let grown = drop.sleeve_material.strain(drop.room) - strain;
-        if free {
-            grip_residual = run.model.clearance(&run.y);
-        }
         grip = Some(Grip {
             after: Seconds::from_s(after),
             sleeve_mean: Temperature::from_k(sleeve),
             block_mean: Temperature::from_k(block),
-            climb: Length::from_m(drop.sleeve_length.as_m() * grown),
+            climb: drop.climb_from(strain),
         });
         shown_s = if free {
             (2.0 * after).min(LONGEST.as_s())
@@ -356,12 +259,16 @@ pub fn cold_drop_resolved(
     Ok(ColdDropAnswer {
         clearance_bath: drop.clearance_at(drop.bath),
         clearance_entry: DiametralClearance::from_m(entry),
-        climb_ceiling: Length::from_m(
-            drop.sleeve_length.as_m()
-                * (drop.sleeve_material.strain(drop.room) - drop.sleeve_material.strain(drop.bath)),
-        ),
+        climb_ceiling: drop.climb_from(drop.sleeve_material.strain(drop.bath)),
+        touch: touched.after.map(Seconds::from_s),
+        bow: Length::from_m(touched.bow),
+        left_home: touched
+            .after
+            .map(|t| Seconds::from_s(t - drop.insertion.as_s())),
         grip_slow: slow,
-        equal: equal(&run.moments).map(Seconds::from_s),
+        equal: equal(&run.moments)
+            .map_err(|none| none.at("block"))?
+            .map(Seconds::from_s),
         series: series(&run.moments, &span, grip.is_some()),
         grip,
         findings,
@@ -375,10 +282,13 @@ pub fn cold_drop_resolved(
 }
 
 /// The sleeve at the bore: how it stands, the heat it took, its clearance.
-fn carried(drop: &ColdDrop, resolution: &Resolution) -> Result<(Run, HeatBooks, f64), Fault> {
+fn carried(
+    drop: &ColdDrop,
+    resolution: &Resolution,
+) -> Result<(Run<DropModel, CAPACITY>, HeatBooks, f64), Fault> {
     drop.check()?;
-    let mut run = Run::new(
-        drop.model(resolution),
+    let mut run = Run::from_uniform(
+        drop.model(resolution)?,
         drop.bath.as_k(),
         resolution.tolerance_k,
     );
@@ -406,7 +316,7 @@ pub fn entry_clearance(drop: &ColdDrop) -> Result<DiametralClearance, Fault> {
     Ok(DiametralClearance::from_m(entry))
 }
 
-fn solved(end: End, field: &str) -> Result<(), Fault> {
+pub(super) fn solved(end: End, field: &str) -> Result<(), Fault> {
     if end == End::Stuck {
         return Err(Fault::new(
             field,
@@ -417,24 +327,31 @@ fn solved(end: End, field: &str) -> Result<(), Fault> {
     Ok(())
 }
 
-/// The slow bound: the bore held at the block's temperature.
-fn grip_slow(drop: &ColdDrop, run: &Run, entry: f64) -> Result<Option<Seconds>, Fault> {
+/// The grip with the bore held at the block's temperature.
+fn grip_slow(
+    drop: &ColdDrop,
+    run: &Run<DropModel, CAPACITY>,
+    entry: f64,
+    resolution: &Resolution,
+) -> Result<Option<Seconds>, Fault> {
     if entry <= 0.0 {
         return Ok(Some(Seconds::from_s(0.0)));
     }
-    let mut model = run.model.clone();
-    model.block = Block::Held {
-        bore_k: drop.block.as_k(),
-        strain: drop.block_material.strain(drop.block),
+    let (gripped, moments) = if drop.is_even() {
+        let mut model = run.model.clone();
+        model.block = drop.held();
+        model.scale_m = 0.5 * entry + super::air::GAP_JUMP_M;
+        let mut slow = Run::new(model, run.y, run.tolerance_k());
+        slow.enter(Phase::Gap, 0.0, drop.block.as_k());
+        let end = slow.until(LONGEST.as_s(), 0.05, |m| m.clearance[0]);
+        solved(end, "block")?;
+        (end == End::Met, slow.moments)
+    } else {
+        let fell = lean_drop(drop, run, drop.held(), entry, resolution)?;
+        (fell.gripped, fell.moments)
     };
-    model.scale_m = 0.5 * entry + super::air::GAP_JUMP_M;
-    let mut slow = Run::new(model, 0.0, run.tolerance_k());
-    slow.y = run.y;
-    slow.enter(Phase::Gap, 0.0, drop.block.as_k());
-    let end = slow.until(LONGEST.as_s(), 0.05, |m| m.clearance[0]);
-    solved(end, "block")?;
-    let last = slow.moments.last().map_or(0.0, |m| m.t[0]);
-    Ok((end == End::Met).then_some(Seconds::from_s(last)))
+    let last = moments.last().map_or(0.0, |m| m.t[0]);
+    Ok(gripped.then_some(Seconds::from_s(last)))
 }
 
 /// Heat gained by the parts and heat taken from the air, phase by phase.
@@ -446,10 +363,14 @@ struct HeatBooks {
 }
 
 impl HeatBooks {
-    fn close(&mut self, run: &Run, started: f64) {
-        let now = run.heat_of_parts();
-        self.gained += now - started;
-        self.from_air += run.model.air_heat(&run.y);
+    fn close(&mut self, run: &Run<DropModel, CAPACITY>, started: f64) {
+        let gained = run.heat_of_parts() - started;
+        self.add(run, gained, run.model.air_heat(&run.y));
+    }
+
+    fn add(&mut self, run: &Run<DropModel, CAPACITY>, gained: f64, from_air: f64) {
+        self.gained += gained;
+        self.from_air += from_air;
         self.turnover = self.turnover.max(run.model.sleeve.heat(&run.y).abs());
     }
 

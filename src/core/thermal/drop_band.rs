@@ -2,7 +2,7 @@
 //! leave open. A grip time is never shown without it.
 
 use super::cold_drop::{ColdDrop, ColdDropAnswer, cold_drop, entry_clearance};
-use crate::numerics::roots;
+use crate::numerics::roots::{self, Failed};
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
 use crate::quantity::{DiametralInterference, Length, Seconds};
@@ -52,7 +52,9 @@ pub struct DropBand {
 ///         block: Temperature::from_c(20.0),
 ///         carry: Seconds::from_s(0.0),
 ///         air: None,
-///         eccentricity: 0.0,
+///         lean: 0.0,
+///         frost: Length::from_um(0.0),
+///         insertion: Seconds::from_s(0.0),
 ///     },
 ///     Length::from_um(0.0),
 /// )?;
@@ -115,7 +117,9 @@ fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
 ///     block: Temperature::from_c(20.0),
 ///     carry: Seconds::from_s(0.0),
 ///     air: None,
-///     eccentricity: 0.0,
+///     lean: 0.0,
+///     frost: Length::from_um(0.0),
+///     insertion: Seconds::from_s(0.0),
 /// };
 /// let least = Length::from_thou(4.0);
 /// let [early, late] = carry_most(&drop, Length::from_um(0.0), least)?;
@@ -143,8 +147,15 @@ pub fn carry_most(drop: &ColdDrop, u_fit: Length, least: Length) -> Result<[Seco
         while high_s < longest_s && spare(high_s)? > 0.0 {
             high_s = (4.0 * high_s).min(longest_s);
         }
-        let root = roots::bracketed(|s| spare(s).unwrap_or(f64::NAN), 0.0, high_s, 0.1);
-        *end = Seconds::from_s(root.map_or(longest_s, |r| r.x));
+        if spare(high_s)? > 0.0 {
+            *end = Seconds::from_s(longest_s);
+            continue;
+        }
+        let root = roots::attempted(spare, 0.0, high_s, 0.1).map_err(|failed| match failed {
+            Failed::NoRoot(none) => none.at("carry_s"),
+            Failed::Function(fault) => fault,
+        })?;
+        *end = Seconds::from_s(root.x);
     }
     Ok(found)
 }

@@ -6,107 +6,17 @@
 //! dt = (gap + jump) / (gap + jump at entry) ds, so that the heat flow, which
 //! grows without bound as the gap closes, is smooth in s.
 
-use crate::materials::{Lookup, Material};
-use crate::numerics::stepper::{CAPACITY, Coupling, Jacobian, State, StiffSystem};
-use crate::quantity::Diameter;
+use crate::numerics::stepper::{Coupling, Jacobian, State, StiffSystem};
 
 use super::air::{self, AirSide, GAP_JUMP_M};
+use super::wall::Wall;
 
+/// Largest number of unknowns, quadratures included.
+pub const CAPACITY: usize = 48;
 /// Gap below which the gap conductance stays as it is, m.
-const GAP_FLOOR_M: f64 = 1e-7;
+pub(super) const GAP_FLOOR_M: f64 = 1e-7;
 /// Conductance of sleeve and bore once they touch, W/m2/K.
 pub const JOINT_W_M2K: f64 = 15e3;
-
-/// A wall in cells.
-#[derive(Clone, Debug)]
-pub struct Wall {
-    /// Its tables.
-    pub table: Lookup,
-    /// Cross-section of each cell per radian, m2, over the whole.
-    weight: Vec<f64>,
-    /// 1 / (density x cross-section per radian), so that heat per radian,
-    /// length and time over specific heat becomes a rate.
-    inertia: Vec<f64>,
-    /// Radii of the inner faces and of the last outer face, m.
-    face: Vec<f64>,
-}
-
-impl Wall {
-    /// `cells` cells between two diameters; each is `growth` times as thick
-    /// as the one inside it.
-    #[must_use]
-    pub fn new(
-        material: &Material,
-        inner: Diameter,
-        outer: Diameter,
-        cells: usize,
-        growth: f64,
-    ) -> Self {
-        let (a, b) = (inner.radius().as_m(), outer.radius().as_m());
-        let total: f64 = (0..cells).map(|i| growth.powi(i as i32)).sum();
-        let mut face = vec![a];
-        let mut sum = 0.0;
-        for i in 0..cells {
-            sum += growth.powi(i as i32);
-            face.push(a + (b - a) * sum / total);
-        }
-        let area: Vec<f64> = face
-            .windows(2)
-            .map(|f| 0.5 * (f[1] * f[1] - f[0] * f[0]))
-            .collect();
-        let whole: f64 = area.iter().sum();
-        let density = material.density_kg_m3();
-        Self {
-            table: material.lookup(),
-            weight: area.iter().map(|a| a / whole).collect(),
-            inertia: area.iter().map(|a| 1.0 / (density * a)).collect(),
-            face,
-        }
-    }
-
-    /// Share of each cell in the cross-section.
-    #[must_use]
-    pub fn weights(&self) -> &[f64] {
-        &self.weight
-    }
-
-    /// Number of cells.
-    #[must_use]
-    pub fn cells(&self) -> usize {
-        self.weight.len()
-    }
-
-    /// Outer radius, m.
-    #[must_use]
-    pub fn outer(&self) -> f64 {
-        self.face[self.face.len() - 1]
-    }
-
-    /// Inner radius, m.
-    #[must_use]
-    pub fn inner(&self) -> f64 {
-        self.face[0]
-    }
-
-    fn half(&self, i: usize) -> f64 {
-        0.5 * (self.face[i + 1] - self.face[i])
-    }
-
-    /// Mean over the cross-section of a function of temperature.
-    pub fn mean(&self, t: &[f64], f: impl Fn(f64) -> f64) -> f64 {
-        self.weight.iter().zip(t).map(|(w, &t)| w * f(t)).sum()
-    }
-
-    /// Heat content per radian and length, J/m/rad.
-    #[must_use]
-    pub fn heat(&self, t: &[f64]) -> f64 {
-        self.inertia
-            .iter()
-            .zip(t)
-            .map(|(i, &t)| self.table.enthalpy(t) / i)
-            .sum()
-    }
-}
 
 /// What surrounds the sleeve.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -144,8 +54,6 @@ pub struct DropModel {
     pub bore_d_m: f64,
     /// Air on the sleeve's faces.
     pub air: AirSide,
-    /// Factor on the gap conductance for a sleeve off centre.
-    pub off_centre: f64,
     /// Now.
     pub phase: Phase,
     /// Gap and jump at entry, m: scale of the stretched time.
@@ -160,15 +68,15 @@ const AIR_HEAT: usize = 1;
 /// What the tables say at every cell.
 struct Cells {
     /// Rate of a cell per heat into it: 1 / (density x cross-section x cp).
-    inertia: State,
-    conductivity: State,
+    inertia: State<CAPACITY>,
+    conductivity: State<CAPACITY>,
     /// Mean clearance on diameter, m.
     clearance: f64,
 }
 
 impl Cells {
     /// Reads a wall whose first cell is unknown `from`; its mean e(T).
-    fn fill(&mut self, wall: &Wall, y: &State, from: usize) -> f64 {
+    fn fill(&mut self, wall: &Wall, y: &State<CAPACITY>, from: usize) -> f64 {
         let mut mean = 0.0;
         for (i, (w, inertia)) in wall.weight.iter().zip(&wall.inertia).enumerate() {
             let [strain, cp, k] = wall.table.all(y[from + i]);
@@ -202,24 +110,24 @@ impl DropModel {
 
     /// Time since the phase began, s.
     #[must_use]
-    pub fn time(&self, y: &State) -> f64 {
+    pub fn time(&self, y: &State<CAPACITY>) -> f64 {
         y[self.coupled() + TIME]
     }
 
     /// dt/ds among the rates.
     #[must_use]
-    pub fn stretch_in(&self, rates: &State) -> f64 {
+    pub fn stretch_in(&self, rates: &State<CAPACITY>) -> f64 {
         rates[self.coupled() + TIME]
     }
 
     /// Heat taken from the air, J/m/rad.
     #[must_use]
-    pub fn air_heat(&self, y: &State) -> f64 {
+    pub fn air_heat(&self, y: &State<CAPACITY>) -> f64 {
         y[self.coupled() + AIR_HEAT]
     }
 
     /// Puts both quadratures to zero.
-    pub fn reset_quadratures(&self, y: &mut State) {
+    pub fn reset_quadratures(&self, y: &mut State<CAPACITY>) {
         let n = self.coupled();
         y[n + TIME] = 0.0;
         y[n + AIR_HEAT] = 0.0;
@@ -227,14 +135,14 @@ impl DropModel {
 
     /// Temperatures of the block's cells; empty where the bore is held.
     #[must_use]
-    pub fn block_part<'a>(&self, y: &'a State) -> &'a [f64] {
+    pub fn block_part<'a>(&self, y: &'a State<CAPACITY>) -> &'a [f64] {
         let n = self.sleeve.cells();
         &y[n..n + self.block_cells()]
     }
 
     /// Mean clearance on diameter, m.
     #[must_use]
-    pub fn clearance(&self, y: &State) -> f64 {
+    pub fn clearance(&self, y: &State<CAPACITY>) -> f64 {
         let sleeve = self.sleeve.mean(y, |t| self.sleeve.table.strain(t));
         let block = match &self.block {
             Block::Ring(wall) => wall.mean(self.block_part(y), |t| wall.table.strain(t)),
@@ -245,7 +153,7 @@ impl DropModel {
 
     /// Mean temperatures of sleeve and block, K.
     #[must_use]
-    pub fn means(&self, y: &State) -> (f64, f64) {
+    pub fn means(&self, y: &State<CAPACITY>) -> (f64, f64) {
         let sleeve = self.sleeve.mean(y, |t| t);
         let block = match &self.block {
             Block::Ring(wall) => wall.mean(self.block_part(y), |t| t),
@@ -256,7 +164,7 @@ impl DropModel {
 
     /// Clearance on diameter, m, and temperature of the bore's face, K.
     #[must_use]
-    pub fn clearance_and_bore(&self, y: &State) -> (f64, f64) {
+    pub fn clearance_and_bore(&self, y: &State<CAPACITY>) -> (f64, f64) {
         let cells = self.read(y);
         if self.phase == Phase::Carry {
             return (cells.clearance, 0.0);
@@ -270,7 +178,7 @@ impl DropModel {
 
     /// Mean e(T) of the sleeve.
     #[must_use]
-    pub fn sleeve_strain(&self, y: &State) -> f64 {
+    pub fn sleeve_strain(&self, y: &State<CAPACITY>) -> f64 {
         self.sleeve.mean(y, |t| self.sleeve.table.strain(t))
     }
 
@@ -287,7 +195,7 @@ impl DropModel {
         }
     }
 
-    fn read(&self, y: &State) -> Cells {
+    fn read(&self, y: &State<CAPACITY>) -> Cells {
         let mut cells = Cells {
             inertia: [0.0; CAPACITY],
             conductivity: [0.0; CAPACITY],
@@ -305,7 +213,12 @@ impl DropModel {
         cells
     }
 
-    fn crossing(&self, y: &State, conductivity: &State, open_m: f64) -> Crossing {
+    fn crossing(
+        &self,
+        y: &State<CAPACITY>,
+        conductivity: &State<CAPACITY>,
+        open_m: f64,
+    ) -> Crossing {
         let n = self.sleeve.cells();
         let sleeve_k = y[n - 1];
         let r_sleeve = self.sleeve.half(n - 1) / conductivity[n - 1];
@@ -329,7 +242,7 @@ impl DropModel {
         }
         // Heat crosses k / (gap + jump + walls k): one division a try.
         let through = |mean_k: f64| {
-            let k = self.off_centre * air::conductivity_tabulated_w_mk(mean_k);
+            let k = air::conductivity_tabulated_w_mk(mean_k);
             k / (open_m + walls * k)
         };
         let middle = 0.5 * (sleeve_k + block_k);
@@ -345,30 +258,12 @@ impl DropModel {
         }
     }
 
-    /// Conductance between a wall's cells i and i + 1, per radian and length.
-    #[inline]
-    fn conduction(wall: &Wall, k: &[f64], i: usize) -> f64 {
-        wall.face[i + 1] / (wall.half(i) / k[i] + wall.half(i + 1) / k[i + 1])
-    }
-
-    /// A wall's own conduction, as heat per radian, length and time.
-    fn conduct(wall: &Wall, t: &[f64], k: &[f64], heat: &mut [f64]) {
-        let n = wall.cells();
-        let mut before = 0.0;
-        for i in 0..n - 1 {
-            let q = Self::conduction(wall, k, i) * (t[i + 1] - t[i]);
-            heat[i] = q - before;
-            before = q;
-        }
-        heat[n - 1] = -before;
-    }
-
-    fn rates_of(&self, y: &State, cells: &Cells, open: f64, rates: &mut State) {
+    fn rates_of(&self, y: &State<CAPACITY>, cells: &Cells, open: f64, rates: &mut State<CAPACITY>) {
         let n = self.sleeve.cells();
         let all = self.coupled();
         let k = &cells.conductivity;
         let wall = &self.sleeve;
-        Self::conduct(wall, &y[..n], &k[..n], &mut rates[..n]);
+        wall.conduct(&y[..n], &k[..n], &mut rates[..n]);
         let stretch = self.stretch_at(open);
         let mut from_air = wall.inner() * self.air.flux(y[0], wall.half(0) / k[0]).0;
         rates[0] += from_air;
@@ -379,7 +274,7 @@ impl DropModel {
             from_air += outer;
         }
         if let (Block::Ring(wall), true) = (&self.block, all > n) {
-            Self::conduct(wall, &y[n..all], &k[n..all], &mut rates[n..all]);
+            wall.conduct(&y[n..all], &k[n..all], &mut rates[n..all]);
         }
         for r in &mut rates[..all] {
             *r *= stretch;
@@ -400,7 +295,13 @@ impl DropModel {
 
     /// The gap closes as the parts change: every rate depends on every
     /// temperature through (gap + jump).
-    fn dyad(&self, y: &State, crossing: &Crossing, cells: &Cells, j: &mut Jacobian) {
+    fn dyad(
+        &self,
+        y: &State<CAPACITY>,
+        crossing: &Crossing,
+        cells: &Cells,
+        j: &mut Jacobian<CAPACITY>,
+    ) {
         let n = self.sleeve.cells();
         let all = self.coupled();
         let open = Self::open_at(cells.clearance);
@@ -430,7 +331,7 @@ impl DropModel {
     }
 }
 
-impl StiffSystem for DropModel {
+impl StiffSystem<CAPACITY> for DropModel {
     fn coupled(&self) -> usize {
         self.sleeve.cells() + self.block_cells()
     }
@@ -439,13 +340,13 @@ impl StiffSystem for DropModel {
         2
     }
 
-    fn rates(&self, y: &State, rates: &mut State) {
+    fn rates(&self, y: &State<CAPACITY>, rates: &mut State<CAPACITY>) {
         let cells = self.read(y);
         let open = Self::open_at(cells.clearance);
         self.rates_of(y, &cells, open, rates);
     }
 
-    fn jacobian(&self, y: &State, j: &mut Jacobian) {
+    fn jacobian(&self, y: &State<CAPACITY>, j: &mut Jacobian<CAPACITY>) {
         let n = self.sleeve.cells();
         let all = self.coupled();
         let cells = self.read(y);
@@ -462,11 +363,11 @@ impl StiffSystem for DropModel {
             j.diagonal[i + 1] -= conductance;
         };
         for i in 0..n - 1 {
-            chain(i, stretch * Self::conduction(&self.sleeve, &k[..n], i));
+            chain(i, stretch * self.sleeve.conduction(&k[..n], i));
         }
         if let (Block::Ring(wall), true) = (&self.block, all > n) {
             for i in 0..wall.cells() - 1 {
-                chain(n + i, stretch * Self::conduction(wall, &k[n..all], i));
+                chain(n + i, stretch * wall.conduction(&k[n..all], i));
             }
         }
         let crossing = (self.phase != Phase::Carry).then(|| self.crossing(y, k, open));

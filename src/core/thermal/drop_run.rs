@@ -1,8 +1,9 @@
 //! Drives [`DropModel`] through carry, gap and joint, keeps what is needed to
 //! draw the curve, and finds the moments that matter.
 
-use super::drop_model::{Block, DropModel, Phase};
-use crate::numerics::stepper::{CAPACITY, State, Stepper, StiffSystem, next_size};
+use super::drop_model::{Block, CAPACITY, DropModel, Phase};
+use crate::numerics::roots::{self, NoRoot};
+use crate::numerics::stepper::{State, Stepper, StiffSystem, next_size};
 
 /// How finely the equations are solved.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,6 +12,8 @@ pub struct Resolution {
     pub sleeve_cells: usize,
     /// Cells through the block's wall.
     pub block_cells: usize,
+    /// Sectors of half a circle, where the sleeve leans.
+    pub sectors: usize,
     /// Tolerance of a time step, K.
     pub tolerance_k: f64,
 }
@@ -30,19 +33,28 @@ pub struct Moment {
     pub block: [f64; 2],
     /// Temperature of the bore's face, K.
     pub bore: f64,
+    /// Bow of the sleeve, m: what its colder side bends it by.
+    pub bow: [f64; 2],
+}
+
+/// Equations that can be run.
+pub trait Flow<const N: usize>: StiffSystem<N> {
+    /// What is recorded at a state with these rates; time from the beginning of
+    /// the phase.
+    fn moment(&self, y: &State<N>, rates: &State<N>) -> Moment;
 }
 
 /// A run so far.
-pub struct Run {
+pub struct Run<M, const N: usize> {
     /// The equations.
-    pub model: DropModel,
+    pub model: M,
     /// The state now.
-    pub y: State,
+    pub y: State<N>,
     /// What was recorded, in order.
     pub moments: Vec<Moment>,
     /// Steps taken and steps rejected.
     pub steps: [usize; 2],
-    stepper: Stepper,
+    stepper: Stepper<N>,
     tolerance_k: f64,
     began_s: f64,
 }
@@ -63,21 +75,48 @@ const LATE_S: f64 = 30.0;
 /// Most steps of one phase; a usual drop takes about forty.
 const MOST_STEPS: usize = 20_000;
 
-impl Run {
+impl Flow<CAPACITY> for DropModel {
+    fn moment(&self, y: &State<CAPACITY>, rates: &State<CAPACITY>) -> Moment {
+        let n = self.sleeve.cells();
+        let sleeve_rates = &rates[..n];
+        let mut clearance_rate = 0.0;
+        let (mut sleeve_rate, mut block_rate) = (0.0, 0.0);
+        for (i, w) in self.sleeve.weights().iter().enumerate() {
+            sleeve_rate += w * sleeve_rates[i];
+            clearance_rate -= 2.0
+                * self.sleeve.outer()
+                * w
+                * self.sleeve.table.expansion_per_k(y[i])
+                * sleeve_rates[i];
+        }
+        if let Block::Ring(wall) = &self.block {
+            for (i, w) in wall.weights().iter().enumerate().take(self.coupled() - n) {
+                block_rate += w * rates[n + i];
+                clearance_rate +=
+                    self.bore_d_m * w * wall.table.expansion_per_k(y[n + i]) * rates[n + i];
+            }
+        }
+        let (sleeve, block) = self.means(y);
+        let (clearance, bore) = self.clearance_and_bore(y);
+        Moment {
+            s: 0.0,
+            t: [self.time(y), self.stretch_in(rates)],
+            clearance: [clearance, clearance_rate],
+            sleeve: [sleeve, sleeve_rate],
+            block: [block, block_rate],
+            bore,
+            bow: [0.0; 2],
+        }
+    }
+}
+
+impl Run<DropModel, CAPACITY> {
     /// A run of `model` from uniform temperatures.
     #[must_use]
-    pub fn new(model: DropModel, sleeve_k: f64, tolerance_k: f64) -> Self {
+    pub fn from_uniform(model: DropModel, sleeve_k: f64, tolerance_k: f64) -> Self {
         let mut y = [0.0; CAPACITY];
         y[..model.sleeve.cells()].fill(sleeve_k);
-        Self {
-            model,
-            y,
-            moments: Vec::with_capacity(64),
-            steps: [0, 0],
-            stepper: Stepper::default(),
-            tolerance_k,
-            began_s: 0.0,
-        }
+        Self::new(model, y, tolerance_k)
     }
 
     /// Goes over to `phase`; `began_s` is the time since entry.
@@ -94,50 +133,56 @@ impl Run {
         self.began_s = began_s;
     }
 
+    /// Heat balance: heat gained by the parts less heat from the air, over
+    /// the heat gained by the sleeve.
+    #[must_use]
+    pub fn heat_of_parts(&self) -> f64 {
+        let m = &self.model;
+        let sleeve = m.sleeve.heat(&self.y[..m.sleeve.cells()]);
+        match &m.block {
+            Block::Ring(wall) if m.phase != Phase::Carry => {
+                sleeve + wall.heat(m.block_part(&self.y))
+            }
+            _ => sleeve,
+        }
+    }
+}
+
+impl<M: Flow<N>, const N: usize> Run<M, N> {
+    /// A run of `model` from the state `y`.
+    #[must_use]
+    pub fn new(model: M, y: State<N>, tolerance_k: f64) -> Self {
+        Self {
+            model,
+            y,
+            moments: Vec::with_capacity(64),
+            steps: [0, 0],
+            stepper: Stepper::default(),
+            tolerance_k,
+            began_s: 0.0,
+        }
+    }
+
     /// The tolerance of a time step, K.
     #[must_use]
     pub const fn tolerance_k(&self) -> f64 {
         self.tolerance_k
     }
 
-    fn slopes(&self, y: &State, rates: &State) -> Moment {
-        let m = &self.model;
-        let n = m.sleeve.cells();
-        let sleeve_rates = &rates[..n];
-        let mut clearance_rate = 0.0;
-        let (mut sleeve_rate, mut block_rate) = (0.0, 0.0);
-        for (i, w) in m.sleeve.weights().iter().enumerate() {
-            sleeve_rate += w * sleeve_rates[i];
-            clearance_rate -=
-                2.0 * m.sleeve.outer() * w * m.sleeve.table.expansion_per_k(y[i]) * sleeve_rates[i];
-        }
-        if let Block::Ring(wall) = &m.block {
-            for (i, w) in wall.weights().iter().enumerate().take(m.coupled() - n) {
-                block_rate += w * rates[n + i];
-                clearance_rate +=
-                    m.bore_d_m * w * wall.table.expansion_per_k(y[n + i]) * rates[n + i];
-            }
-        }
-        let (sleeve, block) = m.means(y);
-        let (clearance, bore) = m.clearance_and_bore(y);
-        Moment {
-            s: 0.0,
-            t: [self.began_s + m.time(y), m.stretch_in(rates)],
-            clearance: [clearance, clearance_rate],
-            sleeve: [sleeve, sleeve_rate],
-            block: [block, block_rate],
-            bore,
-        }
+    fn record(&self, y: &State<N>, rates: &State<N>, s: f64) -> Moment {
+        let mut moment = self.model.moment(y, rates);
+        moment.s = s;
+        moment.t[0] += self.began_s;
+        moment
     }
 
     /// Steps on until `reached` (a function that falls through zero) or until
     /// `last_s` seconds since entry; records every step when `record`.
     pub fn until(&mut self, last_s: f64, mut h: f64, reached: impl Fn(&Moment) -> f64) -> End {
         let mut s = self.moments.last().map_or(0.0, |m| m.s);
-        let mut rates = [0.0; CAPACITY];
+        let mut rates = [0.0; N];
         self.model.rates(&self.y, &mut rates);
-        let mut before = self.slopes(&self.y, &rates);
-        before.s = s;
+        let mut before = self.record(&self.y, &rates, s);
         self.moments.push(before);
         if reached(&before) <= 0.0 {
             return End::Met;
@@ -164,20 +209,25 @@ impl Run {
                 continue;
             }
             let mut y = step.y;
-            let mut end_rates = [0.0; CAPACITY];
+            let mut end_rates = [0.0; N];
             self.model.rates(&y, &mut end_rates);
-            let mut after = self.slopes(&y, &end_rates);
-            after.s = s + trial;
+            let mut after = self.record(&y, &end_rates, s + trial);
             let mut met = false;
             if reached(&after) <= 0.0 {
                 // Land on the moment: interpolate, step there, and once more
                 // with the shorter interval.
                 for _ in 0..2 {
-                    trial = crossing(&before, &after, &reached) - s;
+                    // Short of it already: the next step comes closer.
+                    if reached(&after) > 0.0 {
+                        break;
+                    }
+                    let Ok(at) = crossing(&before, &after, &reached) else {
+                        return End::Stuck;
+                    };
+                    trial = at - s;
                     y = self.stepper.step(&self.model, &self.y, &rates, trial).y;
                     self.model.rates(&y, &mut end_rates);
-                    after = self.slopes(&y, &end_rates);
-                    after.s = s + trial;
+                    after = self.record(&y, &end_rates, s + trial);
                 }
                 // Short of it: this was an ordinary step, the next comes closer.
                 // A step too short to matter has arrived whatever is left.
@@ -201,32 +251,22 @@ impl Run {
         }
         End::Stuck
     }
-
-    /// Heat balance: heat gained by the parts less heat from the air, over
-    /// the heat gained by the sleeve.
-    #[must_use]
-    pub fn heat_of_parts(&self) -> f64 {
-        let m = &self.model;
-        let sleeve = m.sleeve.heat(&self.y[..m.sleeve.cells()]);
-        match &m.block {
-            Block::Ring(wall) if m.phase != Phase::Carry => {
-                sleeve + wall.heat(m.block_part(&self.y))
-            }
-            _ => sleeve,
-        }
-    }
 }
 
 /// Where between two moments `reached` falls through zero, in s: on the cubic
 /// between them.
-fn crossing(before: &Moment, after: &Moment, reached: &impl Fn(&Moment) -> f64) -> f64 {
-    crate::numerics::roots::bracketed(
+fn crossing(
+    before: &Moment,
+    after: &Moment,
+    reached: &impl Fn(&Moment) -> f64,
+) -> Result<f64, NoRoot> {
+    roots::bracketed(
         |s| reached(&between(before, after, s)),
         before.s,
         after.s,
         1e-12 * after.s.max(1.0),
     )
-    .map_or(after.s, |root| root.x)
+    .map(|root| root.x)
 }
 
 /// Weights of a cubic Hermite piece at one place: values, then slopes.
@@ -280,5 +320,6 @@ pub fn between(a: &Moment, b: &Moment, s: f64) -> Moment {
         sleeve: w.mix(a.sleeve, b.sleeve),
         block: w.mix(a.block, b.block),
         bore: a.bore + (b.bore - a.bore) * (s - a.s) / (b.s - a.s),
+        bow: w.mix(a.bow, b.bow),
     }
 }

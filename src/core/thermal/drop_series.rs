@@ -3,26 +3,53 @@
 
 use super::cold_drop::DropPoint;
 use super::drop_run::{Moment, between, hermite};
-use crate::numerics::roots;
+use crate::numerics::roots::{self, NoRoot};
 use crate::quantity::{DiametralClearance, Seconds, Temperature};
 
 /// Points of the series before and from the grip on.
 const POINTS: [usize; 2] = [40, 20];
 
-/// First moment at which both means are within 1 K. The solver lands on it a
-/// hair to either side.
-pub fn equal(moments: &[Moment]) -> Option<f64> {
+/// First moment at which both means are within 1 K of each other, wherever
+/// the difference comes from: a sleeve that overtakes its block within one
+/// step is found as well. The solver lands on it a hair to either side.
+///
+/// # Errors
+/// [`NoRoot`] where the crossing that was seen is not found.
+pub fn equal(moments: &[Moment]) -> Result<Option<f64>, NoRoot> {
     const LANDED_K: f64 = 1e-3;
-    let apart = |m: &Moment| (m.sleeve[0] - m.block[0]).abs() - 1.0;
-    let first = moments.first()?;
-    if apart(first) <= 0.0 {
-        return Some(first.t[0]);
+    /// Looks between two moments at so many places.
+    const LOOKS: u32 = 8;
+    let apart = |m: &Moment| m.sleeve[0] - m.block[0];
+    let Some(first) = moments.first() else {
+        return Ok(None);
+    };
+    if apart(first).abs() <= 1.0 {
+        return Ok(Some(first.t[0]));
     }
-    let pair = moments.windows(2).find(|w| apart(&w[1]) <= LANDED_K)?;
-    let (a, b) = (&pair[0], &pair[1]);
-    roots::bracketed(|s| apart(&between(a, b, s)), a.s, b.s, 1e-9)
-        .map(|root| between(a, b, root.x).t[0])
-        .or(Some(b.t[0]))
+    for w in moments.windows(2) {
+        let (a, b) = (&w[0], &w[1]);
+        let side = apart(a).signum();
+        // Above 0 while they are more than 1 K apart on this side.
+        let excess = |m: &Moment| side * apart(m) - 1.0;
+        let rising = |m: &Moment| side * (m.sleeve[1] - m.block[1]);
+        let mut end = b.s;
+        if excess(b) > LANDED_K {
+            if !(rising(a) < 0.0 && rising(b) > 0.0) {
+                continue;
+            }
+            // It may have dipped below and come back.
+            let dip = (1..LOOKS)
+                .map(|i| a.s + (b.s - a.s) * f64::from(i) / f64::from(LOOKS))
+                .find(|s| excess(&between(a, b, *s)) <= 0.0);
+            let Some(s) = dip else { continue };
+            end = s;
+        } else if excess(b) > 0.0 {
+            return Ok(Some(b.t[0]));
+        }
+        let root = roots::bracketed(|s| excess(&between(a, b, s)), a.s, end, 1e-9)?;
+        return Ok(Some(between(a, b, root.x).t[0]));
+    }
+    Ok(None)
 }
 
 /// What the series covers.

@@ -1,0 +1,171 @@
+//! What a cold drop is asked with, and the equations made from it.
+
+use super::air::AirSide;
+use super::drop_model::{Block, CAPACITY, DropModel, Phase};
+use super::drop_run::Resolution;
+use super::wall::Wall;
+use crate::materials::Material;
+use crate::numerics::roots::{self, NoRoot};
+use crate::quantity::bounds;
+use crate::quantity::report::Fault;
+use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds, Temperature};
+
+/// A drop to be computed. Diameters and lengths at 293.15 K.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ColdDrop {
+    /// What the sleeve is made of.
+    pub sleeve_material: Material,
+    /// Inside diameter of the sleeve.
+    pub sleeve_inner: Diameter,
+    /// Outside diameter of the sleeve.
+    pub sleeve_outer: Diameter,
+    /// Length of the sleeve under the flange.
+    pub sleeve_length: Length,
+    /// What the block is made of.
+    pub block_material: Material,
+    /// Diameter of the bore.
+    pub block_bore: Diameter,
+    /// Outside of the ring of block that takes part.
+    pub block_outer: Diameter,
+    /// Temperature of the bath: 77.355 K for liquid nitrogen.
+    pub bath: Temperature,
+    /// Temperature of the room.
+    pub room: Temperature,
+    /// Temperature of the block.
+    pub block: Temperature,
+    /// Time from the bath to the bore.
+    pub carry: Seconds,
+    /// Whole heat-transfer coefficient of the air; `None`: still air computed.
+    pub air: Option<Conductance>,
+    /// Lean: 0 concentric to 1 touching along its whole length.
+    pub lean: f64,
+    /// Frost on the sleeve's outside as it enters.
+    pub frost: Length,
+    /// From the lower end's entry to home.
+    pub insertion: Seconds,
+}
+
+impl ColdDrop {
+    pub(super) fn check(&self) -> Result<(), Fault> {
+        bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
+        bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
+        bounds::LENGTH.check("sleeve.length_m", self.sleeve_length.as_m())?;
+        bounds::DIAMETER.check("block.bore_d_m", self.block_bore.as_m())?;
+        bounds::DIAMETER.check("block.outer_d_m", self.block_outer.as_m())?;
+        bounds::TEMPERATURE.check("bath_k", self.bath.as_k())?;
+        bounds::TEMPERATURE.check("room_k", self.room.as_k())?;
+        bounds::TEMPERATURE.check("block_k", self.block.as_k())?;
+        bounds::CARRY.check("carry_s", self.carry.as_s())?;
+        if let Some(air) = self.air {
+            bounds::AIR.check("air_w_m2k", air.as_w_m2k())?;
+        }
+        bounds::ECCENTRICITY.check("offset", self.lean)?;
+        bounds::FROST.check("frost_m", self.frost.as_m())?;
+        bounds::INSERTION.check("insert_s", self.insertion.as_s())?;
+        self.sleeve_inner
+            .check_inside("sleeve.inner_d_m", self.sleeve_outer)?;
+        self.block_bore
+            .check_inside("block.bore_d_m", self.block_outer)
+    }
+
+    /// The equations, in the air.
+    pub(super) fn model(&self, resolution: &Resolution) -> Result<DropModel, Fault> {
+        // What the solver has room for, whatever is asked.
+        let sleeve_cells = resolution.sleeve_cells.clamp(1, CAPACITY / 2 - 2);
+        let sleeve = Wall::new(
+            &self.sleeve_material,
+            self.sleeve_inner,
+            self.sleeve_outer,
+            sleeve_cells,
+            1.0,
+        );
+        let thick = self.block_outer.radius().as_m() - self.block_bore.radius().as_m();
+        let cells =
+            block_cells(thick, resolution.block_cells).clamp(2, CAPACITY - 2 - sleeve_cells);
+        let block = Wall::new(
+            &self.block_material,
+            self.block_bore,
+            self.block_outer,
+            cells,
+            growth(thick, cells).map_err(|none| none.at("block.outer_d_m"))?,
+        );
+        let air = match self.air {
+            Some(h) => AirSide::Fixed {
+                coefficient: h.as_w_m2k(),
+                room: self.room.as_k(),
+            },
+            None => {
+                let (mut cold, mut hot) = (self.room, self.room);
+                for t in [self.bath, self.block] {
+                    cold = if t < cold { t } else { cold };
+                    hot = if t > hot { t } else { hot };
+                }
+                AirSide::still(self.room, self.sleeve_length, cold, hot)
+            }
+        };
+        Ok(DropModel {
+            sleeve,
+            block: Block::Ring(block),
+            bore_d_m: self.block_bore.as_m(),
+            air,
+            phase: Phase::Carry,
+            scale_m: 1.0,
+        })
+    }
+
+    /// Whether the ring is the same all round.
+    pub(super) fn is_even(&self) -> bool {
+        self.lean <= 0.0 && self.frost.as_m() <= 0.0
+    }
+
+    /// The bore held at the block's temperature.
+    pub(super) fn held(&self) -> Block {
+        Block::Held {
+            bore_k: self.block.as_k(),
+            strain: self.block_material.strain(self.block),
+        }
+    }
+
+    /// How far the flange may climb from a mean e(T) of the sleeve on: what it
+    /// still grows, and what the block shrinks back from its own temperature.
+    pub(super) fn climb_from(&self, strain: f64) -> Length {
+        let sleeve = self.sleeve_material.strain(self.room) - strain;
+        let block = self.block_material.strain(self.room) - self.block_material.strain(self.block);
+        Length::from_m(self.sleeve_length.as_m() * (sleeve - block))
+    }
+
+    /// Clearance between the parts at uniform temperatures.
+    pub(super) fn clearance_at(&self, sleeve: Temperature) -> DiametralClearance {
+        let bore = self.block_bore.as_m() * (1.0 + self.block_material.strain(self.block));
+        let outer = self.sleeve_outer.as_m() * (1.0 + self.sleeve_material.strain(sleeve));
+        DiametralClearance::from_m(bore - outer)
+    }
+}
+
+/// More cells in a thicker block: half as many again each time it doubles
+/// beyond 20 mm, at most twice as many.
+fn block_cells(thick_m: f64, usual: usize) -> usize {
+    let more = (thick_m / 0.020).max(1.0).log2() * 0.25;
+    (usual as f64 * (1.0 + more.min(1.0))) as usize
+}
+
+/// Growth of the cells outward so that the first is about 1 mm in the usual
+/// number of cells, finer with more.
+fn growth(thick_m: f64, cells: usize) -> Result<f64, NoRoot> {
+    let first = 0.01 / cells.max(1) as f64;
+    let wanted = thick_m / first;
+    if wanted <= cells as f64 {
+        return Ok(1.0);
+    }
+    // Sum of a geometric series; its first term is 1.
+    let sum = |g: f64| {
+        let last = g.powi(i32::try_from(cells).unwrap_or(i32::MAX));
+        let all = if g - 1.0 < 1e-9 {
+            cells as f64
+        } else {
+            (last - 1.0) / (g - 1.0)
+        };
+        all - wanted
+    };
+    roots::bracketed(sum, 1.0, 1.0 + wanted, 1e-6).map(|root| root.x)
+}

@@ -1,0 +1,488 @@
+//! The equations of a sleeve that leans in its bore, carries frost, or both:
+//! sleeve and block in sectors of half a circle, each a chain of cells like
+//! that of [`super::drop_model`], with conduction round the ring.
+//!
+//! The local radial gap at the angle t is g (1 - lean cos t) less the frost, the
+//! local coefficient `k_air` / (gap + jump), at most that of the joint; within a
+//! sector it is averaged over four places. The lean is kept while the gap
+//! shrinks, the mean clearance stays that of free rings. The colder side bends
+//! the sleeve: bow = kappa L^2 / 8 with kappa the first harmonic of its strain
+//! (side to side) over its mean diameter, simply supported along the bore, an
+//! upper bound.
+
+use core::f64::consts::PI;
+
+use super::air::{self, AirSide, GAP_JUMP_M};
+use super::drop_model::{Block, GAP_FLOOR_M, JOINT_W_M2K};
+use super::drop_run::{Flow, Moment};
+use super::wall::Wall;
+use crate::numerics::stepper::{Coupling, Jacobian, State, StiffSystem};
+
+/// Largest number of unknowns, quadratures included.
+pub const LEAN_CAPACITY: usize = 128;
+/// Places of a sector at which its gap is looked at.
+const LOOKS: usize = 4;
+/// Place of the time among the quadratures.
+const TIME: usize = 0;
+/// Place of the heat taken from the air.
+const AIR_HEAT: usize = 1;
+
+/// A sleeve in the bore, in sectors.
+#[derive(Clone, Debug)]
+pub struct LeanModel {
+    sleeve: Wall,
+    block: Block,
+    bore_d_m: f64,
+    air: AirSide,
+    frost_m: f64,
+    /// Gap and jump at entry, m: scale of the stretched time.
+    scale_m: f64,
+    /// L^2 / 8 over the mean diameter, times 2: bow by the first harmonic.
+    bend_m: f64,
+    /// Cosine at the middle of each sector.
+    cosine: Vec<f64>,
+    /// Share of the mean gap at each place of each sector: 1 - lean cos t.
+    share: Vec<[f64; LOOKS]>,
+    /// Thickness over radius and the square of a sector's angle, cell by cell
+    /// of the sleeve and then of the block.
+    round: Vec<f64>,
+}
+
+/// How a sleeve sits while it is dropped.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Seating {
+    /// 0 concentric to 1 touching along its whole length.
+    pub lean: f64,
+    /// Frost on its outside, m.
+    pub frost_m: f64,
+    /// Its length, m.
+    pub length_m: f64,
+    /// Sectors of half a circle.
+    pub sectors: usize,
+}
+
+/// What the tables say at every cell.
+struct Cells {
+    inertia: State<LEAN_CAPACITY>,
+    conductivity: State<LEAN_CAPACITY>,
+    /// Mean clearance on diameter, m.
+    clearance: f64,
+    /// First harmonic of the sleeve's strain: its half range.
+    harmonic: f64,
+}
+
+/// Heat into the sleeve's outside in one sector, W/m2, in stretched time.
+struct Crossing {
+    flux: f64,
+    conductance: f64,
+    /// Slope of the flux over (gap + jump), W/m3.
+    per_gap: f64,
+    bore_k: f64,
+}
+
+impl LeanModel {
+    /// `entry_m` is the clearance at entry.
+    #[must_use]
+    pub fn new(
+        sleeve: Wall,
+        block: Block,
+        bore_d_m: f64,
+        air: AirSide,
+        seating: &Seating,
+        entry_m: f64,
+    ) -> Self {
+        let wide = PI / seating.sectors as f64;
+        let middle = |j: usize| (j as f64 + 0.5) * wide;
+        let place = |j: usize, i: usize| (j as f64 + (i as f64 + 0.5) / LOOKS as f64) * wide;
+        let mut round = sleeve.round();
+        if let Block::Ring(wall) = &block {
+            round.extend(wall.round());
+        }
+        for r in &mut round {
+            *r /= wide * wide;
+        }
+        let mean_d = sleeve.inner() + sleeve.outer();
+        Self {
+            bend_m: 2.0 * seating.length_m * seating.length_m / (8.0 * mean_d),
+            cosine: (0..seating.sectors).map(|j| middle(j).cos()).collect(),
+            share: (0..seating.sectors)
+                .map(|j| core::array::from_fn(|i| 1.0 - seating.lean * place(j, i).cos()))
+                .collect(),
+            frost_m: seating.frost_m,
+            scale_m: 0.5 * entry_m + GAP_JUMP_M,
+            sleeve,
+            block,
+            bore_d_m,
+            air,
+            round,
+        }
+    }
+
+    const fn sectors(&self) -> usize {
+        self.cosine.len()
+    }
+
+    fn block_cells(&self) -> usize {
+        match &self.block {
+            Block::Ring(wall) => wall.cells(),
+            Block::Held { .. } => 0,
+        }
+    }
+
+    /// Unknowns of a sector.
+    fn each(&self) -> usize {
+        self.sleeve.cells() + self.block_cells()
+    }
+
+    /// A state from one radial profile of the sleeve and a uniform block.
+    #[must_use]
+    pub fn start(&self, sleeve: &[f64], block_k: f64) -> State<LEAN_CAPACITY> {
+        let mut y = [0.0; LEAN_CAPACITY];
+        let n = self.sleeve.cells();
+        for sector in y.chunks_exact_mut(self.each()).take(self.sectors()) {
+            sector[..n].copy_from_slice(&sleeve[..n]);
+            sector[n..].fill(block_k);
+        }
+        y
+    }
+
+    /// The radial profile, mean over the sectors: sleeve, then block.
+    #[must_use]
+    pub fn profile(&self, y: &State<LEAN_CAPACITY>) -> Vec<f64> {
+        let (each, m) = (self.each(), self.sectors());
+        (0..each)
+            .map(|i| (0..m).map(|j| y[j * each + i]).sum::<f64>() / m as f64)
+            .collect()
+    }
+
+    /// Heat of the parts, J/m/rad.
+    #[must_use]
+    pub fn heat(&self, y: &State<LEAN_CAPACITY>) -> f64 {
+        let (each, m, n) = (self.each(), self.sectors(), self.sleeve.cells());
+        let of = |sector: &[f64]| {
+            let block = match &self.block {
+                Block::Ring(wall) => wall.heat(&sector[n..]),
+                Block::Held { .. } => 0.0,
+            };
+            self.sleeve.heat(&sector[..n]) + block
+        };
+        y[..each * m].chunks_exact(each).map(of).sum::<f64>() / m as f64
+    }
+
+    /// Heat taken from the air, J/m/rad.
+    #[must_use]
+    pub fn air_heat(&self, y: &State<LEAN_CAPACITY>) -> f64 {
+        y[self.coupled() + AIR_HEAT]
+    }
+
+    fn read(&self, y: &State<LEAN_CAPACITY>) -> Cells {
+        let mut cells = Cells {
+            inertia: [0.0; LEAN_CAPACITY],
+            conductivity: [0.0; LEAN_CAPACITY],
+            clearance: 0.0,
+            harmonic: 0.0,
+        };
+        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors() as f64);
+        let (mut sleeve, mut block) = (0.0, 0.0);
+        for (j, cosine) in self.cosine.iter().enumerate() {
+            let at = j * each;
+            let own = cells.fill(&self.sleeve, y, at);
+            sleeve += own / m;
+            // The touching side, at t = 0, is the warmer and longer one.
+            cells.harmonic += 2.0 * own * cosine / m;
+            if let Block::Ring(wall) = &self.block {
+                block += cells.fill(wall, y, at + n) / m;
+            }
+        }
+        if let Block::Held { strain, .. } = &self.block {
+            block = *strain;
+        }
+        cells.clearance =
+            self.bore_d_m * (1.0 + block) - 2.0 * self.sleeve.outer() * (1.0 + sleeve);
+        cells
+    }
+
+    /// Gap and jump of the mean, m, at a clearance on diameter.
+    fn open_at(clearance: f64) -> f64 {
+        (0.5 * clearance).max(GAP_FLOOR_M) + GAP_JUMP_M
+    }
+
+    /// Coefficient of a sector's air, W/m2/K, and its slope over the mean gap.
+    fn film(&self, sector: usize, open_m: f64, k: f64) -> (f64, f64) {
+        let gap = open_m - GAP_JUMP_M;
+        let (mut sum, mut slope) = (0.0, 0.0);
+        for share in &self.share[sector] {
+            let local = (gap * share - self.frost_m).max(0.0);
+            let h = k / (local + GAP_JUMP_M);
+            if h < JOINT_W_M2K {
+                sum += h;
+                slope -= h * h / k * share;
+            } else {
+                sum += JOINT_W_M2K;
+            }
+        }
+        (sum / LOOKS as f64, slope / LOOKS as f64)
+    }
+
+    fn crossing(
+        &self,
+        sector: usize,
+        y: &State<LEAN_CAPACITY>,
+        conductivity: &State<LEAN_CAPACITY>,
+        open_m: f64,
+    ) -> Crossing {
+        let (n, at) = (self.sleeve.cells(), sector * self.each());
+        let sleeve_k = y[at + n - 1];
+        let r_sleeve = self.sleeve.half(n - 1) / conductivity[at + n - 1];
+        let (block_k, r_block) = match &self.block {
+            Block::Ring(wall) => {
+                let around = self.sleeve.outer() / wall.inner();
+                (y[at + n], around * wall.half(0) / conductivity[at + n])
+            }
+            Block::Held { bore_k, .. } => (*bore_k, 0.0),
+        };
+        let (walls, difference) = (r_sleeve + r_block, block_k - sleeve_k);
+        let middle = 0.5 * (sleeve_k + block_k);
+        let film =
+            |mean_k: f64| self.film(sector, open_m, air::conductivity_tabulated_w_mk(mean_k));
+        let through = |h: f64| h / (1.0 + h * walls);
+        // Once more with the faces' own mean temperature.
+        let first = through(film(middle).0) * difference;
+        let (h, slope) = film(middle + 0.5 * first * (r_sleeve - r_block));
+        let u = through(h);
+        let stretch = open_m / self.scale_m;
+        Crossing {
+            flux: u * difference * stretch,
+            conductance: u * stretch,
+            per_gap: difference * (slope * (u / h) * (u / h) * stretch + u / self.scale_m),
+            bore_k: block_k - u * difference * r_block,
+        }
+    }
+
+    /// Heat round the ring into every cell, per radian, length and time; `add`
+    /// is given cell, neighbour and conductance.
+    fn round_the_ring(&self, k: &State<LEAN_CAPACITY>, mut add: impl FnMut(usize, usize, f64)) {
+        let each = self.each();
+        for j in 1..self.sectors() {
+            for (i, round) in self.round.iter().enumerate() {
+                let (a, b) = ((j - 1) * each + i, j * each + i);
+                let conductance = 0.5 * (k[a] + k[b]) * round;
+                add(a, b, conductance);
+            }
+        }
+    }
+
+    /// Rates from a reading; with `crossings` the heat through the gap too.
+    fn rates_of(
+        &self,
+        y: &State<LEAN_CAPACITY>,
+        cells: &Cells,
+        crossings: bool,
+        rates: &mut State<LEAN_CAPACITY>,
+    ) {
+        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors());
+        let all = each * m;
+        let open = Self::open_at(cells.clearance);
+        let stretch = open / self.scale_m;
+        let k = &cells.conductivity;
+        let mut from_air = 0.0;
+        for at in (0..all).step_by(each) {
+            let wall = &self.sleeve;
+            wall.conduct(&y[at..at + n], &k[at..at + n], &mut rates[at..at + n]);
+            let inside = wall.inner() * self.air.flux(y[at], wall.half(0) / k[at]).0;
+            rates[at] += inside;
+            from_air += inside / m as f64;
+            if let Block::Ring(wall) = &self.block {
+                let part = at + n..at + each;
+                wall.conduct(&y[part.clone()], &k[part.clone()], &mut rates[part]);
+            }
+        }
+        self.round_the_ring(k, |a, b, conductance| {
+            let q = conductance * (y[b] - y[a]);
+            rates[a] += q;
+            rates[b] -= q;
+        });
+        for r in &mut rates[..all] {
+            *r *= stretch;
+        }
+        if crossings {
+            for j in 0..m {
+                let q = self.sleeve.outer() * self.crossing(j, y, k, open).flux;
+                rates[j * each + n - 1] += q;
+                if each > n {
+                    rates[j * each + n] -= q;
+                }
+            }
+        }
+        for (rate, inertia) in rates[..all].iter_mut().zip(&cells.inertia) {
+            *rate *= inertia;
+        }
+        rates[all + TIME] = stretch;
+        rates[all + AIR_HEAT] = from_air * stretch;
+    }
+
+    /// The mean gap moves with every temperature, and every rate with it.
+    fn dyad(
+        &self,
+        y: &State<LEAN_CAPACITY>,
+        cells: &Cells,
+        crossings: &[Crossing],
+        j: &mut Jacobian<LEAN_CAPACITY>,
+    ) {
+        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors());
+        let open = Self::open_at(cells.clearance);
+        self.rates_of(y, cells, false, &mut j.column);
+        for c in &mut j.column[..each * m] {
+            *c /= open;
+        }
+        let share = 1.0 / m as f64;
+        for (sector, crossing) in crossings.iter().enumerate() {
+            let at = sector * each;
+            let own = self.sleeve.outer() * crossing.per_gap;
+            j.column[at + n - 1] += own * cells.inertia[at + n - 1];
+            if each > n {
+                j.column[at + n] -= own * cells.inertia[at + n];
+            }
+            for (i, w) in self.sleeve.weight.iter().enumerate() {
+                let slope = self.sleeve.table.expansion_per_k(y[at + i]);
+                j.row[at + i] = -self.sleeve.outer() * w * slope * share;
+            }
+            if let Block::Ring(wall) = &self.block {
+                for (i, w) in wall.weight.iter().enumerate() {
+                    let slope = wall.table.expansion_per_k(y[at + n + i]);
+                    j.row[at + n + i] = 0.5 * self.bore_d_m * w * slope * share;
+                }
+            }
+        }
+        j.coupling = Coupling::ChainAndDyad;
+    }
+}
+
+impl Cells {
+    /// Reads a wall whose first cell is unknown `from`; its mean e(T).
+    fn fill(&mut self, wall: &Wall, y: &State<LEAN_CAPACITY>, from: usize) -> f64 {
+        let mut mean = 0.0;
+        for (i, (w, inertia)) in wall.weight.iter().zip(&wall.inertia).enumerate() {
+            let [strain, cp, k] = wall.table.all(y[from + i]);
+            mean += w * strain;
+            self.inertia[from + i] = inertia / cp;
+            self.conductivity[from + i] = k;
+        }
+        mean
+    }
+}
+
+impl StiffSystem<LEAN_CAPACITY> for LeanModel {
+    fn coupled(&self) -> usize {
+        self.each() * self.sectors()
+    }
+
+    fn quadratures(&self) -> usize {
+        2
+    }
+
+    fn rates(&self, y: &State<LEAN_CAPACITY>, rates: &mut State<LEAN_CAPACITY>) {
+        self.rates_of(y, &self.read(y), true, rates);
+    }
+
+    fn jacobian(&self, y: &State<LEAN_CAPACITY>, j: &mut Jacobian<LEAN_CAPACITY>) {
+        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors());
+        let all = each * m;
+        let cells = self.read(y);
+        let k = &cells.conductivity;
+        let open = Self::open_at(cells.clearance);
+        let stretch = open / self.scale_m;
+        j.diagonal[..all].fill(0.0);
+        j.below[..all].fill(0.0);
+        j.above[..all].fill(0.0);
+        let crossings: Vec<Crossing> = (0..m).map(|s| self.crossing(s, y, k, open)).collect();
+        for (sector, crossing) in crossings.iter().enumerate() {
+            let at = sector * each;
+            let mut chain = |i: usize, conductance: f64| {
+                j.above[i] += conductance;
+                j.below[i + 1] += conductance;
+                j.diagonal[i] -= conductance;
+                j.diagonal[i + 1] -= conductance;
+            };
+            for i in 0..n - 1 {
+                chain(at + i, stretch * self.sleeve.conduction(&k[at..at + n], i));
+            }
+            if let Block::Ring(wall) = &self.block {
+                for i in 0..wall.cells() - 1 {
+                    chain(
+                        at + n + i,
+                        stretch * wall.conduction(&k[at + n..at + each], i),
+                    );
+                }
+            }
+            let u = self.sleeve.outer() * crossing.conductance;
+            if each > n {
+                chain(at + n - 1, u);
+            } else {
+                j.diagonal[at + n - 1] -= u;
+            }
+            let wall = &self.sleeve;
+            j.diagonal[at] += stretch * wall.inner() * self.air.flux(y[at], wall.half(0) / k[at]).1;
+        }
+        // Round the ring only what a cell loses itself: slow, and enough.
+        self.round_the_ring(k, |a, b, conductance| {
+            j.diagonal[a] -= stretch * conductance;
+            j.diagonal[b] -= stretch * conductance;
+        });
+        for (i, inertia) in cells.inertia[..all].iter().enumerate() {
+            j.below[i] *= inertia;
+            j.diagonal[i] *= inertia;
+            j.above[i] *= inertia;
+        }
+        j.coupling = Coupling::Chain;
+        if open - GAP_JUMP_M > GAP_FLOOR_M {
+            self.dyad(y, &cells, &crossings, j);
+        }
+    }
+}
+
+impl Flow<LEAN_CAPACITY> for LeanModel {
+    fn moment(&self, y: &State<LEAN_CAPACITY>, rates: &State<LEAN_CAPACITY>) -> Moment {
+        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors() as f64);
+        let cells = self.read(y);
+        let open = Self::open_at(cells.clearance);
+        let (mut sleeve, mut block, mut bore) = ([0.0; 2], [0.0; 2], 0.0);
+        let (mut shrink, mut widen, mut harmonic) = (0.0, 0.0, 0.0);
+        for (j, cosine) in self.cosine.iter().enumerate() {
+            let at = j * each;
+            let mut own = 0.0;
+            for (i, w) in self.sleeve.weights().iter().enumerate() {
+                let (t, rate) = (y[at + i], rates[at + i]);
+                sleeve[0] += w * t / m;
+                sleeve[1] += w * rate / m;
+                own += w * self.sleeve.table.expansion_per_k(t) * rate;
+            }
+            shrink += own / m;
+            harmonic += 2.0 * own * cosine / m;
+            match &self.block {
+                Block::Ring(wall) => {
+                    for (i, w) in wall.weights().iter().enumerate() {
+                        let (t, rate) = (y[at + n + i], rates[at + n + i]);
+                        block[0] += w * t / m;
+                        block[1] += w * rate / m;
+                        widen += w * wall.table.expansion_per_k(t) * rate / m;
+                    }
+                }
+                Block::Held { bore_k, .. } => block[0] = *bore_k,
+            }
+            bore += self.crossing(j, y, &cells.conductivity, open).bore_k / m;
+        }
+        Moment {
+            s: 0.0,
+            t: [y[self.coupled() + TIME], rates[self.coupled() + TIME]],
+            clearance: [
+                cells.clearance,
+                self.bore_d_m * widen - 2.0 * self.sleeve.outer() * shrink,
+            ],
+            sleeve,
+            block,
+            bore,
+            bow: [self.bend_m * cells.harmonic, self.bend_m * harmonic],
+        }
+    }
+}
