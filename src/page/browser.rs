@@ -47,6 +47,20 @@ pub fn fresh_id() -> String {
     bytes.iter().map(|b| format!("{b:02x}")).collect()
 }
 
+/// 32 bits by chance.
+#[must_use]
+pub fn chance() -> u32 {
+    let mut bytes = [0_u8; 4];
+    let filled = window()
+        .crypto()
+        .is_ok_and(|c| c.get_random_values_with_u8_array(&mut bytes).is_ok());
+    if filled {
+        u32::from_le_bytes(bytes)
+    } else {
+        (js_sys::Math::random() * f64::from(u32::MAX)) as u32
+    }
+}
+
 /// The part of the address behind the `#`.
 #[must_use]
 pub fn hash() -> String {

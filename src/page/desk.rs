@@ -12,23 +12,16 @@ use crate::route::{Route, View};
 use crate::state::State;
 use crate::storage::local::Local;
 use crate::storage::slots::{self, JOBS};
-use coldseat_core::document::edit::{History, Stay};
-use coldseat_core::document::merge::{Spot, choose, merge_jobs, merge_since};
-use coldseat_core::document::row::{BINNED, Row};
+use coldseat_core::document::edit::{History, Noted, Stay};
+use coldseat_core::document::merge::{Spot, merge_papers, put_in_bin};
+use coldseat_core::document::pen::Pen;
+use coldseat_core::document::row::Row;
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::field::Scope;
+use coldseat_core::job::ledger::Writer;
 use coldseat_core::job::{Entries, Entry, Job, Place};
 use leptos::prelude::*;
-
-/// What a copy was made from.
-#[derive(Clone, Copy)]
-enum From {
-    /// From what was written here last.
-    Base,
-    /// From something earlier.
-    Apart,
-}
 
 /// What belongs to the open job and is not shown.
 #[derive(Clone, Copy)]
@@ -38,8 +31,8 @@ pub struct Desk {
     /// Whether there is a step to do again.
     pub can_redo: RwSignal<bool>,
     history: StoredValue<Option<History>>,
-    /// The job as it was read or written last.
-    base: StoredValue<Option<Job>>,
+    /// Who writes in this tab.
+    pen: StoredValue<Pen>,
     /// Whether it was written since it was opened.
     wrote: StoredValue<bool>,
     /// Whether a change waits to be written, and whether it goes on at the place
@@ -57,7 +50,7 @@ impl Desk {
             can_undo: RwSignal::new(false),
             can_redo: RwSignal::new(false),
             history: StoredValue::new(None),
-            base: StoredValue::new(None),
+            pen: StoredValue::new(Pen::new(Writer::of(browser::chance(), browser::chance()))),
             wrote: StoredValue::new(false),
             waits: StoredValue::new(None),
             visit: StoredValue::new(None),
@@ -72,7 +65,10 @@ impl State {
         desk.wrote.set_value(false);
         desk.waits.set_value(None);
         desk.visit.set_value(None);
-        desk.base.set_value(opened.as_ref().map(|o| o.job.clone()));
+        if let Some(open) = &opened {
+            desk.pen
+                .update_value(|pen| pen.opens(&open.id, &open.job.ledger));
+        }
         desk.history.set_value(opened.as_ref().map(|open| {
             let text = browser::session_text(&history_key(&open.id)).unwrap_or_default();
             History::from_text(&open.job, &text)
@@ -103,10 +99,8 @@ impl State {
                     Document::new(Body::Job(Box::new(open.job.clone())), open.created);
                 document.changed = browser::now();
                 document.unknown = open.unknown.clone();
-                // Copies of one job know each other by it.
-                document
-                    .unknown
-                    .insert("id".to_owned(), open.id.clone().into());
+                document.id = Some(open.id.clone());
+                document.binned = open.binned;
                 document
             })
         })
@@ -180,14 +174,22 @@ impl State {
     /// Notes a change in the history and the job's ledger.
     fn note(self, stay: Stay) {
         let at = browser::now();
-        // Without a word to who watches the job: nothing that is shown changes.
+        let mut noted = Noted::Nothing;
+        // Without a word to who watches the job, where nothing that is shown
+        // changes.
         self.open.update_untracked(|open| {
             self.desk.history.update_value(|history| {
                 if let (Some(open), Some(history)) = (open, history) {
-                    history.note(&mut open.job, at, stay);
+                    self.desk.pen.update_value(|pen| {
+                        noted = history.note(&mut open.job, pen, at, stay);
+                        pen.wrote(&open.id, &open.job.ledger);
+                    });
                 }
             });
         });
+        if noted == Noted::Shows {
+            self.open.update(|_| {});
+        }
         self.show_history();
     }
 
@@ -205,7 +207,6 @@ impl State {
                 let name = format!("{JOBS}{}", open.id);
                 open.sequence = keeper::keep(self, name, &text, row, open.sequence);
                 open.unknown = document.unknown;
-                self.desk.base.set_value(Some(open.job.clone()));
                 let history = self
                     .desk
                     .history
@@ -227,30 +228,25 @@ impl State {
         let newer = slots::peek(&Local, &name)
             .filter(|peek| peek.sequence > sequence)
             .and_then(|_| slots::newest_content(&Local, &name));
-        newer.is_some_and(|content| self.take_in(&content, From::Base))
+        newer.is_some_and(|content| self.take_in(&content))
     }
 
     /// Joins a slot of the open job that was written elsewhere.
-    fn take_in(self, content: &str, from: From) -> bool {
+    fn take_in(self, content: &str) -> bool {
         let Some(slot) = read_slot(content) else {
             return false;
         };
-        let base = self.desk.base.get_value();
         let mut taken = false;
         self.open.update(|open| {
-            let (Some(open), Some(base)) = (open, base) else {
+            let Some(open) = open else {
                 return;
             };
             let Some(theirs) = library::open_slot(&open.id, &slot) else {
                 return;
             };
-            open.job = match from {
-                From::Base => merge_since(&base, &open.job, &theirs.job),
-                From::Apart => merge_jobs(&open.job, &theirs.job),
-            };
+            open.job = merge_papers(&open.job, &theirs.job);
             open.sequence = open.sequence.max(slot.sequence);
             open.unknown = theirs.unknown;
-            self.desk.base.set_value(Some(theirs.job));
             self.desk.history.update_value(|history| {
                 if let Some(history) = history {
                     history.take_over(&open.job);
@@ -289,8 +285,7 @@ impl State {
         }
         self.flush();
         let ours = self.desk.wrote.get_value();
-        let from = if ours { From::Apart } else { From::Base };
-        if self.take_in(content, from) && ours {
+        if self.take_in(content) && ours {
             self.save_open();
         }
     }
@@ -300,7 +295,7 @@ impl State {
             .with_untracked(|open| open.as_ref().is_some_and(|open| open.id == id))
     }
 
-    fn step_back(self, step: fn(&mut History, &mut Job, u64) -> Option<Spot>) -> Option<Place> {
+    fn step_back(self, step: StepBack) -> Option<Place> {
         self.flush();
         self.desk.visit.set_value(None);
         let at = browser::now();
@@ -310,7 +305,10 @@ impl State {
                 if let (Some(open), Some(history)) =
                     (open.as_mut().filter(|o| !o.read_only), history)
                 {
-                    spot = step(history, &mut open.job, at);
+                    self.desk.pen.update_value(|pen| {
+                        spot = step(history, &mut open.job, pen, at);
+                        pen.wrote(&open.id, &open.job.ledger);
+                    });
                 }
             });
         });
@@ -339,12 +337,11 @@ impl State {
         self.flush();
         self.open.update(|open| {
             if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
-                if into {
-                    open.unknown
-                        .insert(BINNED.to_owned(), browser::now().into());
-                } else {
-                    open.unknown.remove(BINNED);
-                }
+                self.desk.pen.update_value(|pen| {
+                    let at = browser::now();
+                    put_in_bin(&mut open.job, &mut open.binned, into, pen, at);
+                    pen.wrote(&open.id, &open.job.ledger);
+                });
             }
         });
         self.save_open();
@@ -353,7 +350,20 @@ impl State {
     /// Chooses one of the values of a place that has more than one.
     pub fn choose(self, path: &str, which: usize) {
         self.flush();
-        self.edit(|job| choose(job, path, which));
+        self.open.update(|open| {
+            self.desk.history.update_value(|history| {
+                if let (Some(open), Some(history)) =
+                    (open.as_mut().filter(|o| !o.read_only), history)
+                {
+                    self.desk.pen.update_value(|pen| {
+                        history.choose(&mut open.job, pen, browser::now(), (path, which));
+                        pen.wrote(&open.id, &open.job.ledger);
+                    });
+                }
+            });
+        });
+        self.save_open();
+        self.show_history();
     }
 
     /// Begins a job and goes to it.
@@ -381,6 +391,7 @@ impl State {
             sequence: 0,
             created: browser::now(),
             changed: browser::now(),
+            binned: None,
             unknown: serde_json::Map::new(),
             read_only: false,
             repairs: Vec::new(),
@@ -389,6 +400,9 @@ impl State {
         browser::go(&Route::Job { id, view }.address());
     }
 }
+
+/// A step of the history, taken back or done again.
+type StepBack = fn(&mut History, &mut Job, &mut Pen, u64) -> Option<Spot>;
 
 /// Where the history of a job waits for a reload.
 fn history_key(id: &str) -> String {

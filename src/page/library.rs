@@ -24,6 +24,8 @@ pub struct OpenJob {
     pub created: u64,
     /// When it was changed last, as it was read.
     pub changed: u64,
+    /// When it was put into the bin, if it was.
+    pub binned: Option<u64>,
     /// What of the envelope is unknown here.
     pub unknown: serde_json::Map<String, serde_json::Value>,
     /// Written by a later version: not to be changed.
@@ -168,6 +170,7 @@ pub fn open_slot(id: &str, slot: &Slot) -> Option<OpenJob> {
         sequence: slot.sequence,
         created: document.created,
         changed: document.changed,
+        binned: document.binned,
         unknown: document.unknown,
         read_only,
         repairs,
@@ -184,7 +187,7 @@ pub fn read_shop() -> Option<Shop> {
         .find_map(|slot| match restore(&slot.text) {
             Restored::Valid(d) | Restored::Repaired(d, _) => match d.body {
                 Body::Shop(shop) => Some(shop),
-                Body::Job(_) => None,
+                Body::Job(_) | Body::Drop(_) => None,
             },
             _ => None,
         })

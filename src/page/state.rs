@@ -17,6 +17,7 @@ use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::presets;
 use coldseat_core::job::field::Scope;
+use coldseat_core::job::ledger::Ledger;
 use coldseat_core::job::report::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
@@ -226,14 +227,8 @@ impl State {
     fn load_shop(self) {
         if let Some(shop) = library::read_shop() {
             self.drop_sheet.set(fresh_drop(shop.units));
-            self.pad_on
-                .set(shop.unknown.get("pad").and_then(serde_json::Value::as_bool) != Some(false));
-            self.feedback.set(
-                shop.unknown
-                    .get("feedback")
-                    .and_then(serde_json::Value::as_bool)
-                    != Some(false),
-            );
+            self.pad_on.set(shop.pad != Some(false));
+            self.feedback.set(shop.feedback != Some(false));
             self.shop.set(shop);
         }
     }
@@ -421,6 +416,10 @@ pub fn fresh_shop(units: UnitSystem) -> Shop {
     Shop {
         units,
         entries: Entries::default(),
+        pad: None,
+        feedback: None,
+        backup_at: None,
+        ledger: Ledger::default(),
         unknown: serde_json::Map::new(),
     }
 }

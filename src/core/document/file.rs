@@ -8,14 +8,16 @@
 //!
 //! Reading is total and bounded: any text is answered.
 
+use super::Body;
 use super::restore::{Restored, Unreadable, restore};
 use super::slot::{Slot, read_slot, write_slot};
-use super::{Body, VERSION};
 use litemap::LiteMap;
 use serde_json::{Map, Value};
 
 /// Kind of a file of many jobs.
 const JOBS: &str = "coldseat.jobs";
+/// Version of such a file; what its lines hold says its own.
+const VERSION: u64 = 1;
 /// Longer files are not looked into: 32 MiB, about nine thousand jobs of eight
 /// cylinders.
 pub const FILE_MOST: usize = 32 << 20;
@@ -149,13 +151,10 @@ fn found(text: &str) -> Found {
         restored => restored,
     };
     let id = match &restored {
-        Restored::Valid(document) | Restored::Repaired(document, _) => document.unknown.get("id"),
+        Restored::Valid(document) | Restored::Repaired(document, _) => document.id.clone(),
         _ => None,
     };
-    Found {
-        id: id.and_then(Value::as_str).map(str::to_owned),
-        restored,
-    }
+    Found { id, restored }
 }
 
 /// The newest slot of each job in a local storage as it was found.
@@ -194,9 +193,7 @@ mod tests {
             .map(|demo| {
                 let job = demo.job(1_700_000_000_000);
                 let mut document = Document::new(Body::Job(Box::new(job)), 1_700_000_000_000);
-                document
-                    .unknown
-                    .insert("id".to_owned(), format!("{demo:?}").into());
+                document.id = Some(format!("{demo:?}"));
                 write(&document)
             })
             .collect()

@@ -10,7 +10,6 @@ use crate::route::{Route, View};
 use crate::share::file::save_job;
 use crate::state::{State, Store};
 use crate::texts as t;
-use coldseat_core::document::row::BINNED;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -37,13 +36,7 @@ pub fn Notices() -> impl IntoView {
     let job = move || {
         let (read_only, repairs, binned) = state.open.with(|open| {
             open.as_ref()
-                .map(|o| {
-                    (
-                        o.read_only,
-                        o.repairs.clone(),
-                        o.unknown.contains_key(BINNED),
-                    )
-                })
+                .map(|o| (o.read_only, o.repairs.clone(), o.binned.is_some()))
                 .unwrap_or_default()
         });
         if !matches!(state.route.get(), Route::Job { .. }) {

@@ -43,14 +43,14 @@ pub fn SettingsScreen() -> impl IntoView {
         let on = word == t::ON;
         state.pad_on.set(on);
         state.edit_shop(|shop| {
-            shop.unknown.insert("pad".to_owned(), on.into());
+            shop.pad = Some(on);
         });
     });
     let set_feedback = Callback::new(move |word: String| {
         let on = word == t::ON;
         state.feedback.set(on);
         state.edit_shop(|shop| {
-            shop.unknown.insert("feedback".to_owned(), on.into());
+            shop.feedback = Some(on);
         });
     });
     let gauges = move || {

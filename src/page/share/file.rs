@@ -122,7 +122,7 @@ pub fn save_all(state: State) {
         let name = format!("coldseat-jobs-{}.txt", day.get(..10).unwrap_or("all"));
         hand_over(name, file, "text/plain");
         state.edit_shop(|shop| {
-            shop.unknown.insert("backup_at".to_owned(), at.into());
+            shop.backup_at = Some(at);
         });
     });
 }

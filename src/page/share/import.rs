@@ -114,8 +114,8 @@ async fn line(state: State, found: Found) -> Line {
             match joined {
                 Some(joined) => match &joined.body {
                     Body::Job(job) if **job != here.job => {
-                        let values = gain(&here.job, job);
-                        let both = conflicts(job).len();
+                        let values = gain(&here.job, &**job);
+                        let both = conflicts(&**job).len();
                         (Outcome::Joins(values, both), Some(joined))
                     }
                     _ => (Outcome::Same, None),
@@ -135,6 +135,8 @@ async fn line(state: State, found: Found) -> Line {
 fn document_of(open: &OpenJob) -> Document {
     let mut document = Document::new(Body::Job(Box::new(open.job.clone())), open.created);
     document.changed = open.changed;
+    document.id = Some(open.id.clone());
+    document.binned = open.binned;
     document.unknown = open.unknown.clone();
     document
 }
@@ -156,7 +158,7 @@ pub fn take(state: State, preview: RwSignal<Option<Preview>>) {
                 },
                 None => document,
             };
-            document.unknown.insert("id".to_owned(), id.clone().into());
+            document.id = Some(id.clone());
             let above = before.map_or(0, |here| here.sequence);
             let row = Row::of(&document).unwrap_or_default().bytes();
             keeper::keep(state, format!("{JOBS}{id}"), &write(&document), row, above);
