@@ -102,6 +102,16 @@ pub fn merge_papers<P: Paper>(a: &P, b: &P) -> P {
     of_values(&join(&values(a, None), &values(b, None))).0
 }
 
+/// Joins a copy with what a writer set in another, begun by itself: what stood
+/// there at its beginning says nothing.
+#[must_use]
+pub fn merge_signed<P: Paper>(copy: &P, begun: &P) -> P {
+    let mut signed = values(begun, None);
+    let by = &signed.ledger.by;
+    signed.flat.retain(|path, _| by.contains_key(path));
+    of_values(&join(&values(copy, None), &signed)).0
+}
+
 /// Joins two copies of a document; `None` where they are of two kinds.
 #[must_use]
 pub fn merge(a: &Document, b: &Document) -> Option<Document> {
@@ -114,12 +124,19 @@ pub fn merge(a: &Document, b: &Document) -> Option<Document> {
 }
 
 fn merged<P: Paper>(a: &Document, body_a: &P, b: &Document, body_b: &P) -> Document {
-    let joined = join(&values(body_a, a.binned), &values(body_b, b.binned));
+    let (of_a, of_b) = (values(body_a, a.binned), values(body_b, b.binned));
+    let joined = join(&of_a, &of_b);
     let (body, binned) = of_values::<P>(&joined);
+    // The copy that has all of the other was changed last, whatever clocks say.
+    let changed = match (joined == of_a, joined == of_b) {
+        (true, false) => a.changed,
+        (false, true) => b.changed,
+        _ => a.changed.max(b.changed),
+    };
     Document {
         app: a.app.clone().max(b.app.clone()),
         created: a.created.min(b.created),
-        changed: a.changed.max(b.changed),
+        changed,
         id: a.id.clone().max(b.id.clone()),
         binned,
         body: body.into_body(),

@@ -28,8 +28,11 @@ pub mod units;
 mod write;
 
 use crate::job::drop::DropSheet;
+use crate::job::engine::presets;
+use crate::job::field::Scope;
 use crate::job::ledger::Ledger;
 use crate::job::{Entries, Job, Millis, UnitSystem};
+use crate::materials::MaterialId;
 pub use restore::{Repair, Restored, Unreadable, restore};
 use serde_json::{Map, Value};
 pub use write::write;
@@ -60,6 +63,22 @@ pub struct Shop {
     pub unknown: Map<String, Value>,
 }
 
+impl Shop {
+    /// Settings of a shop that has set nothing.
+    #[must_use]
+    pub fn fresh(units: UnitSystem) -> Self {
+        Self {
+            units,
+            entries: Entries::default(),
+            pad: None,
+            feedback: None,
+            backup_at: None,
+            ledger: Ledger::default(),
+            unknown: Map::new(),
+        }
+    }
+}
+
 /// The cold drop without a job, as it is kept.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ColdDropPaper {
@@ -69,6 +88,23 @@ pub struct ColdDropPaper {
     pub ledger: Ledger,
     /// What a later version wrote and this one does not know.
     pub unknown: Map<String, Value>,
+}
+
+impl ColdDropPaper {
+    /// The cold drop as it opens.
+    #[must_use]
+    pub fn fresh(units: UnitSystem) -> Self {
+        Self {
+            sheet: DropSheet {
+                entries: presets(Scope::Drop, units, 0),
+                units,
+                sleeve_material: MaterialId::GrayIron,
+                block_material: MaterialId::GrayIron,
+            },
+            ledger: Ledger::default(),
+            unknown: Map::new(),
+        }
+    }
 }
 
 /// What a document holds.

@@ -141,7 +141,7 @@ fn bin(state: State) -> Option<AnyView> {
             view! {
                 <p>{t::EMPTY_BIN_SURE}</p>
                 <p class="row">
-                    <button type="button" on:click=move |_| keeper::destroy(state, ids.clone())>
+                    <button type="button" on:click=move |_| keeper::destroy(state, &ids)>
                         {t::EMPTY_BIN_YES}
                     </button>
                     <button type="button" on:click=move |_| asked.set(false)>
