@@ -14,6 +14,7 @@ const STEPS: &[&[&str]] = &[
     &["planning"],
     &["job"],
     &["document"],
+    &["storage"],
     &["ask", "evaluator"],
 ];
 

@@ -8,9 +8,11 @@
 //! what each device did.
 
 use coldseat_core::document::edit::{History, Stay};
-use coldseat_core::document::merge::{choose, conflicts, merge, merge_since};
+use coldseat_core::document::merge::{conflicts, merge, merge_papers};
+use coldseat_core::document::pen::Pen;
 use coldseat_core::document::{Body, Document, Restored, restore, write};
 use coldseat_core::job::demo::Demo;
+use coldseat_core::job::ledger::Writer;
 use coldseat_core::job::step::{Mark, StepId};
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_core::quantity::parse::Unit;
@@ -49,19 +51,20 @@ fn deed() -> impl Strategy<Value = Deed> {
 struct Device {
     document: Document,
     history: History,
+    pen: Pen,
 }
 
 impl Device {
     fn job(&self) -> &Job {
         match &self.document.body {
             Body::Job(job) => job,
-            Body::Shop(_) => panic!("a shop"),
+            Body::Shop(_) | Body::Drop(_) => panic!("no job"),
         }
     }
     fn job_mut(&mut self) -> &mut Job {
         match &mut self.document.body {
             Body::Job(job) => job,
-            Body::Shop(_) => panic!("a shop"),
+            Body::Shop(_) | Body::Drop(_) => panic!("no job"),
         }
     }
 }
@@ -83,17 +86,20 @@ fn begun() -> Document {
 fn job_of(document: &Document) -> &Job {
     match &document.body {
         Body::Job(job) => job,
-        Body::Shop(_) => panic!("a shop"),
+        Body::Shop(_) | Body::Drop(_) => panic!("no job"),
     }
 }
 
 /// Three devices that begin with one copy and do things by turns.
 fn live(deeds: &[(usize, Deed)]) -> Vec<Device> {
     let mut devices: Vec<Device> = (0..3)
-        .map(|_| {
+        .map(|which| {
             let document = begun();
-            let history = History::of(job_of(&document));
-            Device { document, history }
+            Device {
+                history: History::of(job_of(&document)),
+                document,
+                pen: Pen::new(Writer::of(which, 1)),
+            }
         })
         .collect();
     for (turn, (who, deed)) in deeds.iter().enumerate() {
@@ -109,6 +115,7 @@ fn live(deeds: &[(usize, Deed)]) -> Vec<Device> {
         }
         let device = &mut devices[*who];
         let mut history = device.history.clone();
+        let mut pen = device.pen.clone();
         let job = device.job_mut();
         match deed {
             Deed::Type(which, number) => {
@@ -126,17 +133,18 @@ fn live(deeds: &[(usize, Deed)]) -> Vec<Device> {
             }
             Deed::Customer(number) => job.customer = format!("customer {number}"),
             Deed::LeaveOut(cylinder) => job.left_out = vec![*cylinder],
-            Deed::Undo => drop(history.undo(job, at)),
-            Deed::Redo => drop(history.redo(job, at)),
+            Deed::Undo => drop(history.undo(job, &mut pen, at)),
+            Deed::Redo => drop(history.redo(job, &mut pen, at)),
             Deed::Choose(which) => {
                 if let Some(first) = conflicts(job).first() {
-                    choose(job, &first.path, *which);
+                    history.choose(job, &mut pen, at, (&first.path, *which));
                 }
             }
             Deed::Meet(_) => {}
         }
-        history.note(job, at, Stay::New);
+        history.note(job, &mut pen, at, Stay::New);
         device.history = history;
+        device.pen = pen;
     }
     devices
 }
@@ -229,35 +237,197 @@ proptest! {
     }
 }
 
+/// A copy of the job in a tab of its own, with its history and pen.
+struct Tab {
+    job: Job,
+    history: History,
+    pen: Pen,
+    now: u64,
+}
+
+impl Tab {
+    fn open(job: &Job, tab: u32) -> Self {
+        Self {
+            job: job.clone(),
+            history: History::of(job),
+            pen: Pen::new(Writer::of(1, tab)),
+            now: 1_700_000_001_000 + u64::from(tab),
+        }
+    }
+
+    fn put(&mut self, which: u8, text: &str, stay: Stay) {
+        self.now += 50;
+        self.job
+            .entries
+            .put(place(which), Entry::new(text, Unit::Inch, self.now));
+        self.history
+            .note(&mut self.job, &mut self.pen, self.now, stay);
+    }
+
+    fn undo(&mut self) {
+        self.now += 50;
+        self.history.undo(&mut self.job, &mut self.pen, self.now);
+    }
+
+    fn meet(&mut self, other: &Self) {
+        self.job = merge_papers(&self.job, &other.job);
+        self.history.take_over(&self.job);
+    }
+
+    fn text(&self, which: u8) -> Option<&str> {
+        self.job.entries.get(place(which)).map(|e| e.text.as_str())
+    }
+}
+
+fn two_tabs() -> (Tab, Tab) {
+    let job = job_of(&begun()).clone();
+    (Tab::open(&job, 1), Tab::open(&job, 2))
+}
+
+fn both_meet(a: &mut Tab, b: &mut Tab) {
+    a.meet(b);
+    b.meet(a);
+    assert_eq!(a.job, b.job);
+}
+
 #[test]
 fn two_tabs_take_each_others_changes_without_a_question() {
-    let base = job_of(&begun()).clone();
-    let (mut mine, mut theirs) = (base.clone(), base.clone());
-    let put = |job: &mut Job, which, text: &str, at| {
-        job.entries
-            .put(place(which), Entry::new(text, Unit::Inch, at));
-    };
-    put(&mut mine, 0, "4.1", 5);
-    put(&mut theirs, 1, "0.002", 6);
-    theirs.customer = "the other tab".to_owned();
-    let joined = merge_since(&base, &mine, &theirs);
-    assert_eq!(
-        joined.entries.get(place(0)).map(|e| e.text.as_str()),
-        Some("4.1")
-    );
-    assert_eq!(
-        joined.entries.get(place(1)).map(|e| e.text.as_str()),
-        Some("0.002")
-    );
-    assert_eq!(joined.customer, "the other tab");
-    assert!(conflicts(&joined).is_empty());
-    // Into the same place at the same moment: both stay.
-    put(&mut theirs, 0, "4.2", 6);
-    let joined = merge_since(&base, &mine, &theirs);
-    let both: Vec<String> = conflicts(&joined)[0]
+    let (mut a, mut b) = two_tabs();
+    a.put(0, "4.1", Stay::New);
+    b.put(1, "0.002", Stay::New);
+    b.job.customer = "the other tab".to_owned();
+    b.history.note(&mut b.job, &mut b.pen, b.now, Stay::New);
+    both_meet(&mut a, &mut b);
+    assert_eq!((a.text(0), a.text(1)), (Some("4.1"), Some("0.002")));
+    assert_eq!(a.job.customer, "the other tab");
+    assert!(conflicts(&a.job).is_empty());
+    // Into the same place in ignorance of each other: both stay.
+    a.put(0, "4.11", Stay::New);
+    b.put(0, "4.2", Stay::New);
+    both_meet(&mut a, &mut b);
+    let both: Vec<String> = conflicts(&a.job)[0]
         .values
         .iter()
         .map(|v| v.0.clone())
         .collect();
-    assert_eq!(both, ["4.2 in", "4.1 in"]);
+    assert_eq!(both, ["4.2 in", "4.11 in"]);
+    let disputed = a.job.ledger.disputed(&a.job.entries);
+    assert_eq!(disputed.len(), 1);
+    assert_eq!(disputed[0].place, place(0));
+    // Chosen apart from each other, both choices stand.
+    for (tab, which) in [(&mut a, 0), (&mut b, 1)] {
+        tab.history.choose(
+            &mut tab.job,
+            &mut tab.pen,
+            tab.now,
+            ("entries/1/bore_d/0", which),
+        );
+        assert!(conflicts(&tab.job).is_empty());
+    }
+    both_meet(&mut a, &mut b);
+    assert_eq!(conflicts(&a.job).len(), 1, "one of the choices is lost");
+}
+
+/// The third finding: the value of one tab reverted when the other took back
+/// what it had typed elsewhere.
+#[test]
+fn undo_in_one_tab_leaves_what_the_other_typed() {
+    let (mut a, mut b) = two_tabs();
+    let before = b.text(1).map(str::to_owned);
+    a.put(0, "4.3", Stay::New);
+    b.put(1, "0.004", Stay::New);
+    b.undo();
+    both_meet(&mut a, &mut b);
+    assert_eq!(a.text(0), Some("4.3"));
+    assert_eq!(a.text(1).map(str::to_owned), before);
+    b.undo();
+    assert_eq!(b.text(0), Some("4.3"));
+    assert!(conflicts(&a.job).is_empty());
+}
+
+/// The fourth finding: typed, stored, cleared during the same visit while another
+/// tab writes; the cleared value came back, and correcting it was a dispute.
+#[test]
+fn what_was_cleared_stays_cleared_and_correcting_is_no_dispute() {
+    for key_by_key in [true, false] {
+        let (mut a, mut b) = two_tabs();
+        a.put(0, "4.3", Stay::New);
+        a.put(0, "4.31", Stay::Same);
+        b.meet(&a);
+        b.put(1, "0.004", Stay::New);
+        if key_by_key {
+            for text in ["4.3", "4.", "4"] {
+                a.put(0, text, Stay::Same);
+            }
+        }
+        a.put(0, "", Stay::Same);
+        both_meet(&mut a, &mut b);
+        assert_eq!(a.text(0), None, "it is back");
+        a.put(0, "4.32", Stay::New);
+        both_meet(&mut a, &mut b);
+        assert_eq!(b.text(0), Some("4.32"));
+        assert!(conflicts(&a.job).is_empty(), "a dispute about nothing");
+    }
+}
+
+/// The fifth finding: both typed the same; where one cleared it, the screen was
+/// empty and a reload brought it back.
+#[test]
+fn the_same_typed_twice_is_cleared_once() {
+    let (mut a, mut b) = two_tabs();
+    a.put(0, "0.3100", Stay::New);
+    b.put(0, "0.3100", Stay::New);
+    both_meet(&mut a, &mut b);
+    assert!(conflicts(&a.job).is_empty());
+    a.put(0, "", Stay::New);
+    let stored = write(&Document::new(Body::Job(Box::new(a.job.clone())), 5));
+    let Restored::Valid(read) = restore(&stored) else {
+        panic!("not valid");
+    };
+    assert_eq!(job_of(&read), &a.job, "the screen is not what is stored");
+    assert_eq!(a.text(0), None);
+    both_meet(&mut a, &mut b);
+    assert_eq!(b.text(0), None);
+}
+
+/// What was typed through another's value on the way to a third is no word on
+/// the other's.
+#[test]
+fn typing_through_anothers_value_does_not_settle_the_dispute() {
+    let (mut a, mut b) = two_tabs();
+    a.put(0, "4.3", Stay::New);
+    b.put(0, "4.25", Stay::New);
+    both_meet(&mut a, &mut b);
+    a.put(0, "4.2", Stay::New);
+    a.put(0, "4.25", Stay::Same);
+    a.put(0, "4.257", Stay::Same);
+    both_meet(&mut a, &mut b);
+    let values: Vec<String> = conflicts(&a.job)[0]
+        .values
+        .iter()
+        .map(|v| v.0.clone())
+        .collect();
+    assert_eq!(values.len(), 2, "{values:?}");
+    assert!(values.contains(&"4.257 in".to_owned()), "{values:?}");
+}
+
+/// A year's leap of the clock, either way, changes nothing but the dates.
+#[test]
+fn clocks_apart_by_a_year_lose_nothing() {
+    let (mut a, mut b) = two_tabs();
+    a.now += 31_536_000_000;
+    a.put(0, "4.3", Stay::New);
+    a.now -= 31_536_000_000;
+    b.meet(&a);
+    b.put(0, "4.4", Stay::New);
+    a.put(0, "4.35", Stay::New);
+    a.put(1, "0.001", Stay::New);
+    both_meet(&mut a, &mut b);
+    assert_eq!(a.text(1), Some("0.001"));
+    assert_eq!(conflicts(&a.job)[0].values.len(), 2);
+    // And both write on with their own clocks.
+    a.put(1, "0.002", Stay::Same);
+    b.meet(&a);
+    assert_eq!(b.text(1), Some("0.002"));
+    assert!(a.job.entries.get(place(1)).is_some_and(|e| e.at == a.now));
 }

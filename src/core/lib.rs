@@ -7,9 +7,9 @@
 //! right; a test holds them to it.
 //!
 //! ```text
-//! quantity <- numerics <- materials <- thermal   <- planning <- job <- document
-//!                                      mechanics
-//!                                      metrology             evaluator
+//! quantity <- numerics <- materials <- thermal   <- planning <- job <- document <- storage
+//!                                      mechanics                     evaluator
+//!                                      metrology
 //! ```
 //!
 //! # Find a formula by its trade name
@@ -65,4 +65,5 @@ pub mod metrology;
 pub mod numerics;
 pub mod planning;
 pub mod quantity;
+pub mod storage;
 pub mod thermal;

@@ -56,7 +56,13 @@ pub fn App() -> impl IntoView {
     on_cleanup(move || listener.remove());
     // Whoever closes the page or turns to another program has it written first.
     let hidden = window_event_listener(leptos::ev::pagehide, move |_| state.flush());
-    let turned = window_event_listener(leptos::ev::visibilitychange, move |_| state.flush());
+    let turned = window_event_listener(leptos::ev::visibilitychange, move |_| {
+        if document().hidden() {
+            state.flush();
+        } else {
+            state.comes_back();
+        }
+    });
     let other_tab = window_event_listener(leptos::ev::storage, move |event| {
         state.heard(event.key());
     });

@@ -47,6 +47,36 @@ pub fn fresh_id() -> String {
     bytes.iter().map(|b| format!("{b:02x}")).collect()
 }
 
+/// The number of this device, drawn once.
+#[must_use]
+pub fn device() -> u32 {
+    const KEY: &str = "coldseat/device";
+    let storage = window().local_storage().ok().flatten();
+    let known = storage.as_ref().and_then(|s| s.get_item(KEY).ok()?);
+    known.and_then(|text| text.parse().ok()).unwrap_or_else(|| {
+        let device = chance();
+        if let Some(storage) = storage {
+            // A browser that refuses has another number at the next start.
+            let _ = storage.set_item(KEY, &device.to_string());
+        }
+        device
+    })
+}
+
+/// 32 bits by chance.
+#[must_use]
+pub fn chance() -> u32 {
+    let mut bytes = [0_u8; 4];
+    let filled = window()
+        .crypto()
+        .is_ok_and(|c| c.get_random_values_with_u8_array(&mut bytes).is_ok());
+    if filled {
+        u32::from_le_bytes(bytes)
+    } else {
+        (js_sys::Math::random() * f64::from(u32::MAX)) as u32
+    }
+}
+
 /// The part of the address behind the `#`.
 #[must_use]
 pub fn hash() -> String {
@@ -199,27 +229,28 @@ fn place_after(id: &str) -> Option<String> {
     ids.get(at + 1).cloned()
 }
 
-/// Saves a text as a file.
-pub fn save_file(name: &str, text: &str, kind_of: &str) {
+/// Saves a text as a file; says whether the browser took it.
+pub fn save_file(name: &str, text: &str, kind_of: &str) -> bool {
     let parts = js_sys::Array::of1(&JsValue::from_str(text));
     let kind = web_sys::BlobPropertyBag::new();
     kind.set_type(kind_of);
     let Ok(blob) = web_sys::Blob::new_with_str_sequence_and_options(&parts, &kind) else {
-        return;
+        return false;
     };
     let Ok(url) = web_sys::Url::create_object_url_with_blob(&blob) else {
-        return;
+        return false;
     };
-    if let Some(link) = document()
+    let link = document()
         .create_element("a")
         .ok()
-        .and_then(|e| e.dyn_into::<web_sys::HtmlAnchorElement>().ok())
-    {
+        .and_then(|e| e.dyn_into::<web_sys::HtmlAnchorElement>().ok());
+    if let Some(link) = &link {
         link.set_href(&url);
         link.set_download(name);
         link.click();
     }
     let _ = web_sys::Url::revoke_object_url(&url);
+    link.is_some()
 }
 
 /// Opens the print dialogue.

@@ -1,52 +1,31 @@
-//! The open job: changed, taken back, written, and taken over from another tab
-//! that changed it.
-//!
-//! Two tabs write the same slots. Whoever finds a newer slot there than the one
-//! it began from joins it with its own, value by value, before it writes; the
-//! second store compares once more inside its transaction, which is the lock.
+//! The open job as the screens change it: shown at once, noted and kept once the
+//! change is painted.
 
 use crate::browser;
-use crate::keeper;
-use crate::library::{self, OpenJob};
+use crate::keeper::{self, with};
 use crate::route::{Route, View};
-use crate::state::State;
+use crate::state::{State, Target};
 use crate::storage::local::Local;
-use crate::storage::slots::{self, JOBS};
-use coldseat_core::document::edit::{History, Stay};
-use coldseat_core::document::merge::{Spot, choose, merge_jobs, merge_since};
-use coldseat_core::document::row::{BINNED, Row};
-use coldseat_core::document::slot::read_slot;
-use coldseat_core::document::{Body, Document, write};
+use coldseat_core::document::edit::Stay;
+use coldseat_core::document::merge::Spot;
+use coldseat_core::document::{ColdDropPaper, Document, Shop, write};
+use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::field::Scope;
 use coldseat_core::job::{Entries, Entry, Job, Place};
+use coldseat_core::storage::session::Which;
 use leptos::prelude::*;
 
-/// What a copy was made from.
-#[derive(Clone, Copy)]
-enum From {
-    /// From what was written here last.
-    Base,
-    /// From something earlier.
-    Apart,
-}
-
-/// What belongs to the open job and is not shown.
+/// What belongs to what is open and is not shown.
 #[derive(Clone, Copy)]
 pub struct Desk {
     /// Whether there is a step to take back.
     pub can_undo: RwSignal<bool>,
     /// Whether there is a step to do again.
     pub can_redo: RwSignal<bool>,
-    history: StoredValue<Option<History>>,
-    /// The job as it was read or written last.
-    base: StoredValue<Option<Job>>,
-    /// Whether it was written since it was opened.
-    wrote: StoredValue<bool>,
-    /// Whether a change waits to be written, and whether it goes on at the place
-    /// of the one before.
-    waits: StoredValue<Option<Stay>>,
+    /// Whether a change waits for its paint.
+    waits: StoredValue<bool>,
     /// The place that was typed into last, while the hand is there.
-    visit: StoredValue<Option<Place>>,
+    visit: StoredValue<Option<(Target, Place)>>,
 }
 
 impl Desk {
@@ -56,37 +35,36 @@ impl Desk {
         Self {
             can_undo: RwSignal::new(false),
             can_redo: RwSignal::new(false),
-            history: StoredValue::new(None),
-            base: StoredValue::new(None),
-            wrote: StoredValue::new(false),
-            waits: StoredValue::new(None),
+            waits: StoredValue::new(false),
             visit: StoredValue::new(None),
         }
     }
 }
 
+/// Which document holds the numbers of a target.
+const fn which(target: Target) -> Which {
+    match target {
+        Target::Job => Which::Job,
+        Target::Drop => Which::Drop,
+        Target::Shop => Which::Shop,
+    }
+}
+
 impl State {
-    /// Opens a job, or closes the one that is open.
-    pub fn put_on_desk(self, opened: Option<OpenJob>) {
-        let desk = self.desk;
-        desk.wrote.set_value(false);
-        desk.waits.set_value(None);
-        desk.visit.set_value(None);
-        desk.base.set_value(opened.as_ref().map(|o| o.job.clone()));
-        desk.history.set_value(opened.as_ref().map(|open| {
-            let text = browser::session_text(&history_key(&open.id)).unwrap_or_default();
-            History::from_text(&open.job, &text)
-        }));
-        self.open.set(opened);
+    /// Opens a job, wherever it is; says whether it is open or may be soon.
+    pub fn open_job(self, id: &str) -> bool {
+        self.flush();
+        self.desk.visit.set_value(None);
+        let past = browser::session_text(&history_key(id)).unwrap_or_default();
+        let may = with(|session| session.open_job(&Local, id, &past));
+        self.open.set(with(|session| session.job().cloned()));
         self.show_history();
+        keeper::run(self);
+        may
     }
 
-    fn show_history(self) {
-        let (undo, redo) = self.desk.history.with_value(|history| {
-            history
-                .as_ref()
-                .map_or((false, false), |h| (h.can_undo(), h.can_redo()))
-        });
+    pub(crate) fn show_history(self) {
+        let (undo, redo) = with(|session| session.steps(Which::Job));
         for (signal, now) in [(self.desk.can_undo, undo), (self.desk.can_redo, redo)] {
             if signal.get_untracked() != now {
                 signal.set(now);
@@ -94,28 +72,12 @@ impl State {
         }
     }
 
-    /// The open job as a document.
-    #[must_use]
-    pub fn open_document(self) -> Option<Document> {
-        self.open.with_untracked(|open| {
-            open.as_ref().map(|open| {
-                let mut document =
-                    Document::new(Body::Job(Box::new(open.job.clone())), open.created);
-                document.changed = browser::now();
-                document.unknown = open.unknown.clone();
-                // Copies of one job know each other by it.
-                document
-                    .unknown
-                    .insert("id".to_owned(), open.id.clone().into());
-                document
-            })
-        })
-    }
-
     /// The open job as the text of a document.
     #[must_use]
     pub fn open_text(self) -> Option<String> {
-        self.open_document().map(|document| write(&document))
+        self.flush();
+        let document: Option<Document> = with(|session| session.document());
+        document.map(|document| write(&document))
     }
 
     /// Changes the open job and writes it.
@@ -125,27 +87,61 @@ impl State {
     }
 
     fn edit_at(self, change: impl FnOnce(&mut Job), stay: Stay) {
-        let mut changed = false;
-        self.open.update(|open| {
-            if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
-                change(&mut open.job);
-                changed = true;
-            }
-        });
-        if changed {
-            self.save_soon(stay);
+        let at = browser::now();
+        if with(|session| session.edit_job(change, stay, at)) {
+            let job = with(|session| session.job().map(|open| open.job.clone()));
+            self.open.update(|open| {
+                if let (Some(open), Some(job)) = (open, job) {
+                    open.job = job;
+                }
+            });
+            self.save_soon();
         }
     }
 
-    /// Types into a place of the open job.
-    pub fn type_entry(self, place: Place, entry: Entry) {
-        let stay = if self.desk.visit.get_value() == Some(place) {
+    fn edit_shop_at(self, change: impl FnOnce(&mut Shop), stay: Stay) {
+        let at = browser::now();
+        if with(|session| session.edit_shop(change, stay, at)) {
+            self.shop.set(with(|session| session.shop().job.clone()));
+            self.save_soon();
+        }
+    }
+
+    /// Changes the shop's settings and writes them.
+    pub fn edit_shop(self, change: impl FnOnce(&mut Shop)) {
+        self.desk.visit.set_value(None);
+        self.edit_shop_at(change, Stay::New);
+    }
+
+    fn edit_drop_at(self, change: impl FnOnce(&mut ColdDropPaper), stay: Stay) {
+        let at = browser::now();
+        if with(|session| session.edit_drop(change, stay, at)) {
+            self.drop_sheet
+                .set(with(|session| session.cold_drop().job.sheet.clone()));
+            self.save_soon();
+        }
+    }
+
+    /// Changes the cold drop and writes it.
+    pub fn edit_drop(self, change: impl FnOnce(&mut DropSheet)) {
+        self.desk.visit.set_value(None);
+        self.edit_drop_at(|paper| change(&mut paper.sheet), Stay::New);
+    }
+
+    /// Types into a place.
+    pub fn type_entry(self, target: Target, place: Place, entry: Entry) {
+        let stay = if self.desk.visit.get_value() == Some((target, place)) {
             Stay::Same
         } else {
             Stay::New
         };
-        self.desk.visit.set_value(Some(place));
-        self.edit_at(|job| drop(job.entries.put(place, entry)), stay);
+        self.desk.visit.set_value(Some((target, place)));
+        let put = |entries: &mut Entries| drop(entries.put(place, entry));
+        match target {
+            Target::Job => self.edit_at(|job| put(&mut job.entries), stay),
+            Target::Drop => self.edit_drop_at(|paper| put(&mut paper.sheet.entries), stay),
+            Target::Shop => self.edit_shop_at(|shop| put(&mut shop.entries), stay),
+        }
     }
 
     /// The hand goes elsewhere: what is typed next is a change of its own.
@@ -153,207 +149,107 @@ impl State {
         self.desk.visit.set_value(None);
     }
 
-    /// Writes the open job as soon as the change is painted: a key shows at
+    /// Writes what is changed as soon as the change is painted: a key shows at
     /// once, and is "saved" when it is. What leaves the job or the page writes
     /// it first ([`State::flush`]).
-    fn save_soon(self, stay: Stay) {
-        match self.desk.waits.get_value() {
-            None => {
-                self.desk.waits.set_value(Some(stay));
-                keeper::begins(self);
-                browser::after_paint(move || self.flush());
-            }
-            Some(_) if stay == Stay::New => self.desk.waits.set_value(Some(stay)),
-            Some(_) => {}
+    fn save_soon(self) {
+        self.keeping.set(keeper::Keeping::Writing);
+        if !self.desk.waits.get_value() {
+            self.desk.waits.set_value(true);
+            browser::after_paint(move || self.flush());
         }
     }
 
     /// Writes what waits for the paint.
     pub fn flush(self) {
-        if let Some(stay) = self.desk.waits.get_value() {
-            self.desk.waits.set_value(None);
-            self.note(stay);
-            self.save_open();
+        if self.desk.waits.get_value() {
+            self.desk.waits.set_value(false);
+            let told = with(|session| session.flush(&Local, browser::now()));
+            self.show(told);
+            self.kept();
         }
     }
 
-    /// Notes a change in the history and the job's ledger.
-    fn note(self, stay: Stay) {
-        let at = browser::now();
-        // Without a word to who watches the job: nothing that is shown changes.
-        self.open.update_untracked(|open| {
-            self.desk.history.update_value(|history| {
-                if let (Some(open), Some(history)) = (open, history) {
-                    history.note(&mut open.job, at, stay);
-                }
-            });
-        });
+    /// Something was noted and written.
+    fn kept(self) {
         self.show_history();
-    }
-
-    /// Writes the open job, now; takes in first what another tab wrote.
-    fn save_open(self) {
-        self.take_in_newer();
-        let Some(document) = self.open_document() else {
-            return;
-        };
-        self.desk.wrote.set_value(true);
-        let row = Row::of(&document).unwrap_or_default().bytes();
-        let text = write(&document);
-        self.open.update_untracked(|open| {
-            if let Some(open) = open {
-                let name = format!("{JOBS}{}", open.id);
-                open.sequence = keeper::keep(self, name, &text, row, open.sequence);
-                open.unknown = document.unknown;
-                self.desk.base.set_value(Some(open.job.clone()));
-                let history = self
-                    .desk
-                    .history
-                    .with_value(|history| history.as_ref().map(History::text));
-                browser::set_session_text(&history_key(&open.id), &history.unwrap_or_default());
-            }
+        let own = with(|session| {
+            let id = session.job().map(|open| open.id.clone());
+            id.zip(session.history())
         });
-    }
-
-    /// Takes in what another tab wrote into local storage since; says whether
-    /// there was anything.
-    fn take_in_newer(self) -> bool {
-        let Some((name, sequence)) = self.open.with_untracked(|open| {
-            open.as_ref()
-                .map(|o| (format!("{JOBS}{}", o.id), o.sequence))
-        }) else {
-            return false;
-        };
-        let newer = slots::peek(&Local, &name)
-            .filter(|peek| peek.sequence > sequence)
-            .and_then(|_| slots::newest_content(&Local, &name));
-        newer.is_some_and(|content| self.take_in(&content, From::Base))
-    }
-
-    /// Joins a slot of the open job that was written elsewhere.
-    fn take_in(self, content: &str, from: From) -> bool {
-        let Some(slot) = read_slot(content) else {
-            return false;
-        };
-        let base = self.desk.base.get_value();
-        let mut taken = false;
-        self.open.update(|open| {
-            let (Some(open), Some(base)) = (open, base) else {
-                return;
-            };
-            let Some(theirs) = library::open_slot(&open.id, &slot) else {
-                return;
-            };
-            open.job = match from {
-                From::Base => merge_since(&base, &open.job, &theirs.job),
-                From::Apart => merge_jobs(&open.job, &theirs.job),
-            };
-            open.sequence = open.sequence.max(slot.sequence);
-            open.unknown = theirs.unknown;
-            self.desk.base.set_value(Some(theirs.job));
-            self.desk.history.update_value(|history| {
-                if let Some(history) = history {
-                    history.take_over(&open.job);
-                }
-            });
-            taken = true;
-        });
-        taken
+        if let Some((id, history)) = own {
+            browser::set_session_text(&history_key(&id), &history);
+        }
+        keeper::run(self);
     }
 
     /// Another tab changed local storage.
     pub fn heard(self, key: Option<String>) {
-        let id = key.as_deref().and_then(slots::id_of);
-        library::forget_row(id.as_deref());
-        let Some(id) = id else {
-            return;
-        };
-        if self
-            .open
-            .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == id))
-        {
-            self.flush();
-            self.take_in_newer();
-        }
-        if matches!(self.route.get_untracked(), Route::Jobs | Route::Engines) {
-            self.scan();
-        }
-    }
-
-    /// The second store has another slot of a job than the one known here:
-    /// newer after a crash, or another tab's that was there first. Where the job
-    /// is open it is joined; what was typed here is written again.
-    pub fn found_other(self, id: &str, content: &str) {
-        if !self.is_open(id) {
-            return;
-        }
         self.flush();
-        let ours = self.desk.wrote.get_value();
-        let from = if ours { From::Apart } else { From::Base };
-        if self.take_in(content, from) && ours {
-            self.save_open();
-        }
+        let told = with(|session| session.heard(key.as_deref(), &Local, browser::now()));
+        self.show(told);
+        keeper::run(self);
     }
 
-    fn is_open(self, id: &str) -> bool {
-        self.open
-            .with_untracked(|open| open.as_ref().is_some_and(|open| open.id == id))
+    /// The person comes back to the tab.
+    pub fn comes_back(self) {
+        self.flush();
+        let told = with(|session| session.comes_back(&Local, browser::now()));
+        self.show(told);
+        keeper::run(self);
     }
 
-    fn step_back(self, step: fn(&mut History, &mut Job, u64) -> Option<Spot>) -> Option<Place> {
+    fn step_back(self, target: Target, is_redo: bool) -> Option<Place> {
         self.flush();
         self.desk.visit.set_value(None);
         let at = browser::now();
-        let mut spot = None;
-        self.open.update(|open| {
-            self.desk.history.update_value(|history| {
-                if let (Some(open), Some(history)) =
-                    (open.as_mut().filter(|o| !o.read_only), history)
-                {
-                    spot = step(history, &mut open.job, at);
-                }
-            });
-        });
-        if spot.is_some() {
-            self.save_open();
-        }
-        self.show_history();
+        let (spot, told) = with(|session| session.step(which(target), is_redo, &Local, at));
+        self.show(told);
+        self.kept();
         match spot? {
             Spot::Reading(place) => Some(place),
             _ => None,
         }
     }
 
+    /// Takes the last change of a target back; says at which reading it was.
+    pub fn undo(self, target: Target) -> Option<Place> {
+        self.step_back(target, false)
+    }
+
     /// Takes the last change of the job back; says at which reading it was.
     pub fn undo_job(self) -> Option<Place> {
-        self.step_back(History::undo)
+        self.step_back(Target::Job, false)
     }
 
     /// Does the last change again that was taken back.
     pub fn redo_job(self) -> Option<Place> {
-        self.step_back(History::redo)
+        self.step_back(Target::Job, true)
     }
 
     /// Puts the open job into the bin, or takes it out.
     pub fn bin(self, into: bool) {
         self.flush();
-        self.open.update(|open| {
-            if let Some(open) = open.as_mut().filter(|o| !o.read_only) {
-                if into {
-                    open.unknown
-                        .insert(BINNED.to_owned(), browser::now().into());
-                } else {
-                    open.unknown.remove(BINNED);
-                }
-            }
-        });
-        self.save_open();
+        let told = with(|session| session.bin(into, &Local, browser::now()));
+        self.show(told);
+        self.kept();
+    }
+
+    /// Keeps the open job anew that another tab took out.
+    pub fn keep_anew(self) {
+        let told = with(|session| session.keep_anew(&Local, browser::now()));
+        self.show(told);
+        self.kept();
     }
 
     /// Chooses one of the values of a place that has more than one.
-    pub fn choose(self, path: &str, which: usize) {
+    pub fn choose(self, target: Target, path: &str, value: usize) {
         self.flush();
-        self.edit(|job| choose(job, path, which));
+        let chosen = (path, value);
+        let at = browser::now();
+        let told = with(|session| session.choose(which(target), chosen, &Local, at));
+        self.show(told);
+        self.kept();
     }
 
     /// Begins a job and goes to it.
@@ -375,17 +271,9 @@ impl State {
             (false, true) => View::Whole(None),
             (false, false) => View::Cylinder(None, None),
         };
-        self.put_on_desk(Some(OpenJob {
-            id: id.clone(),
-            job,
-            sequence: 0,
-            created: browser::now(),
-            changed: browser::now(),
-            unknown: serde_json::Map::new(),
-            read_only: false,
-            repairs: Vec::new(),
-        }));
-        self.save_open();
+        with(|session| session.begin(&Local, id.clone(), job, browser::now()));
+        self.open.set(with(|session| session.job().cloned()));
+        self.kept();
         browser::go(&Route::Job { id, view }.address());
     }
 }

@@ -1,36 +1,20 @@
 //! What is in the store: jobs that read, jobs that do not, the shop's settings.
 //! Reads only; nothing here writes.
 
+use crate::keeper::with;
 use crate::storage::local::Local;
-use crate::storage::slots::{self, JOBS, SHOP, Slot};
 use coldseat_core::document::row::Row;
-use coldseat_core::document::slot::read_slot;
-use coldseat_core::document::{Body, Repair, Restored, Shop, Unreadable, restore};
+use coldseat_core::document::slot::{peek_slot, read_slot};
+use coldseat_core::document::{Restored, Unreadable, restore};
 use coldseat_core::job::Job;
-use coldseat_core::numerics::order::in_order;
+use coldseat_core::numerics::order::{each_once, in_order};
+use coldseat_core::storage::Open;
+use coldseat_core::storage::slots::{self, JOBS};
 use litemap::LiteMap;
 use std::cell::RefCell;
 
 /// The open job.
-#[derive(Clone, Debug, PartialEq)]
-pub struct OpenJob {
-    /// Its key in the store.
-    pub id: String,
-    /// The job.
-    pub job: Job,
-    /// Sequence number of the slot it was read from or written to.
-    pub sequence: u64,
-    /// Its envelope, the body left out.
-    pub created: u64,
-    /// When it was changed last, as it was read.
-    pub changed: u64,
-    /// What of the envelope is unknown here.
-    pub unknown: serde_json::Map<String, serde_json::Value>,
-    /// Written by a later version: not to be changed.
-    pub read_only: bool,
-    /// What was repaired when it was read.
-    pub repairs: Vec<Repair>,
-}
+pub type OpenJob = Open<Job>;
 
 /// A line of the list of jobs.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,7 +52,7 @@ pub fn forget_row(id: Option<&str>) {
     });
 }
 
-/// All jobs of local storage, and everything that could not be read.
+/// All jobs of both stores, and everything that could not be read.
 #[must_use]
 pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
     let mut jobs = Vec::new();
@@ -80,7 +64,8 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
             why: Unreadable::Torn,
         })
         .collect();
-    for id in slots::job_ids(&Local) {
+    let ids = slots::job_ids(&Local);
+    for id in ids.iter().cloned() {
         let name = format!("{JOBS}{id}");
         let row = ROWS.with_borrow(|rows| rows.get(&id).cloned()).or_else(|| {
             let peek = slots::peek(&Local, &name)?;
@@ -119,19 +104,65 @@ pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
         }));
         jobs.extend(listed);
     }
+    jobs.extend(elsewhere(&ids));
     (jobs, damaged)
 }
 
-/// The documents of all jobs of local storage.
-#[must_use]
-pub fn all_texts() -> Vec<String> {
-    slots::job_ids(&Local)
-        .into_iter()
-        .filter_map(|id| {
-            let content = slots::newest_content(&Local, &format!("{JOBS}{id}"))?;
-            Some(read_slot(&content)?.text)
+/// Jobs that local storage has not: in the second store, or under way.
+fn elsewhere(here: &[String]) -> Vec<Listed> {
+    let mut rows: LiteMap<String, Row> = LiteMap::new_vec();
+    let id_of = |name: &str| {
+        let id = name.strip_prefix(JOBS)?;
+        here.binary_search_by(|one| one.as_str().cmp(id))
+            .is_err()
+            .then(|| id.to_owned())
+    };
+    with(|session| {
+        for head in session.keeper().heads() {
+            if let Some((id, row)) = id_of(&head.name).zip(Row::from_bytes(&head.row)) {
+                rows.insert(id, row);
+            }
+        }
+        for (name, content) in session.keeper().all_held() {
+            let row = peek_slot(&content).and_then(|peek| Row::from_bytes(&peek.row));
+            if let Some((id, row)) = id_of(&name).zip(row) {
+                rows.insert(id, row);
+            }
+        }
+    });
+    rows.into_iter()
+        .map(|(id, row)| Listed {
+            id,
+            row,
+            newer: false,
         })
         .collect()
+}
+
+/// Names of all documents of this device, in whichever store.
+#[must_use]
+pub fn all_names() -> Vec<String> {
+    let mut names = slots::names(&Local);
+    with(|session| {
+        names.extend(session.keeper().heads().map(|head| head.name.clone()));
+        names.extend(
+            session
+                .keeper()
+                .all_held()
+                .into_iter()
+                .map(|(name, _)| name),
+        );
+    });
+    each_once(names)
+}
+
+/// The document under a name, as far as it is at hand.
+#[must_use]
+pub fn text_at_hand(name: &str) -> Option<String> {
+    let copies = with(|session| session.keeper().copies(&Local, name));
+    copies
+        .iter()
+        .find_map(|content| Some(read_slot(content)?.text))
 }
 
 /// Newest first.
@@ -141,53 +172,6 @@ pub fn sorted(jobs: Vec<Listed>) -> Vec<Listed> {
         let (a, b) = (&a.row, &b.row);
         b.changed.cmp(&a.changed).then(a.name.cmp(&b.name))
     })
-}
-
-/// A job out of the store; the newest whole slot that reads.
-#[must_use]
-pub fn read_job(id: &str) -> Option<OpenJob> {
-    let loaded = slots::load(&Local, &format!("{JOBS}{id}")).ok()?;
-    loaded.whole.iter().find_map(|slot| open_slot(id, slot))
-}
-
-/// A job out of a slot.
-#[must_use]
-pub fn open_slot(id: &str, slot: &Slot) -> Option<OpenJob> {
-    let (document, repairs, read_only) = match restore(&slot.text) {
-        Restored::Valid(document) => (document, Vec::new(), false),
-        Restored::Repaired(document, repairs) => (document, repairs, false),
-        Restored::Newer { readable, .. } => (readable?, Vec::new(), true),
-        Restored::Unreadable(_) => return None,
-    };
-    let Body::Job(job) = document.body else {
-        return None;
-    };
-    Some(OpenJob {
-        id: id.to_owned(),
-        job: *job,
-        sequence: slot.sequence,
-        created: document.created,
-        changed: document.changed,
-        unknown: document.unknown,
-        read_only,
-        repairs,
-    })
-}
-
-/// The shop's settings.
-#[must_use]
-pub fn read_shop() -> Option<Shop> {
-    let loaded = slots::load(&Local, SHOP).unwrap_or_default();
-    loaded
-        .whole
-        .iter()
-        .find_map(|slot| match restore(&slot.text) {
-            Restored::Valid(d) | Restored::Repaired(d, _) => match d.body {
-                Body::Shop(shop) => Some(shop),
-                Body::Job(_) => None,
-            },
-            _ => None,
-        })
 }
 
 fn head(id: &str, text: &str) -> Result<Listed, Unreadable> {

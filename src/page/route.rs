@@ -2,6 +2,7 @@
 //! router.
 
 use coldseat_core::job::step::StepId;
+use coldseat_core::storage::is_id;
 
 /// Where the page is.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,12 +114,6 @@ impl Route {
             },
         }
     }
-}
-
-/// Keys of jobs: letters and digits, short.
-#[must_use]
-pub fn is_id(id: &str) -> bool {
-    (1..=40).contains(&id.len()) && id.bytes().all(|b| b.is_ascii_alphanumeric())
 }
 
 #[cfg(test)]

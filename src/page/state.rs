@@ -3,14 +3,13 @@
 
 use crate::browser;
 use crate::desk::Desk;
-use crate::keeper::{self, Keeping};
+use crate::keeper::{self, Keeping, with};
 use crate::library::{self, Kept, Listed, OpenJob};
 use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::storage::local::Local;
-use crate::storage::slots::SHOP;
 use coldseat_core::document::link::{LinkFault, MARK, Shared};
-use coldseat_core::document::{Body, Document, Shop, write};
+use coldseat_core::document::{ColdDropPaper, Shop};
 use coldseat_core::job::assess::{Whole, assess, assess_whole};
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
@@ -18,8 +17,6 @@ use coldseat_core::job::engine::presets;
 use coldseat_core::job::field::Scope;
 use coldseat_core::job::verdict::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
-use coldseat_core::materials::MaterialId;
-use coldseat_core::numerics::order::each_once;
 use leptos::prelude::*;
 use std::sync::Arc;
 use std::time::Duration;
@@ -46,9 +43,6 @@ pub enum Store {
     Full,
 }
 
-/// A place before it was changed, for undo.
-type Before = (Target, Place, Option<Entry>);
-
 /// Everything.
 #[derive(Clone, Copy)]
 pub struct State {
@@ -68,8 +62,8 @@ pub struct State {
     pub store: RwSignal<Store>,
     /// How far what was typed last has come.
     pub keeping: RwSignal<Keeping>,
-    /// Jobs that only the second store has.
-    pub far: RwSignal<Vec<Listed>>,
+    /// What was to be taken out for good is still there: the second store refused.
+    pub not_destroyed: RwSignal<bool>,
     /// The second store is being looked into.
     pub looking: RwSignal<bool>,
     /// Jobs whose newer copy came out of the second store.
@@ -106,11 +100,7 @@ pub struct State {
     pub now: RwSignal<u64>,
     /// The open job's history, its last written state, what waits.
     pub desk: Desk,
-    undo: RwSignal<Vec<Before>>,
 }
-
-/// Most steps that undo goes back.
-const UNDO_MOST: usize = 200;
 
 /// So long after the last key a reading counts as whole.
 const HALF_TYPED: Duration = Duration::from_millis(1000);
@@ -146,11 +136,11 @@ impl State {
             jobs: RwSignal::new(Vec::new()),
             kept: RwSignal::new(Vec::new()),
             open,
-            shop: RwSignal::new(fresh_shop(UnitSystem::Inch)),
-            drop_sheet: RwSignal::new(fresh_drop(UnitSystem::Inch)),
+            shop: RwSignal::new(with(|session| session.shop().job.clone())),
+            drop_sheet: RwSignal::new(with(|session| session.cold_drop().job.sheet.clone())),
             store: RwSignal::new(Store::Works),
             keeping: RwSignal::new(Keeping::Idle),
-            far: RwSignal::new(Vec::new()),
+            not_destroyed: RwSignal::new(false),
             looking: RwSignal::new(true),
             brought_back: RwSignal::new(Vec::new()),
             update_ready: RwSignal::new(false),
@@ -167,16 +157,16 @@ impl State {
             shared: RwSignal::new(None),
             links: RwSignal::new(0),
             now: RwSignal::new(browser::now()),
-            undo: RwSignal::new(Vec::new()),
             desk: Desk::new(),
         };
         if !Local::is_there() {
             state.store.set(Store::Blocked);
         }
-        state.load_shop();
+        state.show_shop();
         state.scan();
         state.arrive();
-        wasm_bindgen_futures::spawn_local(keeper::catch_up(state));
+        keeper::run(state);
+        keeper::keep_trying(state);
         state
     }
 
@@ -212,16 +202,9 @@ impl State {
                 .open
                 .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == *id));
             if !is_open {
-                let opened = library::read_job(id);
-                let far = opened.is_none()
-                    && self
-                        .far
-                        .with_untracked(|far| far.iter().any(|j| j.id == *id));
-                if far {
-                    keeper::fetch(self, id.clone());
-                }
-                self.undo.set(Vec::new());
-                self.put_on_desk(opened);
+                let may = self.open_job(id);
+                self.looking
+                    .set(may && self.open.with_untracked(Option::is_none));
             }
         }
         self.close_pad();
@@ -236,44 +219,17 @@ impl State {
 
     /// Looks at every key of the store.
     pub fn scan(self) {
-        let (mut jobs, kept) = library::scan();
-        self.far.with_untracked(|far| {
-            let there = each_once(jobs.iter().map(|j| j.id.clone()).collect());
-            jobs.extend(
-                far.iter()
-                    .filter(|j| there.binary_search(&j.id).is_err())
-                    .cloned(),
-            );
-        });
+        let (jobs, kept) = library::scan();
         self.jobs.set(library::sorted(jobs));
         self.kept.set(kept);
     }
 
-    fn load_shop(self) {
-        if let Some(shop) = library::read_shop() {
-            self.drop_sheet.set(fresh_drop(shop.units));
-            self.pad_on
-                .set(shop.unknown.get("pad").and_then(serde_json::Value::as_bool) != Some(false));
-            self.feedback.set(
-                shop.unknown
-                    .get("feedback")
-                    .and_then(serde_json::Value::as_bool)
-                    != Some(false),
-            );
-            self.shop.set(shop);
-        }
-    }
-
-    fn save_shop(self) {
-        let shop = self.shop.get_untracked();
-        let text = write(&Document::new(Body::Shop(shop), browser::now()));
-        keeper::keep(self, SHOP.to_owned(), &text, Vec::new(), 0);
-    }
-
-    /// Changes the shop's settings and writes them.
-    pub fn edit_shop(self, change: impl FnOnce(&mut Shop)) {
-        self.shop.update(change);
-        self.save_shop();
+    /// Shows the settings as they are kept.
+    pub(crate) fn show_shop(self) {
+        let shop = with(|session| session.shop().job.clone());
+        self.pad_on.set(shop.pad != Some(false));
+        self.feedback.set(shop.feedback != Some(false));
+        self.shop.set(shop);
     }
 
     /// Units of a target.
@@ -334,7 +290,7 @@ impl State {
     fn change_entries(self, target: Target, change: impl FnOnce(&mut Entries)) {
         match target {
             Target::Job => self.edit(|job| change(&mut job.entries)),
-            Target::Drop => self.drop_sheet.update(|d| change(&mut d.entries)),
+            Target::Drop => self.edit_drop(|drop| change(&mut drop.entries)),
             Target::Shop => self.edit_shop(|shop| change(&mut shop.entries)),
         }
     }
@@ -346,29 +302,7 @@ impl State {
         }
         let unit = place.field.unit(untrack(|| self.units(target)));
         let entry = Entry::new(text, unit, browser::now());
-        if target == Target::Job {
-            self.type_entry(place, entry);
-            return;
-        }
-        let before = untrack(|| {
-            self.with_sheet(target, |sheet| sheet.entries.get(place).cloned())
-                .flatten()
-        });
-        self.undo.update(|undo| {
-            // One step back per stay at a place, not per key.
-            let same = undo
-                .last()
-                .is_some_and(|(t, p, _)| (*t, *p) == (target, place));
-            if !same {
-                undo.push((target, place, before));
-                if undo.len() > UNDO_MOST {
-                    undo.remove(0);
-                }
-            }
-        });
-        self.change_entries(target, |entries| {
-            entries.put(place, entry);
-        });
+        self.type_entry(target, place, entry);
     }
 
     /// A key came: what is typed is not whole before the hand rests or goes on.
@@ -394,19 +328,6 @@ impl State {
     /// Says that a questioned value is meant.
     pub fn keep(self, target: Target, place: Place) {
         self.change_entries(target, |entries| entries.keep(place));
-    }
-
-    /// Takes the last change of a target back; says at which place it was.
-    pub fn undo(self, target: Target) -> Option<Place> {
-        if target == Target::Job {
-            return self.undo_job();
-        }
-        let (target, place, before) = self.undo.try_update(Vec::pop).flatten()?;
-        let blank = Entry::new("", place.field.unit(UnitSystem::Inch), 0);
-        self.change_entries(target, |entries| {
-            entries.put(place, before.unwrap_or(blank));
-        });
-        Some(place)
     }
 
     /// The hand comes to a place.
@@ -461,23 +382,8 @@ impl State {
     }
 }
 
-/// Settings of a shop that has set nothing.
-#[must_use]
-pub fn fresh_shop(units: UnitSystem) -> Shop {
-    Shop {
-        units,
-        entries: Entries::default(),
-        unknown: serde_json::Map::new(),
-    }
-}
-
 /// The cold drop as it opens: nothing typed, usual values stand and are told.
 #[must_use]
 pub fn fresh_drop(units: UnitSystem) -> DropSheet {
-    DropSheet {
-        entries: Entries::default(),
-        units,
-        sleeve_material: MaterialId::GrayIron,
-        block_material: MaterialId::GrayIron,
-    }
+    ColdDropPaper::fresh(units).sheet
 }

@@ -4,7 +4,9 @@
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 use coldseat_core::document::edit::{History, Stay};
+use coldseat_core::document::pen::Pen;
 use coldseat_core::document::{Body, Restored, restore, write};
+use coldseat_core::job::ledger::Writer;
 use coldseat_core::job::{Entry, Field, Place};
 use coldseat_core::quantity::parse::Unit;
 use serde_json::json;
@@ -80,9 +82,10 @@ fn changed_elsewhere(text: &str, reading: &str, at: u64) -> String {
     let Body::Job(job) = &mut document.body else {
         panic!("no job");
     };
-    let mut history = History::of(job);
+    let mut history = History::of(&**job);
     job.entries.put(PLACE, Entry::new(reading, Unit::Inch, at));
-    history.note(job, at, Stay::New);
+    let mut pen = Pen::new(Writer::of(7, 7));
+    history.note(&mut **job, &mut pen, at, Stay::New);
     write(&document)
 }
 

@@ -160,7 +160,10 @@ async fn a_job_that_does_not_fit_local_storage_moves_to_where_there_is_room() ->
             catch { text = text.slice(0, text.length >> 1); }
         }";
     page.script(fill, vec![]).await?;
-    type_and_wait(page, "0.3055").await?;
+    page.write(containing(READING), "0.3055").await?;
+    page.press(Key::Enter).await?;
+    keeping(page, "saved in one of two stores").await?;
+    page.says("The quick store of this browser is full").await?;
     page.reload().await?;
     assert_eq!(page.value(containing(READING)).await?, "0.3055");
     page.go("#/").await?;

@@ -1,18 +1,17 @@
-//! Taking back and doing again, over everything of a job: readings, marks,
+//! Taking back and doing again, over everything of a document: readings, marks,
 //! names, the engine, the joining of a copy.
 //!
 //! A step is what differs between two states, value by value. Taking back
 //! touches only what still is as the step left it, so that a change made
-//! meanwhile elsewhere stays. A reading that comes back is as it was typed; if
-//! another copy may have been told that it was replaced, its time is that of its
-//! coming back.
+//! meanwhile elsewhere stays. A reading that comes back is as it was typed; it is
+//! set anew, so that copies which have been told that it was replaced take it.
 
 use super::flat::{Flat, flat};
-use super::ledger::{Change, changes, note, settle};
-use super::merge::{Spot, job_from, spot};
-use super::write::job_value;
-use crate::job::ledger::Ledger;
-use crate::job::{Job, Millis};
+use super::ledger::{Change, Hand, alike, changes, set_down};
+use super::merge::{Spot, choose, spot};
+use super::paper::{Paper, of_flat};
+use super::pen::Pen;
+use crate::job::Millis;
 use serde_json::Value;
 
 /// Steps that are kept.
@@ -20,7 +19,7 @@ const STEPS_MOST: usize = 200;
 
 type Step = Vec<Change>;
 
-/// The open job's history, and its state at the last look.
+/// The history of an open document, and its state at the last look.
 #[derive(Clone, Debug, PartialEq)]
 pub struct History {
     now: Flat,
@@ -37,59 +36,87 @@ pub enum Stay {
     New,
 }
 
+/// What was found when a document was looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Noted {
+    /// Nothing was changed.
+    Nothing,
+    /// What was changed is noted.
+    Changed,
+    /// It is noted, and the document shows something else than was set.
+    Shows,
+}
+
 impl History {
     /// A history that begins here.
     #[must_use]
-    pub fn of(job: &Job) -> Self {
+    pub fn of<P: Paper>(paper: &P) -> Self {
         Self {
-            now: flat(&job_value(job)),
+            now: flat(&paper.value()),
             undo: Vec::new(),
             redo: Vec::new(),
         }
     }
 
     /// Notes what was changed since the last look, in the history and in the
-    /// job's ledger. Says whether anything was.
-    pub fn note(&mut self, job: &mut Job, at: Millis, stay: Stay) -> bool {
-        let after = flat(&job_value(job));
+    /// document's ledger.
+    pub fn note<P: Paper>(
+        &mut self,
+        paper: &mut P,
+        pen: &mut Pen,
+        at: Millis,
+        stay: Stay,
+    ) -> Noted {
+        let after = flat(&paper.value());
         let mut step = changes(&self.now, &after);
         self.now = after;
         if step.is_empty() {
-            return false;
+            return Noted::Nothing;
         }
         self.redo.clear();
-        // Key by key is one step, and only the value before the first key was
-        // ever anyone's.
-        if stay == Stay::Same
-            && let ([change], Some([last])) = (
-                step.as_mut_slice(),
-                self.undo.last_mut().map(Vec::as_mut_slice),
-            )
-            && change.path == last.path
-        {
-            last.after = change.after.take();
-            return true;
-        }
-        for change in &step {
-            note(&mut job.ledger, change, at);
-        }
-        self.settle(job, &mut step, at);
-        self.push(step);
-        true
-    }
-
-    /// Brings what was set into order with what stands beside it.
-    fn settle(&mut self, job: &mut Job, step: &mut Step, at: Millis) {
-        let mut ledger = job.ledger.clone();
-        let mut any = false;
-        for change in step {
-            if settle(&mut ledger, &change.path, &mut change.after, at) {
+        let goes_on = stay == Stay::Same
+            && matches!(
+                (step.as_slice(), self.undo.last().map(Vec::as_slice)),
+                ([change], Some([last])) if change.path == last.path
+            );
+        let hand = if goes_on { Hand::Stays } else { Hand::Comes };
+        let mut noted = Noted::Changed;
+        for change in &mut step {
+            if set_down(paper.ledger_mut(), change, pen, at, hand) {
                 set(&mut self.now, &change.path, change.after.clone());
-                any = true;
+                noted = Noted::Shows;
             }
         }
-        if any {
-            *job = job_from(&self.now, &ledger);
+        if noted == Noted::Shows {
+            *paper = of_flat(&self.now, paper.ledger().clone());
+        }
+        // Key by key is one step back, to the value before the first key.
+        match (
+            self.undo.last_mut().map(Vec::as_mut_slice),
+            step.as_mut_slice(),
+        ) {
+            (Some([last]), [change]) if goes_on => last.after = change.after.take(),
+            _ => self.push(step),
+        }
+        noted
+    }
+
+    /// Chooses one of the values of a place that has more than one, as a step of
+    /// this history ([`choose`]).
+    pub fn choose<P: Paper>(
+        &mut self,
+        paper: &mut P,
+        pen: &mut Pen,
+        at: Millis,
+        (path, which): (&str, usize),
+    ) {
+        choose(paper, path, which, pen, at);
+        let after = flat(&paper.value());
+        let step = changes(&self.now, &after);
+        self.now = after;
+        if !step.is_empty() {
+            self.redo.clear();
+            self.push(step);
         }
     }
 
@@ -101,8 +128,8 @@ impl History {
     }
 
     /// Takes a state over that came from elsewhere: no step of this history.
-    pub fn take_over(&mut self, job: &Job) {
-        self.now = flat(&job_value(job));
+    pub fn take_over<P: Paper>(&mut self, paper: &P) {
+        self.now = flat(&paper.value());
     }
 
     /// Whether there is a step to take back.
@@ -118,7 +145,7 @@ impl History {
     }
 
     /// Takes the last step back; says where it was.
-    pub fn undo(&mut self, job: &mut Job, at: Millis) -> Option<Spot> {
+    pub fn undo<P: Paper>(&mut self, paper: &mut P, pen: &mut Pen, at: Millis) -> Option<Spot> {
         let step = self.undo.pop()?;
         let back: Step = step
             .iter()
@@ -128,47 +155,37 @@ impl History {
                 after: change.before.clone(),
             })
             .collect();
-        self.apply(job, &back, at);
+        self.apply(paper, &back, pen, at);
         self.redo.push(step);
-        self.spot_of(&back)
+        spot_of(&back)
     }
 
     /// Does the last step that was taken back again; says where it was.
-    pub fn redo(&mut self, job: &mut Job, at: Millis) -> Option<Spot> {
+    pub fn redo<P: Paper>(&mut self, paper: &mut P, pen: &mut Pen, at: Millis) -> Option<Spot> {
         let step = self.redo.pop()?;
-        self.apply(job, &step, at);
-        let spot = self.spot_of(&step);
+        self.apply(paper, &step, pen, at);
+        let spot = spot_of(&step);
         self.push(step);
         spot
     }
 
-    fn spot_of(&self, step: &Step) -> Option<Spot> {
-        step.first().map(|change| spot(&change.path))
-    }
-
-    fn apply(&mut self, job: &mut Job, step: &Step, at: Millis) {
-        let mut values = flat(&job_value(job));
-        let mut ledger: Ledger = job.ledger.clone();
+    fn apply<P: Paper>(&mut self, paper: &mut P, step: &Step, pen: &mut Pen, at: Millis) {
+        let mut values = flat(&paper.value());
+        let mut ledger = paper.ledger().clone();
         for change in step {
-            if !alike(values.get(&change.path), change.before.as_ref()) {
+            let there = values.get(&change.path);
+            if !alike(there, change.before.as_ref()) || alike(there, change.after.as_ref()) {
                 continue;
             }
-            let before = values.get(&change.path).cloned();
-            let mut after = change.after.clone();
-            note(
-                &mut ledger,
-                &Change {
-                    path: change.path.clone(),
-                    before,
-                    after: after.clone(),
-                },
-                at,
-            );
-            settle(&mut ledger, &change.path, &mut after, at);
-            set(&mut values, &change.path, after);
+            let mut change = Change {
+                before: there.cloned(),
+                ..change.clone()
+            };
+            set_down(&mut ledger, &mut change, pen, at, Hand::Comes);
+            set(&mut values, &change.path, change.after);
         }
-        *job = job_from(&values, &ledger);
-        self.now = flat(&job_value(job));
+        *paper = of_flat(&values, ledger);
+        self.now = flat(&paper.value());
     }
 
     /// As text, for the time until the page is loaded anew.
@@ -194,11 +211,11 @@ impl History {
         Value::from(vec![side(&self.undo), side(&self.redo)]).to_string()
     }
 
-    /// The history of a job out of such a text; anything else is a history
+    /// The history of a document out of such a text; anything else is a history
     /// that begins here.
     #[must_use]
-    pub fn from_text(job: &Job, text: &str) -> Self {
-        let mut history = Self::of(job);
+    pub fn from_text<P: Paper>(paper: &P, text: &str) -> Self {
+        let mut history = Self::of(paper);
         if let Some((undo, redo)) = read(text) {
             history.undo = undo;
             history.redo = redo;
@@ -214,22 +231,8 @@ fn set(values: &mut Flat, path: &str, value: Option<Value>) {
     };
 }
 
-/// Whether two values are the same but for when they were set.
-fn alike(a: Option<&Value>, b: Option<&Value>) -> bool {
-    match (a, b) {
-        (Some(Value::Array(a)), Some(Value::Array(b))) if a.len() > 2 && a.len() == b.len() => {
-            (0..a.len()).all(|i| i == 2 || a.get(i) == b.get(i))
-        }
-        (Some(Value::Object(a)), Some(Value::Object(b))) => {
-            let plain = |o: &serde_json::Map<String, Value>| {
-                let mut o = o.clone();
-                o.remove("at");
-                o
-            };
-            plain(a) == plain(b)
-        }
-        (a, b) => a == b,
-    }
+fn spot_of(step: &Step) -> Option<Spot> {
+    step.first().map(|change| spot(&change.path))
 }
 
 /// A change as it is written: path, before, after.
@@ -257,15 +260,26 @@ fn read(text: &str) -> Option<(Vec<Step>, Vec<Step>)> {
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
+    use crate::job::ledger::{Ledger, Writer};
     use crate::job::step::{Mark, StepId};
-    use crate::job::{Entry, Field, Owner, Place};
+    use crate::job::{Entry, Field, Job, Owner, Place};
     use crate::quantity::parse::Unit;
 
     const BORE: Place = Place::of_cylinder(2, Field::BoreD, 0);
 
-    fn typed(job: &mut Job, history: &mut History, text: &str, at: Millis, stay: Stay) {
+    fn pen() -> Pen {
+        Pen::new(Writer::of(1, 1))
+    }
+
+    fn typed(
+        job: &mut Job,
+        history: &mut History,
+        pen: &mut Pen,
+        (text, at): (&str, Millis),
+        stay: Stay,
+    ) {
         job.entries.put(BORE, Entry::new(text, Unit::Inch, at));
-        assert!(history.note(job, at, stay));
+        assert_eq!(history.note(job, pen, at, stay), Noted::Changed);
     }
 
     #[test]
@@ -273,21 +287,25 @@ mod tests {
         let begun = Demo::InchFive.job(1_700_000_000_000);
         let mut job = begun.clone();
         let mut history = History::of(&job);
-        assert!(!history.note(&mut job, 1, Stay::New));
+        let mut pen = pen();
+        assert_eq!(
+            history.note(&mut job, &mut pen, 1, Stay::New),
+            Noted::Nothing
+        );
         // Three keys of one visit are one step.
         for (text, stay) in [("4", Stay::New), ("4.", Stay::Same), ("4.2", Stay::Same)] {
-            typed(&mut job, &mut history, text, 10, stay);
+            typed(&mut job, &mut history, &mut pen, (text, 10), stay);
         }
         job.set_mark(Owner::Cylinder(2), StepId::Wall, Some(Mark::Done), 20);
-        history.note(&mut job, 20, Stay::New);
+        history.note(&mut job, &mut pen, 20, Stay::New);
         job.customer = "someone else".to_owned();
         job.left_out = vec![4];
-        history.note(&mut job, 30, Stay::New);
+        history.note(&mut job, &mut pen, 30, Stay::New);
         let last = job.clone();
 
         let mut spots = Vec::new();
         while history.can_undo() {
-            spots.push(history.undo(&mut job, 40).unwrap());
+            spots.push(history.undo(&mut job, &mut pen, 40).unwrap());
         }
         assert_eq!(
             spots,
@@ -311,7 +329,7 @@ mod tests {
         };
         assert_eq!(plain(&job), plain(&begun));
         while history.can_redo() {
-            history.redo(&mut job, 50);
+            history.redo(&mut job, &mut pen, 50);
         }
         assert_eq!(plain(&job), plain(&last));
     }
@@ -320,11 +338,12 @@ mod tests {
     fn a_change_made_elsewhere_meanwhile_stays() {
         let mut job = Demo::InchFive.job(0);
         let mut history = History::of(&job);
-        typed(&mut job, &mut history, "4.2", 10, Stay::New);
+        let mut pen = pen();
+        typed(&mut job, &mut history, &mut pen, ("4.2", 10), Stay::New);
         // The other tab types into the same place.
         job.entries.put(BORE, Entry::new("4.3", Unit::Inch, 20));
         history.take_over(&job);
-        history.undo(&mut job, 30);
+        history.undo(&mut job, &mut pen, 30);
         assert_eq!(job.entries.get(BORE).unwrap().text, "4.3");
     }
 
@@ -333,10 +352,11 @@ mod tests {
         let mut job = Demo::InchFive.job(0);
         let before = job.entries.get(BORE).unwrap().text.clone();
         let mut history = History::of(&job);
-        typed(&mut job, &mut history, "4.2", 10, Stay::New);
+        let mut pen = pen();
+        typed(&mut job, &mut history, &mut pen, ("4.2", 10), Stay::New);
         let mut again = History::from_text(&job, &history.text());
         assert_eq!(again, history);
-        again.undo(&mut job, 20);
+        again.undo(&mut job, &mut pen, 20);
         assert_eq!(job.entries.get(BORE).unwrap().text, before);
         for text in ["", "[]", "[[],[],[]]", "[[[1]],[]]", "{}"] {
             assert!(!History::from_text(&job, text).can_undo(), "{text}");

@@ -8,14 +8,16 @@
 //!
 //! Reading is total and bounded: any text is answered.
 
+use super::Body;
 use super::restore::{Restored, Unreadable, restore};
 use super::slot::{Slot, read_slot, write_slot};
-use super::{Body, VERSION};
 use litemap::LiteMap;
 use serde_json::{Map, Value};
 
 /// Kind of a file of many jobs.
 const JOBS: &str = "coldseat.jobs";
+/// Version of such a file; what its lines hold says its own.
+const VERSION: u64 = 1;
 /// Longer files are not looked into: 32 MiB, about nine thousand jobs of eight
 /// cylinders.
 pub const FILE_MOST: usize = 32 << 20;
@@ -139,33 +141,26 @@ fn found_in_line(line: &str, left: &mut usize) -> Found {
 }
 
 fn found(text: &str) -> Found {
-    let restored = match restore(text) {
-        // The shop's settings are no job.
-        Restored::Valid(document) | Restored::Repaired(document, _)
-            if matches!(document.body, Body::Shop(_)) =>
-        {
-            Restored::Unreadable(Unreadable::NotADocument)
-        }
-        restored => restored,
-    };
+    let restored = restore(text);
     let id = match &restored {
-        Restored::Valid(document) | Restored::Repaired(document, _) => document.unknown.get("id"),
+        Restored::Valid(document) | Restored::Repaired(document, _) => document.id.clone(),
         _ => None,
     };
-    Found {
-        id: id.and_then(Value::as_str).map(str::to_owned),
-        restored,
-    }
+    Found { id, restored }
 }
 
 /// The newest slot of each job in a local storage as it was found.
 fn rescued(kept: &Map<String, Value>) -> Vec<Found> {
     let mut newest: LiteMap<&str, (u64, String)> = LiteMap::new();
     for (key, content) in kept {
-        let Some(id) = key.strip_prefix("coldseat/job/") else {
+        // The name is the key without its slot: of a job `coldseat/job/<id>`.
+        let Some((id, _)) = key
+            .strip_prefix("coldseat/")
+            .and_then(|key| key.rsplit_once('/'))
+        else {
             continue;
         };
-        let id = id.split('/').next().unwrap_or(id);
+        let id = id.strip_prefix("job/").unwrap_or(id);
         if let Some(slot) = content.as_str().and_then(read_slot)
             && newest.get(id).is_none_or(|(best, _)| slot.sequence > *best)
         {
@@ -174,9 +169,17 @@ fn rescued(kept: &Map<String, Value>) -> Vec<Found> {
     }
     newest
         .into_iter()
-        .map(|(id, (_, text))| Found {
-            id: Some(id.to_owned()),
-            ..found(&text)
+        .map(|(id, (_, text))| {
+            let found = found(&text);
+            let is_job = matches!(
+                &found.restored,
+                Restored::Valid(document) | Restored::Repaired(document, _)
+                    if matches!(document.body, Body::Job(_))
+            );
+            Found {
+                id: is_job.then(|| id.to_owned()),
+                ..found
+            }
         })
         .collect()
 }
@@ -194,9 +197,7 @@ mod tests {
             .map(|demo| {
                 let job = demo.job(1_700_000_000_000);
                 let mut document = Document::new(Body::Job(Box::new(job)), 1_700_000_000_000);
-                document
-                    .unknown
-                    .insert("id".to_owned(), format!("{demo:?}").into());
+                document.id = Some(format!("{demo:?}"));
                 write(&document)
             })
             .collect()
@@ -271,6 +272,16 @@ mod tests {
     }
 
     #[test]
+    fn settings_come_with_the_jobs() {
+        let shop = include_str!("../../../tests/golden/shop-v1.json").trim_end();
+        let texts = texts();
+        let all = texts.iter().map(String::as_str).chain([shop]);
+        let found = read_file(&write_jobs(all, 5)).unwrap();
+        assert_eq!((found.len(), jobs(&found)), (3, 3));
+        assert_eq!(found[2].id, None);
+    }
+
+    #[test]
     fn rescued_data_are_read() {
         let text = &texts()[1];
         let slot = |sequence| {
@@ -314,8 +325,6 @@ mod tests {
             why("{\"kind\":\"coldseat.jobs\",\"version\":7}\n2x"),
             FileFault::Newer(7)
         );
-        let shop = include_str!("../../../tests/golden/shop-v1.json");
-        assert_eq!(why(shop), unreadable(Unreadable::NotADocument));
         let newer = texts()[0].replace("\"version\":1", "\"version\":9");
         let found = read_file(&newer).unwrap();
         assert!(matches!(

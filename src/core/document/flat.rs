@@ -1,4 +1,4 @@
-//! The body of a job as single values under paths, and back: what is compared,
+//! The body of a document as single values under paths, and back: what is compared,
 //! joined and taken back is a value, not a document.
 //!
 //! A reading is one value (`entries/3/bore_d/0`), so are what is kept of a step
@@ -7,14 +7,12 @@
 //! texts and empty lists are no values. `/` and `~` in keys are written `~1`
 //! and `~0` (RFC 6901, section 3).
 
+use super::paper::{BIN, LEDGER};
 use serde_json::{Map, Value};
 use std::collections::BTreeMap;
 
 /// Values by path.
 pub(super) type Flat = BTreeMap<String, Value>;
-
-/// Key of the ledger, which is no value of the job.
-pub(super) const LEDGER: &str = "copies";
 
 /// Key of a body that says that it is an engine sheet.
 pub(super) const SHEET: &str = "sheet";
@@ -90,17 +88,10 @@ fn put(flat: &mut Flat, path: String, value: &Value, depth: u8, lists: bool) {
     }
 }
 
-/// The body of values, without a ledger.
-pub(super) fn body(flat: &Flat) -> Map<String, Value> {
-    let mut body = Map::new();
-    for key in ["name", "customer", "note"] {
-        body.insert(key.to_owned(), "".into());
-    }
-    for key in ["engine", "entries", "unlocks"] {
-        body.insert(key.to_owned(), Value::Object(Map::new()));
-    }
-    body.insert("left_out".to_owned(), Value::Array(Vec::new()));
-    for (path, value) in flat {
+/// The body of values, without a ledger; what is blank stands there in any case.
+pub(super) fn body(flat: &Flat, blank: Map<String, Value>) -> Map<String, Value> {
+    let mut body = blank;
+    for (path, value) in flat.iter().filter(|(path, _)| *path != BIN) {
         if place(&mut body, &keys(path), value).is_none() {
             // Two copies of different shape: kept where it can be looked at.
             if let Some(aside) = child(&mut body, ASIDE) {
@@ -149,6 +140,8 @@ fn child<'a>(map: &'a mut Map<String, Value>, key: &str) -> Option<&'a mut Map<S
 #[allow(clippy::unwrap_used)] // a test stops at the first surprise
 mod tests {
     use super::*;
+    use crate::document::paper::Paper;
+    use crate::job::Job;
 
     #[test]
     fn the_golden_job_comes_back_from_its_values() {
@@ -156,7 +149,7 @@ mod tests {
         let whole: Value = serde_json::from_str(text).unwrap();
         let values = flat(&whole["body"]);
         assert_eq!(values["entries/1/sleeve_od/3"][0], "not yet");
-        assert_eq!(Value::Object(body(&values)), whole["body"]);
+        assert_eq!(Value::Object(body(&values, Job::blank())), whole["body"]);
     }
 
     #[test]
@@ -168,11 +161,11 @@ mod tests {
             "set_aside": {"entries.3.bore_d": "gone"},
             "colour/of~it": {"deep": [[[1]]]},
         });
-        assert_eq!(Value::Object(body(&flat(&odd))), odd);
+        assert_eq!(Value::Object(body(&flat(&odd), Job::blank())), odd);
         // A list and a word in the same place: one stands, one is set aside.
         let mut both = flat(&odd);
         both.insert("entries/3/y/0".to_owned(), "here".into());
-        let both = body(&both);
+        let both = body(&both, Job::blank());
         assert_eq!(both["entries"]["3"]["y"], "gone");
         assert_eq!(both["set_aside"]["entries/3/y/0"], "here");
     }

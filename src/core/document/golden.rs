@@ -4,9 +4,11 @@
 #![allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 
 use super::merge::{Spot, choose, conflicts};
+use super::pen::Pen;
 use super::{Body, Document, Restored, restore, write};
 use crate::job::assess::assess;
 use crate::job::demo::Demo;
+use crate::job::ledger::Writer;
 use crate::job::verdict::State;
 use crate::job::{Entry, Field, Job, Owner, Place, Unlock};
 use crate::quantity::parse::Unit;
@@ -27,7 +29,7 @@ fn valid(text: &str) -> Document {
 fn job(document: Document) -> Job {
     match document.body {
         Body::Job(job) => *job,
-        Body::Shop(_) => panic!("a shop, not a job"),
+        Body::Shop(_) | Body::Drop(_) => panic!("no job"),
     }
 }
 
@@ -83,7 +85,7 @@ fn a_shop_of_version_1_reads_and_comes_back_byte_for_byte() {
         index: 0,
     };
     assert_eq!(shop.entries.get(place).unwrap().text, "0,010");
-    assert_eq!(shop.unknown.get("pad"), Some(&false.into()));
+    assert_eq!(shop.pad, Some(false));
 }
 
 #[test]
@@ -103,7 +105,14 @@ fn a_job_of_two_copies_reads_and_comes_back_byte_for_byte() {
             ("4.2569 in".to_owned(), Some(1_700_000_200_000)),
         ]
     );
-    choose(&mut job, "entries/3/bore_d/0", 1);
+    let mut pen = Pen::new(Writer::of(1, 1));
+    choose(
+        &mut job,
+        "entries/3/bore_d/0",
+        1,
+        &mut pen,
+        1_700_000_400_000,
+    );
     assert_eq!(job.entries.get(place).unwrap().text, "4.2569");
     assert_eq!(conflicts(&job).len(), 1);
 }

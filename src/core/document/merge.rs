@@ -1,105 +1,147 @@
-//! Two copies of one job joined, value by value: two phones, two tabs, a file
-//! that went out and came back.
+//! Two copies of one document joined, value by value: two phones, two tabs, a
+//! file that went out and came back.
 //!
 //! Nothing is dropped. A value that one copy replaced knowingly gives way to
 //! what replaced it; values that two people set without knowing of each other
 //! both stay, the later one shown, until one is chosen ([`conflicts`],
 //! [`choose`]). What is blank in one copy only is filled from the other.
 //!
-//! A place holds a set of values, and a set of marks of values replaced; the
-//! joined place is the union of the values without those marked in either. That
-//! is an observed-remove set (M. Shapiro, N. Preguica, C. Baquero, M. Zawirski,
-//! *A comprehensive study of convergent and commutative replicated data types*,
-//! INRIA RR-7506, 2011, section 3.3): joining is commutative, associative and
-//! idempotent, whatever the order in which copies meet. The tests hold it to
-//! that.
+//! Every setting of a value has its writer and its moment (a *dot*), every copy
+//! says up to which moment it has seen each writer. A value stays if both copies
+//! have it, or if the one that lacks it has not seen it. That is the optimised
+//! observed-remove set (A. Bieniusa, M. Zawirski, N. Preguica, M. Shapiro,
+//! C. Baquero, V. Balegas, S. Duarte, *An optimized conflict-free replicated
+//! set*, INRIA RR-8083, 2012) at every place; no ancestor is needed: joining is
+//! commutative, associative and idempotent, whatever the order in which copies
+//! meet. Values of version 1 have no writer: there a mark tells what was
+//! replaced.
 
-use super::flat::{Flat, body, flat, keys};
-use super::ledger::{changes, rival, write_ledger};
-use super::row::BINNED;
-use super::write::{job_value, write_entry_words};
-use super::{Body, Document, read::job_of};
+use super::flat::{flat, keys};
+use super::ledger::{Hand, changes, rival, set_down, sign};
+use super::paper::{BIN, Paper, Values, of_flat, of_values, values};
+use super::pen::Pen;
+use super::write::write_entry_words;
+use super::{Body, Document};
 use crate::job::ledger::{Ledger, Marks, Rival};
 use crate::job::step::StepId;
-use crate::job::{Field, Job, Millis, Owner, Place};
+use crate::job::{Field, Millis, Owner, Place};
 use crate::numerics::order::{each_once, in_order};
 use serde_json::{Map, Value};
 
-/// The values of a job and its ledger.
-fn parts(job: &Job) -> (Flat, &Ledger) {
-    (flat(&job_value(job)), &job.ledger)
+/// All values that stand at a path.
+fn at_path<'a>(own: &'a Values, path: &str) -> impl Iterator<Item = Rival> + use<'a> {
+    let shown = own
+        .flat
+        .get(path)
+        .map(|value| rival(&own.ledger, path, value));
+    let beside = own.ledger.rivals.get(path).into_iter().flatten().cloned();
+    shown.into_iter().chain(beside)
 }
 
-/// A job out of values and a ledger.
-pub(super) fn job_from(values: &Flat, ledger: &Ledger) -> Job {
-    let mut whole = body(values);
-    if let Some(ledger) = write_ledger(ledger) {
-        whole.insert(super::flat::LEDGER.to_owned(), ledger);
+/// Joins the values of two copies.
+pub(super) fn join(a: &Values, b: &Values) -> Values {
+    let mut joined = Values::default();
+    for ledger in [&a.ledger, &b.ledger] {
+        for (writer, span) in &ledger.seen {
+            joined.ledger.see(*writer, *span);
+        }
     }
-    job_of(whole)
-}
-
-/// Joins two copies of a job.
-#[must_use]
-pub fn merge_jobs(a: &Job, b: &Job) -> Job {
-    let ((a, ledger_a), (b, ledger_b)) = (parts(a), parts(b));
-    let mut joined = Flat::new();
-    let mut ledger = Ledger::default();
-    let mut paths: Vec<String> = a.keys().chain(b.keys()).cloned().collect();
-    for one in [ledger_a, ledger_b] {
-        paths.extend(one.rivals.keys().cloned());
-        paths.extend(one.replaced.keys().cloned());
+    let mut paths: Vec<String> = a.flat.keys().chain(b.flat.keys()).cloned().collect();
+    for one in [a, b] {
+        paths.extend(one.ledger.rivals.keys().cloned());
+        paths.extend(one.ledger.replaced.keys().cloned());
     }
-    for path in &each_once(paths) {
-        let of = |own: &Ledger| own.replaced.get(path).cloned().unwrap_or_default();
-        let (marks_a, marks_b) = (of(ledger_a), of(ledger_b));
+    for path in each_once(paths) {
+        let of = |own: &Ledger| own.replaced.get(&path).cloned().unwrap_or_default();
+        let (marks_a, marks_b) = (of(&a.ledger), of(&b.ledger));
         let both = marks_a.as_slice().iter().chain(marks_b.as_slice());
         let marks: Marks = both.copied().collect();
         let mut found: Vec<Rival> = Vec::new();
-        for (values, own) in [(&a, ledger_a), (&b, ledger_b)] {
-            let shown = values.get(path).map(|value| rival(own, path, value));
-            let beside = own.rivals.get(path).into_iter().flatten().cloned();
-            found.extend(shown.into_iter().chain(beside));
+        for (own, other) in [(a, b), (b, a)] {
+            found.extend(at_path(own, &path).filter(|value| {
+                let in_both = || at_path(other, &path).any(|one| one.is(value));
+                match value.by {
+                    Some(writer) => !other.ledger.has_seen(writer, value.time()) || in_both(),
+                    // Without a writer, in the bin only where both copies are.
+                    None if path == BIN => in_both(),
+                    None => !marks.contains(value.mark()),
+                }
+            }));
         }
-        found.retain(|value| !marks.contains(value.mark()));
         let ranked = found
             .into_iter()
             .map(|value| (value.rank(), value))
             .collect();
         let ranked = in_order(ranked, |(a, _), (b, _)| b.cmp(a));
         let mut found: Vec<Rival> = ranked.into_iter().map(|(_, value)| value).collect();
-        found.dedup();
-        if !marks.as_slice().is_empty() {
-            ledger.replaced.insert(path.clone(), marks);
-        }
+        found.dedup_by(|one, before| one.is(before));
         let mut found = found.into_iter();
         if let Some(shown) = found.next() {
             if shown.at > 0 {
-                ledger.stamps.insert(path.clone(), shown.at);
+                joined.ledger.stamps.insert(path.clone(), shown.at);
             }
-            joined.insert(path.clone(), shown.value);
+            if let Some(writer) = shown.by {
+                joined.ledger.by.insert(path.clone(), writer);
+            }
+            joined.flat.insert(path.clone(), shown.value);
         }
         let beside: Vec<Rival> = found.collect();
         if !beside.is_empty() {
-            ledger.rivals.insert(path.clone(), beside);
+            joined.ledger.rivals.insert(path.clone(), beside);
+        }
+        if !marks.as_slice().is_empty() {
+            joined.ledger.replaced.insert(path, marks);
         }
     }
-    job_from(&joined, &ledger)
+    joined
 }
 
-/// Joins two copies of a document; `None` where one is no job.
+/// Joins two copies of a document's body.
+#[must_use]
+pub fn merge_papers<P: Paper>(a: &P, b: &P) -> P {
+    of_values(&join(&values(a, None), &values(b, None))).0
+}
+
+/// Joins a copy with what a writer set in another, begun by itself: what stood
+/// there at its beginning says nothing.
+#[must_use]
+pub fn merge_signed<P: Paper>(copy: &P, begun: &P) -> P {
+    let mut signed = values(begun, None);
+    let by = &signed.ledger.by;
+    signed.flat.retain(|path, _| by.contains_key(path));
+    of_values(&join(&values(copy, None), &signed)).0
+}
+
+/// Joins two copies of a document; `None` where they are of two kinds.
 #[must_use]
 pub fn merge(a: &Document, b: &Document) -> Option<Document> {
-    let (Body::Job(job_a), Body::Job(job_b)) = (&a.body, &b.body) else {
-        return None;
+    match (&a.body, &b.body) {
+        (Body::Job(job), Body::Job(other)) => Some(merged(a, &**job, b, &**other)),
+        (Body::Shop(shop), Body::Shop(other)) => Some(merged(a, shop, b, other)),
+        (Body::Drop(drop), Body::Drop(other)) => Some(merged(a, &**drop, b, &**other)),
+        _ => None,
+    }
+}
+
+fn merged<P: Paper>(a: &Document, body_a: &P, b: &Document, body_b: &P) -> Document {
+    let (of_a, of_b) = (values(body_a, a.binned), values(body_b, b.binned));
+    let joined = join(&of_a, &of_b);
+    let (body, binned) = of_values::<P>(&joined);
+    // The copy that has all of the other was changed last, whatever clocks say.
+    let changed = match (joined == of_a, joined == of_b) {
+        (true, false) => a.changed,
+        (false, true) => b.changed,
+        _ => a.changed.max(b.changed),
     };
-    Some(Document {
+    Document {
         app: a.app.clone().max(b.app.clone()),
         created: a.created.min(b.created),
-        changed: a.changed.max(b.changed),
-        body: Body::Job(Box::new(merge_jobs(job_a, job_b))),
+        changed,
+        id: a.id.clone().max(b.id.clone()),
+        binned,
+        body: body.into_body(),
         unknown: merge_envelopes(&a.unknown, &b.unknown),
-    })
+    }
 }
 
 fn merge_envelopes(a: &Map<String, Value>, b: &Map<String, Value>) -> Map<String, Value> {
@@ -110,10 +152,6 @@ fn merge_envelopes(a: &Map<String, Value>, b: &Map<String, Value>) -> Map<String
         } else {
             None
         };
-        // In the bin only where both copies are.
-        if key == BINNED && !(a.contains_key(key) && b.contains_key(key)) {
-            continue;
-        }
         let later = other.filter(|other| {
             let rank = |v: &Value| (v.as_u64(), v.to_string());
             rank(other) > rank(value)
@@ -125,61 +163,29 @@ fn merge_envelopes(a: &Map<String, Value>, b: &Map<String, Value>) -> Map<String
     joined
 }
 
-/// Takes over what `theirs` changed since `base`, into `mine`, which was made
-/// from the same `base`: two tabs of one device.
-#[must_use]
-pub fn merge_since(base: &Job, mine: &Job, theirs: &Job) -> Job {
-    if base == mine {
-        return theirs.clone();
-    }
-    if base == theirs {
-        return mine.clone();
-    }
-    let (from, _) = parts(base);
-    let ((mut mine, mut ledger_mine), (mut theirs, mut ledger_theirs)) = (
-        (parts(mine).0, mine.ledger.clone()),
-        (parts(theirs).0, theirs.ledger.clone()),
-    );
-    // What one of them left as it was is the other's to say.
-    let paths: Vec<String> = mine.keys().chain(theirs.keys()).cloned().collect();
-    for path in each_once(paths) {
-        let before = from.get(&path);
-        if mine.get(&path) == before {
-            copy(
-                &path,
-                (&theirs, &ledger_theirs),
-                (&mut mine, &mut ledger_mine),
-            );
-        } else if theirs.get(&path) == before {
-            copy(
-                &path,
-                (&mine, &ledger_mine),
-                (&mut theirs, &mut ledger_theirs),
-            );
-        }
-    }
-    merge_jobs(
-        &job_from(&mine, &ledger_mine),
-        &job_from(&theirs, &ledger_theirs),
-    )
+/// Puts a document into the bin, or takes it out.
+pub fn put_in_bin<P: Paper>(
+    paper: &mut P,
+    binned: &mut Option<Millis>,
+    into: bool,
+    pen: &mut Pen,
+    at: Millis,
+) {
+    let mut change = super::ledger::Change {
+        path: BIN.to_owned(),
+        before: binned.map(Value::from),
+        after: into.then(|| at.into()),
+    };
+    set_down(paper.ledger_mut(), &mut change, pen, at, Hand::Comes);
+    // Put in twice, apart from each other, it comes out at once.
+    paper.ledger_mut().rivals.remove(BIN);
+    *binned = into.then_some(at);
 }
 
-/// Copies a value and its stamp.
-fn copy(path: &str, (from, stamps): (&Flat, &Ledger), (into, ledger): (&mut Flat, &mut Ledger)) {
-    match from.get(path) {
-        Some(value) => into.insert(path.to_owned(), value.clone()),
-        None => into.remove(path),
-    };
-    match stamps.stamps.get(path) {
-        Some(at) => ledger.stamps.insert(path.to_owned(), *at),
-        None => ledger.stamps.remove(path),
-    };
-}
-
-/// How many values a joined job has that it had not before, or had otherwise.
+/// How many values a joined document has that it had not before, or had otherwise.
 #[must_use]
-pub fn gain(before: &Job, joined: &Job) -> usize {
-    changes(&parts(before).0, &parts(joined).0).len()
+pub fn gain<P: Paper>(before: &P, joined: &P) -> usize {
+    changes(&flat(&before.value()), &flat(&joined.value())).len()
 }
 
 /// Where in a job a value stands.
@@ -227,14 +233,15 @@ pub struct Conflict {
     pub values: Vec<(String, Option<Millis>)>,
 }
 
-/// All places of a job with more than one value. Where both typed the same,
+/// All places of a document with more than one value. Where both typed the same,
 /// there is nothing to ask.
 #[must_use]
-pub fn conflicts(job: &Job) -> Vec<Conflict> {
-    if job.ledger.rivals.is_empty() {
+pub fn conflicts<P: Paper>(paper: &P) -> Vec<Conflict> {
+    let ledger = paper.ledger();
+    if ledger.rivals.is_empty() {
         return Vec::new();
     }
-    let (values, ledger) = parts(job);
+    let values = flat(&paper.value());
     ledger
         .rivals
         .iter()
@@ -261,11 +268,12 @@ pub fn conflicts(job: &Job) -> Vec<Conflict> {
 }
 
 /// Chooses one of the values of a place, counted as in [`Conflict::values`];
-/// the others are replaced knowingly. A path or number that is none changes
-/// nothing.
-pub fn choose(job: &mut Job, path: &str, which: usize) {
-    let (mut values, _) = parts(job);
-    let mut ledger = job.ledger.clone();
+/// the others are replaced knowingly, and the chosen one is set anew: where two
+/// people choose apart from each other, both choices stand. A path or number that
+/// is none changes nothing.
+pub fn choose<P: Paper>(paper: &mut P, path: &str, which: usize, pen: &mut Pen, at: Millis) {
+    let mut values = flat(&paper.value());
+    let mut ledger = paper.ledger().clone();
     let Some(beside) = ledger.rivals.remove(path) else {
         return;
     };
@@ -275,15 +283,17 @@ pub fn choose(job: &mut Job, path: &str, which: usize) {
         return;
     }
     let chosen = all.swap_remove(which);
-    let marks = ledger.replaced.entry(path.to_owned()).or_default();
-    for mark in all.iter().map(Rival::mark).filter(|m| *m != chosen.mark()) {
-        marks.insert(mark);
+    if chosen.by.is_none() {
+        all.push(chosen.clone());
     }
-    if chosen.at > 0 {
-        ledger.stamps.insert(path.to_owned(), chosen.at);
-    } else {
-        ledger.stamps.remove(path);
+    for mark in all.iter().filter(|one| one.by.is_none()).map(Rival::mark) {
+        ledger
+            .replaced
+            .entry(path.to_owned())
+            .or_default()
+            .insert(mark);
     }
+    sign(&mut ledger, path, &chosen.value, pen, at);
     values.insert(path.to_owned(), chosen.value);
-    *job = job_from(&values, &ledger);
+    *paper = of_flat(&values, ledger);
 }

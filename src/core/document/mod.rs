@@ -18,6 +18,8 @@ mod ledger;
 pub mod link;
 pub mod merge;
 pub mod pack;
+pub mod paper;
+pub mod pen;
 mod read;
 pub mod restore;
 pub mod row;
@@ -25,13 +27,17 @@ pub mod slot;
 pub mod units;
 mod write;
 
+use crate::job::drop::DropSheet;
+use crate::job::ledger::Ledger;
 use crate::job::{Entries, Job, Millis, UnitSystem};
+use crate::materials::MaterialId;
 pub use restore::{Repair, Restored, Unreadable, restore};
 use serde_json::{Map, Value};
 pub use write::write;
 
-/// The version written here.
-pub const VERSION: u64 = 1;
+/// The latest version written here. What has no writer yet is written as
+/// version 1 was.
+pub const VERSION: u64 = 2;
 /// Longer texts are not looked into: 4 MiB; a job of 16 cylinders with every
 /// place filled is a tenth of a MiB.
 pub const LONGEST: usize = 4 << 20;
@@ -43,8 +49,60 @@ pub struct Shop {
     pub units: UnitSystem,
     /// Gauge uncertainties of new engines.
     pub entries: Entries,
+    /// Whether the own number pad is used; on where nothing is set.
+    pub pad: Option<bool>,
+    /// Beep and vibrate when a time is up; on where nothing is set.
+    pub feedback: Option<bool>,
+    /// When all jobs were last written into a file.
+    pub backup_at: Option<Millis>,
+    /// What is remembered for joining copies of the settings.
+    pub ledger: Ledger,
     /// What a later version wrote and this one does not know.
     pub unknown: Map<String, Value>,
+}
+
+impl Shop {
+    /// Settings of a shop that has set nothing.
+    #[must_use]
+    pub fn fresh(units: UnitSystem) -> Self {
+        Self {
+            units,
+            entries: Entries::default(),
+            pad: None,
+            feedback: None,
+            backup_at: None,
+            ledger: Ledger::default(),
+            unknown: Map::new(),
+        }
+    }
+}
+
+/// The cold drop without a job, as it is kept.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ColdDropPaper {
+    /// What was typed.
+    pub sheet: DropSheet,
+    /// What is remembered for joining copies of it.
+    pub ledger: Ledger,
+    /// What a later version wrote and this one does not know.
+    pub unknown: Map<String, Value>,
+}
+
+impl ColdDropPaper {
+    /// The cold drop as it opens: nothing typed, usual values stand and are told.
+    #[must_use]
+    pub fn fresh(units: UnitSystem) -> Self {
+        Self {
+            sheet: DropSheet {
+                entries: Entries::default(),
+                units,
+                sleeve_material: MaterialId::GrayIron,
+                block_material: MaterialId::GrayIron,
+            },
+            ledger: Ledger::default(),
+            unknown: Map::new(),
+        }
+    }
 }
 
 /// What a document holds.
@@ -54,6 +112,8 @@ pub enum Body {
     Job(Box<Job>),
     /// The shop's settings.
     Shop(Shop),
+    /// A cold drop without a job.
+    Drop(Box<ColdDropPaper>),
 }
 
 impl Body {
@@ -63,6 +123,7 @@ impl Body {
         match self {
             Self::Job(_) => "coldseat.job",
             Self::Shop(_) => "coldseat.shop",
+            Self::Drop(_) => "coldseat.drop",
         }
     }
 }
@@ -76,6 +137,10 @@ pub struct Document {
     pub created: Millis,
     /// When it was last changed.
     pub changed: Millis,
+    /// Its key: copies of one job know each other by it.
+    pub id: Option<String>,
+    /// When it was put into the bin, if it was.
+    pub binned: Option<Millis>,
     /// What it holds.
     pub body: Body,
     /// What a later version wrote into the envelope.
@@ -90,6 +155,8 @@ impl Document {
             app: env!("CARGO_PKG_VERSION").to_owned(),
             created: at,
             changed: at,
+            id: None,
+            binned: None,
             body,
             unknown: Map::new(),
         }
@@ -114,7 +181,7 @@ mod tests {
         match restored {
             Restored::Valid(document) | Restored::Repaired(document, _) => match document.body {
                 Body::Job(job) => *job,
-                Body::Shop(_) => panic!("a shop, not a job"),
+                Body::Shop(_) | Body::Drop(_) => panic!("no job"),
             },
             other => panic!("{other:?}"),
         }
@@ -209,11 +276,11 @@ mod tests {
 
     #[test]
     fn a_newer_version_is_read_only() {
-        let text = demo_text().replace("\"version\":1", "\"version\":2");
+        let text = demo_text().replace("\"version\":1", "\"version\":3");
         assert!(matches!(
             restore(&text),
             Restored::Newer {
-                version: 2,
+                version: 3,
                 readable: Some(_)
             }
         ));

@@ -1,10 +1,11 @@
 //! A body to a job or a shop: takes what it knows out of the JSON and leaves
 //! the rest, so that the rest can be kept.
 
-use super::Shop;
-use super::flat::{LEDGER, SHEET};
-use super::ledger::read_ledger;
+use super::flat::SHEET;
+use super::paper::LEDGER;
 use super::restore::Repair;
+use super::{ColdDropPaper, Shop};
+use crate::job::drop::DropSheet;
 use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
 use crate::job::ledger::Ledger;
 use crate::job::step::{Mark, StepId, StepRecord};
@@ -273,15 +274,9 @@ impl Reading {
         steps
     }
 
-    /// What is remembered for joining copies; most documents have none.
-    fn ledger(&mut self, body: &mut Object) -> Ledger {
-        let Some(value) = body.remove(LEDGER) else {
-            return Ledger::default();
-        };
-        read_ledger(&value).unwrap_or_else(|| {
-            self.set_aside(LEDGER.to_owned(), value);
-            Ledger::default()
-        })
+    /// What stood in the ledger's place and is none.
+    pub(super) fn no_ledger(&mut self, value: Value) {
+        self.set_aside(LEDGER.to_owned(), value);
     }
 
     /// A job out of a body.
@@ -303,7 +298,6 @@ impl Reading {
             Object::new()
         };
         let steps = self.steps(&mut steps_object);
-        let ledger = self.ledger(&mut body);
         Job {
             name,
             customer,
@@ -314,7 +308,7 @@ impl Reading {
             left_out,
             unlocks,
             steps,
-            ledger,
+            ledger: Ledger::default(),
             unknown: self.rest(
                 body,
                 [
@@ -331,9 +325,50 @@ impl Reading {
         let units = self.word(&mut body, "units", UnitSystem::from_id, UnitSystem::Inch);
         let mut entries_object = self.object(&mut body, "entries");
         let entries = self.entries(&mut entries_object);
+        let mut switch = |key: &str| match body.remove(key) {
+            None => None,
+            Some(Value::Bool(on)) => Some(on),
+            Some(other) => {
+                self.set_aside(key.to_owned(), other);
+                None
+            }
+        };
+        let (pad, feedback) = (switch("pad"), switch("feedback"));
+        let backup_at = match body.remove("backup_at") {
+            None => None,
+            Some(value) => value.as_u64().or_else(|| {
+                self.set_aside("backup_at".to_owned(), value);
+                None
+            }),
+        };
         Shop {
             units,
             entries,
+            pad,
+            feedback,
+            backup_at,
+            ledger: Ledger::default(),
+            unknown: self.rest(body, [("entries", entries_object)]),
+        }
+    }
+
+    /// A cold drop out of a body.
+    pub(super) fn cold_drop(&mut self, mut body: Object) -> ColdDropPaper {
+        let units = self.word(&mut body, "units", UnitSystem::from_id, UnitSystem::Inch);
+        let mut material =
+            |key: &str| self.word(&mut body, key, MaterialId::from_id, MaterialId::GrayIron);
+        let (sleeve_material, block_material) =
+            (material("sleeve_material"), material("block_material"));
+        let mut entries_object = self.object(&mut body, "entries");
+        let entries = self.entries(&mut entries_object);
+        ColdDropPaper {
+            sheet: DropSheet {
+                entries,
+                units,
+                sleeve_material,
+                block_material,
+            },
+            ledger: Ledger::default(),
             unknown: self.rest(body, [("entries", entries_object)]),
         }
     }
@@ -356,11 +391,6 @@ impl Reading {
         }
         body
     }
-}
-
-/// A job out of a body that this program made.
-pub(super) fn job_of(body: Object) -> Job {
-    Reading::new().job(body)
 }
 
 /// `[text, unit, milliseconds, "kept" or null, …]`.

@@ -1,8 +1,11 @@
 //! The one way in for documents, wherever they come from.
 
+use super::paper::{Paper, take_ledger};
 use super::read::Reading;
+use super::row::BINNED;
 use super::write::checksum;
-use super::{Body, Document, LONGEST, VERSION};
+use super::{Document, LONGEST, VERSION};
+use crate::job::ledger::Ledger;
 use serde_json::{Map, Value};
 
 /// What came of a text.
@@ -87,7 +90,7 @@ fn read(mut envelope: Map<String, Value>) -> Option<(Document, Vec<Repair>)> {
     if sum.as_ref().and_then(Value::as_str) != Some(checksum(&body).as_str()) {
         reading.repairs.push(Repair::Checksum);
     }
-    let Value::Object(body) = body else {
+    let Value::Object(mut body) = body else {
         return None;
     };
     let mut time = |key: &str| {
@@ -104,17 +107,42 @@ fn read(mut envelope: Map<String, Value>) -> Option<(Document, Vec<Repair>)> {
         Some(Value::String(app)) => app,
         _ => String::new(),
     };
+    let id = match envelope.remove("id") {
+        Some(Value::String(id)) => Some(id),
+        Some(other) => {
+            // Not one of ours: kept where it was.
+            envelope.insert("id".to_owned(), other);
+            None
+        }
+        None => None,
+    };
+    let binned = envelope.get(BINNED).and_then(Value::as_u64);
+    if binned.is_some() {
+        envelope.remove(BINNED);
+    }
+    let ledger = take_ledger(&mut body, binned).unwrap_or_else(|value| {
+        reading.no_ledger(value);
+        Ledger::default()
+    });
     let body = match kind.as_str()? {
-        "coldseat.job" => Body::Job(Box::new(reading.job(body))),
-        "coldseat.shop" => Body::Shop(reading.shop(body)),
+        "coldseat.job" => with_ledger(reading.job(body), ledger).into_body(),
+        "coldseat.shop" => with_ledger(reading.shop(body), ledger).into_body(),
+        "coldseat.drop" => with_ledger(reading.cold_drop(body), ledger).into_body(),
         _ => return None,
     };
     let document = Document {
         app,
         created,
         changed,
+        id,
+        binned,
         body,
         unknown: envelope,
     };
     Some((document, reading.repairs))
+}
+
+fn with_ledger<P: Paper>(mut paper: P, ledger: Ledger) -> P {
+    *paper.ledger_mut() = ledger;
+    paper
 }

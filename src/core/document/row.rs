@@ -7,7 +7,6 @@ use super::{Body, Document};
 use crate::job::Millis;
 use crate::job::assess::assess;
 use crate::job::verdict::State;
-use serde_json::Value;
 
 /// Key of the envelope that says when a job was put into the bin.
 pub const BINNED: &str = "binned";
@@ -51,7 +50,7 @@ impl Row {
             customer: job.customer.clone(),
             engine: job.engine.name.clone(),
             changed: document.changed,
-            binned: document.unknown.get(BINNED).and_then(Value::as_u64),
+            binned: document.binned,
             sheet: job.sheet,
             cylinders: assess(job).into_iter().map(|r| r.state).collect(),
         })
@@ -154,7 +153,7 @@ mod tests {
     fn a_row_comes_back_and_damage_is_no_row() {
         let job = Demo::MetricEight.job(1_700_000_000_000);
         let mut document = Document::new(Body::Job(Box::new(job)), 1_700_000_000_000);
-        document.unknown.insert(BINNED.to_owned(), 5.into());
+        document.binned = Some(5);
         let row = Row::of(&document).unwrap();
         assert_eq!(row.cylinders.len(), 8);
         assert_eq!(row.binned, Some(5));

@@ -1,9 +1,10 @@
 //! A document to text: compact JSON with sorted keys, so that the checksum
 //! over the body is the same wherever it is taken.
 
-use super::flat::{LEDGER, SHEET};
-use super::ledger::write_ledger;
-use super::{Body, Document, Shop, VERSION};
+use super::flat::SHEET;
+use super::paper::{Paper, whole_body};
+use super::row::BINNED;
+use super::{Body, ColdDropPaper, Document, Shop, VERSION};
 use crate::job::step::Mark;
 use crate::job::{Entries, Entry, Job};
 use serde_json::{Map, Value};
@@ -11,22 +12,44 @@ use serde_json::{Map, Value};
 /// The text of a document.
 #[must_use]
 pub fn write(document: &Document) -> String {
-    let body = match &document.body {
-        Body::Job(job) => job_value(job),
-        Body::Shop(shop) => shop_value(shop),
+    let (body, is_signed) = match &document.body {
+        Body::Job(job) => body_of(&**job, document),
+        Body::Shop(shop) => body_of(shop, document),
+        Body::Drop(drop) => body_of(&**drop, document),
     };
     let checksum = checksum(&body);
     let mut envelope = Map::new();
     let mut set = |key: &str, value: Value| envelope.insert(key.to_owned(), value);
     set("kind", document.body.kind().into());
-    set("version", VERSION.into());
+    set("version", version(&document.body, is_signed).into());
     set("app", document.app.clone().into());
     set("created", document.created.into());
     set("changed", document.changed.into());
     set("checksum", checksum.into());
     set("body", body);
+    if let Some(id) = &document.id {
+        set("id", id.clone().into());
+    }
+    if let Some(at) = document.binned {
+        set(BINNED, at.into());
+    }
     merge(&mut envelope, &document.unknown);
     Value::Object(envelope).to_string()
+}
+
+/// A body, and whether it knows who wrote its values.
+fn body_of<P: Paper>(paper: &P, document: &Document) -> (Value, bool) {
+    let is_signed = !paper.ledger().seen.is_empty();
+    (whole_body(paper, document.binned), is_signed)
+}
+
+/// The version of a document: programs of version 1 know no writers and no
+/// cold drop; everything else they read.
+fn version(body: &Body, is_signed: bool) -> u64 {
+    match body {
+        Body::Job(_) | Body::Shop(_) if !is_signed => 1,
+        Body::Job(_) | Body::Shop(_) | Body::Drop(_) => VERSION,
+    }
 }
 
 /// CRC-32 over the body's compact text, in hex.
@@ -108,9 +131,6 @@ pub(super) fn job_value(job: &Job) -> Value {
     if !steps.is_empty() {
         body.insert("steps".to_owned(), Value::Object(steps));
     }
-    if let Some(ledger) = write_ledger(&job.ledger) {
-        body.insert(LEDGER.to_owned(), ledger);
-    }
     merge(&mut body, &job.unknown);
     Value::Object(body)
 }
@@ -169,11 +189,32 @@ fn steps_value(job: &Job) -> Map<String, Value> {
     owners
 }
 
-fn shop_value(shop: &Shop) -> Value {
+pub(super) fn shop_value(shop: &Shop) -> Value {
     let mut body = Map::new();
-    body.insert("units".to_owned(), shop.units.id().into());
-    body.insert("entries".to_owned(), entries_value(&shop.entries));
+    let mut set = |key: &str, value: Value| body.insert(key.to_owned(), value);
+    set("units", shop.units.id().into());
+    set("entries", entries_value(&shop.entries));
+    for (key, switch) in [("pad", shop.pad), ("feedback", shop.feedback)] {
+        if let Some(on) = switch {
+            set(key, on.into());
+        }
+    }
+    if let Some(at) = shop.backup_at {
+        set("backup_at", at.into());
+    }
     merge(&mut body, &shop.unknown);
+    Value::Object(body)
+}
+
+pub(super) fn drop_value(paper: &ColdDropPaper) -> Value {
+    let sheet = &paper.sheet;
+    let mut body = Map::new();
+    let mut set = |key: &str, value: Value| body.insert(key.to_owned(), value);
+    set("units", sheet.units.id().into());
+    set("sleeve_material", sheet.sleeve_material.id().into());
+    set("block_material", sheet.block_material.id().into());
+    set("entries", entries_value(&sheet.entries));
+    merge(&mut body, &paper.unknown);
     Value::Object(body)
 }
 

@@ -5,7 +5,7 @@ use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::route::Route;
-use crate::state::State;
+use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::document::merge::{Conflict, conflicts};
 use coldseat_markup::view;
@@ -53,7 +53,7 @@ fn line(state: State, conflict: &Conflict) -> AnyView {
                 <button
                     type="button"
                     aria-label=label
-                    on:click=move |_| state.choose(&path, which)
+                    on:click=move |_| state.choose(Target::Job, &path, which)
                 >
                     {words.clone()}
                 </button>

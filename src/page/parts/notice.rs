@@ -2,6 +2,7 @@
 //! that waits. They stay until what they say is over.
 
 use crate::browser;
+use crate::keeper::Keeping;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::offline;
@@ -10,7 +11,6 @@ use crate::route::{Route, View};
 use crate::share::file::save_job;
 use crate::state::{State, Store};
 use crate::texts as t;
-use coldseat_core::document::row::BINNED;
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -34,16 +34,46 @@ pub fn Notices() -> impl IntoView {
             .into_any(),
         )
     };
+    let one = move || match state.keeping.get() {
+        Keeping::Only(place, why) => Some(
+            view! {
+                <div class="notice" role="status">
+                    <p>{t::kept_in_one(place, why)}</p>
+                    {move || state.open.with(Option::is_some).then(|| export_button(state))}
+                </div>
+            }
+            .into_any(),
+        ),
+        Keeping::Gone if matches!(state.route.get(), Route::Job { .. }) => Some(
+            view! {
+                <div class="notice notice-bad" role="alert">
+                    <p>{t::GONE}</p>
+                    <button type="button" on:click=move |_| state.keep_anew()>
+                        {t::KEEP_ANEW}
+                    </button>
+                </div>
+            }
+            .into_any(),
+        ),
+        _ => None,
+    };
+    let undone = move || {
+        state.not_destroyed.get().then(|| {
+            view! {
+                <div class="notice notice-bad" role="alert">
+                    <p>{t::NOT_DESTROYED}</p>
+                    <button type="button" on:click=move |_| state.not_destroyed.set(false)>
+                        {t::UNDERSTOOD}
+                    </button>
+                </div>
+            }
+            .into_any()
+        })
+    };
     let job = move || {
         let (read_only, repairs, binned) = state.open.with(|open| {
             open.as_ref()
-                .map(|o| {
-                    (
-                        o.read_only,
-                        o.repairs.clone(),
-                        o.unknown.contains_key(BINNED),
-                    )
-                })
+                .map(|o| (o.read_only, o.repairs.clone(), o.binned.is_some()))
                 .unwrap_or_default()
         });
         if !matches!(state.route.get(), Route::Job { .. }) {
@@ -160,7 +190,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }.into_any()
+    view! { <div class="notices">{live(store)} {live(one)} {live(undone)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }.into_any()
 }
 
 /// Hands the open job over as a file.

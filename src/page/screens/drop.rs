@@ -59,17 +59,17 @@ pub fn DropScreen() -> impl IntoView {
                 .with_untracked(|d| (d.sleeve_material, d.block_material));
             let mut sheet = fresh_drop(units);
             (sheet.sleeve_material, sheet.block_material) = (sleeve, block);
-            state.drop_sheet.set(sheet);
+            state.edit_drop(|drop| *drop = sheet);
         }
     });
     let set_sleeve = Callback::new(move |id: String| {
         if let Some(material) = MaterialId::from_id(&id) {
-            state.drop_sheet.update(|d| d.sleeve_material = material);
+            state.edit_drop(|drop| drop.sleeve_material = material);
         }
     });
     let set_block = Callback::new(move |id: String| {
         if let Some(material) = MaterialId::from_id(&id) {
-            state.drop_sheet.update(|d| d.block_material = material);
+            state.edit_drop(|drop| drop.block_material = material);
         }
     });
     // A fault of the core is shown at its field as well as in the answer.

@@ -64,9 +64,7 @@ pub fn FilesScreen() -> impl IntoView {
 /// When the last backup was made, as the settings remember it.
 #[must_use]
 pub fn last_backup(shop: &coldseat_core::document::Shop) -> Option<u64> {
-    shop.unknown
-        .get("backup_at")
-        .and_then(serde_json::Value::as_u64)
+    shop.backup_at
 }
 
 fn shown(state: State, preview: RwSignal<Option<Preview>>) -> Option<AnyView> {
@@ -143,7 +141,7 @@ fn bin(state: State) -> Option<AnyView> {
             view! {
                 <p>{t::EMPTY_BIN_SURE}</p>
                 <p class="row">
-                    <button type="button" on:click=move |_| keeper::destroy(state, ids.clone())>
+                    <button type="button" on:click=move |_| keeper::destroy(state, &ids)>
                         {t::EMPTY_BIN_YES}
                     </button>
                     <button type="button" on:click=move |_| asked.set(false)>

@@ -254,7 +254,9 @@ fn damaged(kept: Kept) -> AnyView {
             <button
                 type="button"
                 aria-label=name
-                on:click=move |_| browser::save_file(&file, &kept.content, "text/plain")
+                on:click=move |_| {
+                    browser::save_file(&file, &kept.content, "text/plain");
+                }
             >
                 {t::SAVE_TO_FILE}
             </button>

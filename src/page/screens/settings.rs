@@ -35,22 +35,29 @@ pub fn SettingsScreen() -> impl IntoView {
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
+            let before = state.shop.with_untracked(|shop| shop.units);
             state.edit_shop(|shop| shop.units = units);
-            state.drop_sheet.set(fresh_drop(units));
+            // Where nothing was typed into it, the cold drop follows.
+            let is_fresh = state
+                .drop_sheet
+                .with_untracked(|sheet| *sheet == fresh_drop(before));
+            if is_fresh {
+                state.edit_drop(|drop| *drop = fresh_drop(units));
+            }
         }
     });
     let set_pad = Callback::new(move |word: String| {
         let on = word == t::ON;
         state.pad_on.set(on);
         state.edit_shop(|shop| {
-            shop.unknown.insert("pad".to_owned(), on.into());
+            shop.pad = Some(on);
         });
     });
     let set_feedback = Callback::new(move |word: String| {
         let on = word == t::ON;
         state.feedback.set(on);
         state.edit_shop(|shop| {
-            shop.unknown.insert("feedback".to_owned(), on.into());
+            shop.feedback = Some(on);
         });
     });
     let gauges = move || {

@@ -7,30 +7,36 @@ use crate::browser;
 use crate::library;
 use crate::state::State;
 use crate::storage::durable;
-use crate::storage::slots::JOBS;
 use crate::texts as t;
 use coldseat_core::document::csv::{Words, csv};
 use coldseat_core::document::file::write_jobs;
 use coldseat_core::document::slot::read_slot;
+use coldseat_core::storage::{Answer, Ask};
 use js_sys::{Array, Function, Object, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 
-/// Hands a text over as a file.
-fn hand_over(name: String, text: String, kind: &'static str) {
+/// Hands a text over as a file; says whether it was shared or written.
+async fn hand_over(name: String, text: String, kind: &'static str) -> bool {
     let Some(shared) = share(&name, &text, kind) else {
-        browser::save_file(&name, &text, kind);
-        return;
+        return browser::save_file(&name, &text, kind);
     };
-    spawn_local(async move {
-        if let Err(error) = JsFuture::from(shared).await {
+    match JsFuture::from(shared).await {
+        Ok(_) => true,
+        Err(error) => {
             // Whoever closed the sheet wants no file either.
             let why = Reflect::get(&error, &"name".into()).ok();
-            if why.and_then(|why| why.as_string()).as_deref() != Some("AbortError") {
-                browser::save_file(&name, &text, kind);
-            }
+            why.and_then(|why| why.as_string()).as_deref() != Some("AbortError")
+                && browser::save_file(&name, &text, kind)
         }
+    }
+}
+
+/// Hands a text over where nobody asks whether it was.
+fn hand_over_soon(name: String, text: String, kind: &'static str) {
+    spawn_local(async move {
+        hand_over(name, text, kind).await;
     });
 }
 
@@ -79,7 +85,7 @@ pub fn save_job(state: State) {
         .open
         .with_untracked(|open| open.as_ref().map(|o| o.job.name.clone()));
     if let (Some(text), Some(name)) = (state.open_text(), name) {
-        hand_over(file_name(&name, "txt"), text, "text/plain");
+        hand_over_soon(file_name(&name, "txt"), text, "text/plain");
     }
 }
 
@@ -97,20 +103,21 @@ pub fn save_table(state: State) {
     });
     if let Some((name, table)) = table {
         // With a mark of byte order spreadsheets read it as UTF-8.
-        hand_over(name, format!("\u{feff}{table}"), "text/csv");
+        hand_over_soon(name, format!("\u{feff}{table}"), "text/csv");
     }
 }
 
-/// All jobs, those in the bin too, as one file; remembers when.
+/// All that is kept on this device, jobs and those in the bin, engine sheets,
+/// the settings and the cold drop, as one file; remembers when, once it is
+/// shared or written.
 pub fn save_all(state: State) {
     state.flush();
     spawn_local(async move {
-        let mut texts = library::all_texts();
-        let far: Vec<String> = state
-            .far
-            .with_untracked(|far| far.iter().map(|j| j.id.clone()).collect());
-        for id in far {
-            if let Ok(Some(content)) = durable::get(&format!("{JOBS}{id}")).await
+        let mut texts = Vec::new();
+        for name in library::all_names() {
+            if let Some(text) = library::text_at_hand(&name) {
+                texts.push(text);
+            } else if let Answer::Got(Ok(Some(content))) = durable::perform(Ask::Get(name)).await
                 && let Some(slot) = read_slot(&content)
             {
                 texts.push(slot.text);
@@ -120,9 +127,10 @@ pub fn save_all(state: State) {
         let file = write_jobs(texts.iter().map(String::as_str), at);
         let day = browser::date(at);
         let name = format!("coldseat-jobs-{}.txt", day.get(..10).unwrap_or("all"));
-        hand_over(name, file, "text/plain");
-        state.edit_shop(|shop| {
-            shop.unknown.insert("backup_at".to_owned(), at.into());
-        });
+        if hand_over(name, file, "text/plain").await {
+            state.edit_shop(|shop| {
+                shop.backup_at = Some(at);
+            });
+        }
     });
 }

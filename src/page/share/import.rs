@@ -3,15 +3,17 @@
 //! written over.
 
 use crate::browser;
-use crate::keeper;
-use crate::library::{self, OpenJob};
-use crate::route::is_id;
+use crate::keeper::{self, with};
+use crate::library::OpenJob;
 use crate::state::State;
-use crate::storage::slots::JOBS;
+use crate::storage::local::Local;
+use crate::texts as t;
 use coldseat_core::document::file::{FILE_MOST, FileFault, Found, read_file};
 use coldseat_core::document::merge::{conflicts, gain, merge};
-use coldseat_core::document::row::Row;
-use coldseat_core::document::{Body, Document, Restored, Unreadable, write};
+use coldseat_core::document::paper::Paper;
+use coldseat_core::document::{Body, Document, Restored, Unreadable};
+use coldseat_core::storage::is_id;
+use coldseat_core::storage::slots::{DROP, JOBS, SHOP};
 use leptos::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 
@@ -97,32 +99,36 @@ async fn line(state: State, found: Found) -> Line {
         Restored::Newer { version, .. } => return refused(Outcome::Newer(version)),
         Restored::Unreadable(why) => return refused(Outcome::Unreadable(why)),
     };
-    let Body::Job(job) = &document.body else {
-        return refused(Outcome::Unreadable(Unreadable::NotADocument));
-    };
-    let name = job.name.clone();
     let id = found.id.filter(|id| is_id(id));
-    let here = match &id {
-        Some(id) => keeper::stored(state, id).await,
-        None => None,
+    let (name, here) = match &document.body {
+        Body::Job(job) => {
+            let here = match &id {
+                Some(id) => keeper::stored(state, id).await,
+                None => None,
+            };
+            let document = |here: OpenJob| (here.document(JOBS), here.read_only);
+            (job.name.clone(), here.map(document))
+        }
+        Body::Shop(_) => {
+            let here = with(|s| (s.shop().document(SHOP), s.shop().read_only));
+            (t::SETTINGS.to_owned(), Some(here))
+        }
+        Body::Drop(_) => {
+            let here = with(|s| (s.cold_drop().document(DROP), s.cold_drop().read_only));
+            (t::COLD_DROP.to_owned(), Some(here))
+        }
     };
     let id = id.unwrap_or_else(browser::fresh_id);
-    let (outcome, takes) = match here.filter(|here| !here.read_only) {
+    let (outcome, takes) = match here {
         None => (Outcome::New, Some(document)),
-        Some(here) => {
-            let joined = merge(&document_of(&here), &document);
-            match joined {
-                Some(joined) => match &joined.body {
-                    Body::Job(job) if **job != here.job => {
-                        let values = gain(&here.job, job);
-                        let both = conflicts(job).len();
-                        (Outcome::Joins(values, both), Some(joined))
-                    }
-                    _ => (Outcome::Same, None),
-                },
-                None => (Outcome::Unreadable(Unreadable::NotADocument), None),
-            }
-        }
+        Some((_, true)) => (Outcome::Unreadable(Unreadable::NotADocument), None),
+        Some((here, false)) => match merge(&here, &document) {
+            None => (Outcome::Unreadable(Unreadable::NotADocument), None),
+            Some(joined) => match joins(&here, &joined) {
+                (0, 0) => (Outcome::Same, None),
+                (values, both) => (Outcome::Joins(values, both), Some(document)),
+            },
+        },
     };
     Line {
         name,
@@ -132,11 +138,27 @@ async fn line(state: State, found: Found) -> Line {
     }
 }
 
-fn document_of(open: &OpenJob) -> Document {
-    let mut document = Document::new(Body::Job(Box::new(open.job.clone())), open.created);
-    document.changed = open.changed;
-    document.unknown = open.unknown.clone();
-    document
+/// How many values come with a joined document, and in how many places there
+/// are two then that were not before.
+fn joins(here: &Document, joined: &Document) -> (usize, usize) {
+    fn of<P: Paper>(here: &P, joined: &P) -> (usize, usize) {
+        let asked = |paper: &P| conflicts(paper);
+        let (before, after) = (asked(here), asked(joined));
+        let new = after.iter().filter(|one| !before.contains(one)).count();
+        let values = gain(here, joined);
+        // As long as something comes, all that is to be chosen is told.
+        if values + new == 0 {
+            (0, 0)
+        } else {
+            (values, after.len())
+        }
+    }
+    match (&here.body, &joined.body) {
+        (Body::Job(a), Body::Job(b)) => of(&**a, &**b),
+        (Body::Shop(a), Body::Shop(b)) => of(a, b),
+        (Body::Drop(a), Body::Drop(b)) => of(&**a, &**b),
+        _ => (0, 0),
+    }
 }
 
 /// Takes what the preview shows.
@@ -144,31 +166,15 @@ pub fn take(state: State, preview: RwSignal<Option<Preview>>) {
     let Some(Preview::Lines(lines)) = preview.get_untracked() else {
         return;
     };
-    spawn_local(async move {
-        let mut count = 0;
-        for (id, document) in lines.into_iter().filter_map(|line| line.takes) {
-            let before = keeper::stored(state, &id).await;
-            // It may have been changed while the preview stood.
-            let mut document = match &before {
-                Some(here) => match merge(&document_of(here), &document) {
-                    Some(joined) => joined,
-                    None => continue,
-                },
-                None => document,
-            };
-            document.unknown.insert("id".to_owned(), id.clone().into());
-            let above = before.map_or(0, |here| here.sequence);
-            let row = Row::of(&document).unwrap_or_default().bytes();
-            keeper::keep(state, format!("{JOBS}{id}"), &write(&document), row, above);
-            if state
-                .open
-                .with_untracked(|o| o.as_ref().is_some_and(|o| o.id == id))
-            {
-                state.put_on_desk(library::read_job(&id));
-            }
-            count += 1;
-        }
-        state.scan();
-        preview.set(Some(Preview::Taken(count)));
-    });
+    state.flush();
+    let mut count = 0;
+    for (id, document) in lines.into_iter().filter_map(|line| line.takes) {
+        // It is joined with what is here now, whatever the preview said.
+        let told = with(|session| session.take(&id, &document, &Local, browser::now()));
+        state.show(told);
+        count += 1;
+    }
+    keeper::run(state);
+    state.scan();
+    preview.set(Some(Preview::Taken(count)));
 }

@@ -46,7 +46,7 @@ impl State {
             }
             Shared::Floor(job) => self.begin(*job, None),
             Shared::Drop(sheet) => {
-                self.drop_sheet.set(sheet);
+                self.edit_drop(|drop| *drop = sheet);
                 browser::go("#/drop");
             }
         }

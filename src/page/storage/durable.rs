@@ -8,9 +8,9 @@
 //! a list needs) and `slots` (the whole slot). A write is one transaction over
 //! both, so a document is there wholly or not at all.
 
-use super::ShelfFault;
 use coldseat_core::document::slot::peek_slot;
 use coldseat_core::document::units::{from_units, to_units};
+use coldseat_core::storage::{Answer, Ask, Head, Named, StoreFault, Write, mark};
 use js_sys::{Array, Function, Promise, Reflect};
 use std::cell::RefCell;
 use wasm_bindgen::closure::Closure;
@@ -26,34 +26,14 @@ thread_local! {
     static OPEN: RefCell<Option<IdbDatabase>> = const { RefCell::new(None) };
 }
 
-/// What is known of a document without fetching it.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Head {
-    /// Under which name.
-    pub name: String,
-    /// Sequence number of its slot.
-    pub sequence: u64,
-    /// Mark of its slot.
-    pub mark: u32,
-    /// Bytes of its row.
-    pub row: Vec<u8>,
-}
-
-/// A slot to be written.
-#[derive(Clone, Debug)]
-pub struct Write {
-    /// Under which name.
-    pub name: String,
-    /// The slot.
-    pub content: String,
-    /// Mark of the slot that is known to be there; `None` for none.
-    pub known: Option<u32>,
-}
-
-/// The mark of a slot.
-#[must_use]
-pub fn mark(content: &str) -> u32 {
-    crc32fast::hash(content.as_bytes())
+/// Carries out what the durable store is asked for.
+pub async fn perform(ask: Ask) -> Answer {
+    match ask {
+        Ask::Heads => Answer::Heads(heads().await),
+        Ask::Get(name) => Answer::Got(get(&name).await),
+        Ask::Put(writes) => Answer::Put(put(&writes).await),
+        Ask::Remove(names) => Answer::Removed(remove(&names).await),
+    }
 }
 
 /// Writes slots; done when they lie on the medium. A name under which there is
@@ -61,9 +41,9 @@ pub fn mark(content: &str) -> u32 {
 /// it: it is returned with what is there.
 ///
 /// # Errors
-/// [`ShelfFault`] where the browser has no such store or no room; nothing is
+/// [`StoreFault`] where the browser has no such store or no room; nothing is
 /// written then.
-pub async fn put(writes: &[Write]) -> Result<Vec<(String, String)>, ShelfFault> {
+async fn put(writes: &[Write]) -> Result<Vec<Named>, StoreFault> {
     let change = change().await?;
     let mut others = Vec::new();
     for Write {
@@ -100,7 +80,7 @@ pub async fn put(writes: &[Write]) -> Result<Vec<(String, String)>, ShelfFault> 
 ///
 /// # Errors
 /// As [`put`].
-pub async fn remove(names: &[String]) -> Result<(), ShelfFault> {
+async fn remove(names: &[String]) -> Result<(), StoreFault> {
     let change = change().await?;
     for name in names {
         for table in [HEADS, SLOTS] {
@@ -115,8 +95,8 @@ pub async fn remove(names: &[String]) -> Result<(), ShelfFault> {
 /// The slot under a name.
 ///
 /// # Errors
-/// [`ShelfFault::Blocked`] where the browser has no such store.
-pub async fn get(name: &str) -> Result<Option<String>, ShelfFault> {
+/// [`StoreFault::Blocked`] where the browser has no such store.
+pub async fn get(name: &str) -> Result<Option<String>, StoreFault> {
     let reading = open().await?.transaction_with_str(SLOTS).map_err(blocked)?;
     let request = table_of(&reading, SLOTS)?
         .get(&JsValue::from_str(name))
@@ -127,8 +107,8 @@ pub async fn get(name: &str) -> Result<Option<String>, ShelfFault> {
 /// Heads of all documents.
 ///
 /// # Errors
-/// [`ShelfFault::Blocked`] where the browser has no such store.
-pub async fn heads() -> Result<Vec<Head>, ShelfFault> {
+/// [`StoreFault::Blocked`] where the browser has no such store.
+async fn heads() -> Result<Vec<Head>, StoreFault> {
     let reading = open().await?.transaction_with_str(HEADS).map_err(blocked)?;
     let table = table_of(&reading, HEADS)?;
     let names = table.get_all_keys().map_err(blocked)?;
@@ -152,20 +132,20 @@ pub async fn heads() -> Result<Vec<Head>, ShelfFault> {
         .collect())
 }
 
-fn blocked<T>(_: T) -> ShelfFault {
-    ShelfFault::Blocked
+fn blocked<T>(_: T) -> StoreFault {
+    StoreFault::Blocked
 }
 
-fn full<T>(_: T) -> ShelfFault {
-    ShelfFault::Full
+fn full<T>(_: T) -> StoreFault {
+    StoreFault::Full
 }
 
-fn table_of(transaction: &IdbTransaction, name: &str) -> Result<IdbObjectStore, ShelfFault> {
+fn table_of(transaction: &IdbTransaction, name: &str) -> Result<IdbObjectStore, StoreFault> {
     transaction.object_store(name).map_err(blocked)
 }
 
 /// A transaction over both tables that is done when it lies on the medium.
-async fn change() -> Result<IdbTransaction, ShelfFault> {
+async fn change() -> Result<IdbTransaction, StoreFault> {
     let database = open().await?;
     let tables = Array::of2(&HEADS.into(), &SLOTS.into());
     let options = js_sys::Object::new();
@@ -180,7 +160,7 @@ async fn change() -> Result<IdbTransaction, ShelfFault> {
         .map_err(blocked)
 }
 
-async fn done(transaction: &IdbTransaction) -> Result<(), ShelfFault> {
+async fn done(transaction: &IdbTransaction) -> Result<(), StoreFault> {
     let promise = Promise::new(&mut |yes, no| {
         transaction.set_oncomplete(Some(&yes));
         transaction.set_onabort(Some(&no));
@@ -189,7 +169,7 @@ async fn done(transaction: &IdbTransaction) -> Result<(), ShelfFault> {
     JsFuture::from(promise).await.map(drop).map_err(full)
 }
 
-async fn answer(request: &IdbRequest) -> Result<JsValue, ShelfFault> {
+async fn answer(request: &IdbRequest) -> Result<JsValue, StoreFault> {
     let promise = Promise::new(&mut |yes, no| {
         request.set_onsuccess(Some(&yes));
         request.set_onerror(Some(&no));
@@ -198,13 +178,13 @@ async fn answer(request: &IdbRequest) -> Result<JsValue, ShelfFault> {
     request.result().map_err(blocked)
 }
 
-async fn open() -> Result<IdbDatabase, ShelfFault> {
+async fn open() -> Result<IdbDatabase, StoreFault> {
     if let Some(database) = OPEN.with_borrow(Clone::clone) {
         return Ok(database);
     }
     let factory = web_sys::window()
         .and_then(|window| window.indexed_db().ok().flatten())
-        .ok_or(ShelfFault::Blocked)?;
+        .ok_or(StoreFault::Blocked)?;
     let request: IdbOpenDbRequest = factory.open_with_u32(NAME, 1).map_err(blocked)?;
     let upgrade = {
         let request = request.clone();
@@ -219,6 +199,17 @@ async fn open() -> Result<IdbDatabase, ShelfFault> {
         })
     };
     request.set_onupgradeneeded(upgrade.dyn_ref());
+    // Another page keeps an older or later form of it open: no answer would come
+    // before that page is closed.
+    let blocked_by = {
+        let request = request.clone();
+        Closure::once_into_js(move || {
+            if let Some(fail) = request.onerror() {
+                let _ = fail.call0(&JsValue::NULL);
+            }
+        })
+    };
+    request.set_onblocked(blocked_by.dyn_ref());
     let database: IdbDatabase = answer(&request).await?.dyn_into().map_err(blocked)?;
     // Closed by the browser, or in the way of a later version: opened anew
     // when it is needed.

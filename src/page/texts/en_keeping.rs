@@ -1,7 +1,7 @@
 //! English: what is said about keeping jobs.
 
 use super::{bank, place_title, step_title};
-use crate::keeper::Keeping;
+use crate::keeper::{Keeping, Place};
 use crate::share::import::Outcome;
 use crate::show::length;
 use coldseat_core::document::backup::Reminder;
@@ -11,6 +11,7 @@ use coldseat_core::job::handover::Gasket;
 use coldseat_core::job::learnt::{HoneOffer, Lesson, Offer, Series};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Owner, UnitSystem};
+use coldseat_core::storage::StoreFault;
 
 /// How far what was typed last has come.
 #[must_use]
@@ -18,12 +19,44 @@ pub const fn keeping(keeping: Keeping) -> &'static str {
     match keeping {
         Keeping::Idle => "",
         Keeping::Writing => "saving \u{2026}",
-        Keeping::Saved => "saved",
-        Keeping::Quick => "stored, not yet sure",
-        Keeping::Held => "on the screen only",
+        Keeping::Both => "saved",
+        Keeping::Only(Place::Durable, _) => "saved in one of two stores",
+        Keeping::Only(Place::Quick, _) => "stored, not yet sure",
+        Keeping::Held(_) => "on the screen only",
+        Keeping::Gone => "deleted, on the screen only",
     }
 }
 
+/// What lies in one of the two stores only: in which, why, what to do. Nothing
+/// where there is nothing to do.
+#[must_use]
+pub const fn kept_in_one(place: Place, why: StoreFault) -> &'static str {
+    match (place, why) {
+        (_, StoreFault::Newer) => {
+            "A later version of this page has written here. What you type now is not written over it: load the page anew."
+        }
+        (Place::Durable, StoreFault::Full) => {
+            "The quick store of this browser is full. What you type lies in the second store, on the medium; it has no copy here. Empty the bin or save all to a file."
+        }
+        (Place::Durable, _) => {
+            "This browser has no quick store for the page. What you type lies in the second store, on the medium; it has no copy here. Save all to a file now and then."
+        }
+        (Place::Quick, StoreFault::Full) => {
+            "The second store of this browser is full. What you type lies in the quick store, which the browser writes out some seconds later: leave the page open for a minute, and save the job to a file."
+        }
+        (Place::Quick, StoreFault::Silent) => {
+            "The second store of this browser does not answer; another page may hold it. What you type lies in the quick store, which the browser writes out some seconds later: close other tabs of this page."
+        }
+        (Place::Quick, StoreFault::Blocked) => {
+            "This browser has no second store for the page. What you type lies in the quick store, which the browser writes out some seconds later: leave the page open for a minute, and save the job to a file."
+        }
+    }
+}
+
+pub const GONE: &str = "This job was deleted in another tab, or the browser has lost it. What you see is on the screen only.";
+pub const KEEP_ANEW: &str = "Keep it after all";
+pub const NOT_DESTROYED: &str =
+    "The bin was not emptied: the second store of this browser refused. Nothing was deleted.";
 pub const BROUGHT_BACK: &str =
     "The browser had lost the last changes; the newer copy out of the second store was taken:";
 pub const OPENING: &str = "Opening \u{2026}";

@@ -150,10 +150,8 @@ impl Job {
             return Vec::new();
         }
         let banks = (0..self.engine.banks()).map(Spot::Unlock);
-        let places = self.ledger.rivals.keys().filter_map(|path| {
-            let place = Place::from_path(path)?;
-            Some(Spot::Reading(place))
-        });
+        let places = self.ledger.disputed(&self.entries);
+        let places = places.iter().map(|one| Spot::Reading(one.place));
         let owners = || {
             let banks = (0..self.engine.banks()).map(Owner::Bank);
             let cylinders = (1..=self.engine.cylinders).map(Owner::Cylinder);
@@ -180,13 +178,11 @@ impl Job {
                 .any(|rival| !same(&rival.value))
         };
         match spot {
-            Spot::Reading(place) => differs(&place.path(), &|value| {
-                let unit = |unit: Unit| serde_json::to_value(unit).ok();
-                self.entries.get(place).is_some_and(|entry| {
-                    value.get(0).and_then(Value::as_str) == Some(entry.text.as_str())
-                        && value.get(1) == unit(entry.unit).as_ref()
-                })
-            }),
+            Spot::Reading(place) => self
+                .ledger
+                .disputed(&self.entries)
+                .iter()
+                .any(|one| one.place == place),
             Spot::Engine => {
                 let engine = &self.engine;
                 let text = |key: &str, own: &str| {

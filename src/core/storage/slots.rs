@@ -2,19 +2,21 @@
 //! newest whole text, is read back, and counts from then on, because its
 //! sequence number is higher: a write torn by a crash leaves the other slot.
 //!
-//! What a slot looks like is the core's ([`coldseat_core::document::slot`]).
+//! What a slot looks like is told by [`crate::document::slot`].
 //! Content that is damaged is never overwritten: it is first copied to a key of
 //! its own under `coldseat/kept/`.
 
-use super::{Shelf, ShelfFault};
-pub use coldseat_core::document::slot::Slot;
-use coldseat_core::document::slot::{Peek, peek_slot, read_slot, write_slot};
-use coldseat_core::numerics::order::each_once;
+use super::{Shelf, StoreFault, is_id};
+pub use crate::document::slot::Slot;
+use crate::document::slot::{Peek, peek_slot, read_slot, write_slot};
+use crate::numerics::order::each_once;
 
 /// Prefix of all keys of jobs.
 pub const JOBS: &str = "coldseat/job/";
 /// Name of the shop's settings.
 pub const SHOP: &str = "coldseat/shop";
+/// Name of the cold drop without a job.
+pub const DROP: &str = "coldseat/drop";
 /// Prefix of what could not be read.
 pub const KEPT: &str = "coldseat/kept/";
 
@@ -33,7 +35,7 @@ pub struct Loaded {
 ///
 /// # Errors
 /// Where the shelf refuses.
-pub fn load(shelf: &dyn Shelf, name: &str) -> Result<Loaded, ShelfFault> {
+pub fn load(shelf: &dyn Shelf, name: &str) -> Result<Loaded, StoreFault> {
     let mut loaded = Loaded::default();
     for (key, content) in contents(shelf, name)? {
         match read_slot(&content) {
@@ -51,7 +53,7 @@ pub fn load(shelf: &dyn Shelf, name: &str) -> Result<Loaded, ShelfFault> {
 }
 
 /// Keys and contents of the slots of a name.
-fn contents(shelf: &dyn Shelf, name: &str) -> Result<Vec<(String, String)>, ShelfFault> {
+fn contents(shelf: &dyn Shelf, name: &str) -> Result<Vec<(String, String)>, StoreFault> {
     let mut found = Vec::new();
     for suffix in SLOTS {
         let key = format!("{name}{suffix}");
@@ -96,7 +98,7 @@ pub fn next(
     text: &str,
     row: Vec<u8>,
     above: u64,
-) -> Result<Next, ShelfFault> {
+) -> Result<Next, StoreFault> {
     let newest = newest(shelf, name)?;
     let sequence = newest
         .map_or(above, |(_, sequence)| sequence.max(above))
@@ -115,9 +117,9 @@ pub fn next(
 /// Writes what was planned and reads it back.
 ///
 /// # Errors
-/// [`ShelfFault::Full`] where it did not arrive whole; the last whole text is
+/// [`StoreFault::Full`] where it did not arrive whole; the last whole text is
 /// still there then.
-pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), ShelfFault> {
+pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), StoreFault> {
     if let Some(content) = shelf.get(&next.key)?
         && peek_slot(&content).is_none()
     {
@@ -127,7 +129,7 @@ pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), ShelfFault> {
     if shelf.get(&next.key)?.as_deref() == Some(next.content.as_str()) {
         Ok(())
     } else {
-        Err(ShelfFault::Full)
+        Err(StoreFault::Full)
     }
 }
 
@@ -135,7 +137,7 @@ pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), ShelfFault> {
 ///
 /// # Errors
 /// As [`write`].
-pub fn write_newer(shelf: &dyn Shelf, name: &str, content: &str) -> Result<(), ShelfFault> {
+pub fn write_newer(shelf: &dyn Shelf, name: &str, content: &str) -> Result<(), StoreFault> {
     let Some(sequence) = peek_slot(content).map(|peek| peek.sequence) else {
         return Ok(());
     };
@@ -152,7 +154,7 @@ pub fn write_newer(shelf: &dyn Shelf, name: &str, content: &str) -> Result<(), S
 }
 
 /// Slot and sequence number of the newest whole slot.
-fn newest(shelf: &dyn Shelf, name: &str) -> Result<Option<(usize, u64)>, ShelfFault> {
+fn newest(shelf: &dyn Shelf, name: &str) -> Result<Option<(usize, u64)>, StoreFault> {
     let mut newest: Option<(usize, u64)> = None;
     for (index, suffix) in SLOTS.into_iter().enumerate() {
         let content = shelf.get(&format!("{name}{suffix}"))?;
@@ -186,18 +188,26 @@ pub fn settle(shelf: &dyn Shelf, name: &str) {
     }
 }
 
-/// Takes the whole slots of a name out, where the second store has a newer one
-/// or the document is to be gone.
+/// Takes the whole slots of a name out, where the document is to be gone.
 pub fn leave(shelf: &dyn Shelf, name: &str) {
+    leave_below(shelf, name, u64::MAX);
+}
+
+/// Takes the whole slots of a name out that are older than a sequence number,
+/// where the second store has a newer one.
+pub fn leave_below(shelf: &dyn Shelf, name: &str, sequence: u64) {
     for (key, content) in contents(shelf, name).unwrap_or_default() {
-        if peek_slot(&content).is_some() {
+        if peek_slot(&content).is_some_and(|peek| peek.sequence < sequence) {
             shelf.remove(&key);
         }
     }
 }
 
 /// Copies damaged content to a key of its own, once.
-fn keep(shelf: &dyn Shelf, content: &str) -> Result<(), ShelfFault> {
+///
+/// # Errors
+/// Where the shelf refuses.
+pub fn keep(shelf: &dyn Shelf, content: &str) -> Result<(), StoreFault> {
     let key = format!("{KEPT}{:08x}", crc32fast::hash(content.as_bytes()));
     if shelf.get(&key)?.is_none() {
         shelf.set(&key, content)?;
@@ -205,12 +215,26 @@ fn keep(shelf: &dyn Shelf, content: &str) -> Result<(), ShelfFault> {
     Ok(())
 }
 
+/// The name of the document whose slot is under a key.
+#[must_use]
+pub fn name_of(key: &str) -> Option<&str> {
+    let name = SLOTS.iter().find_map(|suffix| key.strip_suffix(suffix))?;
+    let is_job = name.strip_prefix(JOBS).is_some_and(is_id);
+    (is_job || name == SHOP || name == DROP).then_some(name)
+}
+
 /// The job whose slot is under a key.
 #[must_use]
 pub fn id_of(key: &str) -> Option<String> {
-    let id = key.strip_prefix(JOBS)?;
-    let id = SLOTS.iter().find_map(|suffix| id.strip_suffix(suffix))?;
-    crate::route::is_id(id).then(|| id.to_owned())
+    name_of(key)?.strip_prefix(JOBS).map(str::to_owned)
+}
+
+/// Names of all documents, found by looking at every key.
+#[must_use]
+pub fn names(shelf: &dyn Shelf) -> Vec<String> {
+    let keys = shelf.keys();
+    let names = keys.iter().filter_map(|key| name_of(key));
+    each_once(names.map(str::to_owned).collect())
 }
 
 /// Names of all jobs, found by looking at every key.
@@ -248,10 +272,10 @@ mod tests {
     }
 
     impl Shelf for Memory {
-        fn get(&self, key: &str) -> Result<Option<String>, ShelfFault> {
+        fn get(&self, key: &str) -> Result<Option<String>, StoreFault> {
             Ok(self.texts.borrow().get(key).cloned())
         }
-        fn set(&self, key: &str, text: &str) -> Result<(), ShelfFault> {
+        fn set(&self, key: &str, text: &str) -> Result<(), StoreFault> {
             let room = self.room.get().unwrap_or(usize::MAX);
             let cut = text.chars().take(room).collect();
             self.texts.borrow_mut().insert(key.to_owned(), cut);
@@ -267,7 +291,7 @@ mod tests {
 
     const NAME: &str = "coldseat/job/a1";
 
-    fn save(shelf: &Memory, text: &str) -> Result<(), ShelfFault> {
+    fn save(shelf: &Memory, text: &str) -> Result<(), StoreFault> {
         write(shelf, &next(shelf, NAME, text, Vec::new(), 0)?)
     }
 

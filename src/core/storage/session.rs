@@ -1,0 +1,456 @@
+//! A tab: the open job, the shop's settings and the cold drop, who writes, and
+//! what is told of how far it all has come.
+//!
+//! Whoever runs it calls what the person did, then carries the asks out
+//! ([`Session::next`], [`Session::answered`]) and shows what [`Told`] says.
+
+use super::keeper::{Keeper, Keeping};
+use super::open::{Open, row_of};
+use super::sheet::{Met, Sheet};
+use super::slots::{self, DROP, JOBS, SHOP};
+pub use super::told::{Told, Which};
+use super::{Ask, Shelf};
+use crate::document::edit::{History, Noted, Stay};
+use crate::document::merge::{Spot, merge};
+use crate::document::paper::Paper;
+use crate::document::pen::Pen;
+use crate::document::{Body, ColdDropPaper, Document, Shop, write};
+use crate::job::ledger::Writer;
+use crate::job::{Job, Millis};
+
+/// A tab.
+#[derive(Clone, Debug)]
+pub struct Session {
+    keeper: Keeper,
+    pen: Pen,
+    job: Option<Sheet<Job>>,
+    shop: Sheet<Shop>,
+    cold_drop: Sheet<ColdDropPaper>,
+    /// The job that is to be opened when it comes, with its history.
+    wanted: Option<(String, String)>,
+}
+
+/// Does the same to whichever document is meant; `None` where none is open.
+macro_rules! on {
+    ($session:expr, $which:expr, |$sheet:ident| $does:expr) => {
+        match $which {
+            Which::Job => $session.job.as_mut().map(|$sheet| $does),
+            Which::Shop => Some({
+                let $sheet = &mut $session.shop;
+                $does
+            }),
+            Which::Drop => Some({
+                let $sheet = &mut $session.cold_drop;
+                $does
+            }),
+        }
+    };
+}
+
+mod answers;
+
+impl Session {
+    /// A tab that starts: reads the settings and the cold drop out of the quick
+    /// store, else begins them with what is handed in. The writer must be no
+    /// other's.
+    #[must_use]
+    pub fn start(
+        shelf: &dyn Shelf,
+        writer: Writer,
+        (shop, cold_drop): (Shop, ColdDropPaper),
+        at: Millis,
+    ) -> Self {
+        let keeper = Keeper::new();
+        Self {
+            shop: single(&keeper, shelf, SHOP, shop, at),
+            cold_drop: single(&keeper, shelf, DROP, cold_drop, at),
+            keeper,
+            pen: Pen::new(writer),
+            job: None,
+            wanted: None,
+        }
+    }
+
+    /// The open job.
+    #[must_use]
+    pub fn job(&self) -> Option<&Open<Job>> {
+        self.job.as_ref().map(|sheet| &sheet.open)
+    }
+
+    /// The shop's settings.
+    #[must_use]
+    pub const fn shop(&self) -> &Open<Shop> {
+        &self.shop.open
+    }
+
+    /// The cold drop without a job.
+    #[must_use]
+    pub const fn cold_drop(&self) -> &Open<ColdDropPaper> {
+        &self.cold_drop.open
+    }
+
+    /// What keeps.
+    #[must_use]
+    pub const fn keeper(&self) -> &Keeper {
+        &self.keeper
+    }
+
+    /// How far what was typed here has come, all in all.
+    #[must_use]
+    pub fn keeping(&self) -> Keeping {
+        self.keeper.worst()
+    }
+
+    /// Whether there is a step to take back, and one to do again.
+    #[must_use]
+    pub fn steps(&self, which: Which) -> (bool, bool) {
+        let of = |history: &History| (history.can_undo(), history.can_redo());
+        match which {
+            Which::Job => self.job.as_ref().map_or((false, false), |s| of(&s.history)),
+            Which::Shop => of(&self.shop.history),
+            Which::Drop => of(&self.cold_drop.history),
+        }
+    }
+
+    /// The history of the open job, for the time until the page is loaded anew.
+    #[must_use]
+    pub fn history(&self) -> Option<String> {
+        self.job.as_ref().map(|sheet| sheet.history.text())
+    }
+
+    /// The open job as a document.
+    #[must_use]
+    pub fn document(&self) -> Option<Document> {
+        let sheet = self.job.as_ref()?;
+        Some(sheet.open.document(&sheet.name))
+    }
+
+    /// A job out of what is at hand here: open, under way, in the quick store.
+    #[must_use]
+    pub fn at_hand(&self, shelf: &dyn Shelf, id: &str) -> Option<Open<Job>> {
+        if let Some(open) = self.job().filter(|open| open.id == id) {
+            return Some(open.clone());
+        }
+        let name = format!("{JOBS}{id}");
+        let copies = self.keeper.copies(shelf, &name);
+        Sheet::of_copies(&name, id, &copies, "").map(|sheet| sheet.open)
+    }
+
+    /// Opens a job that is at hand; where only the durable store has it, it is
+    /// asked for and opened when it comes ([`Told::fetched`]). Says whether it is
+    /// open or may be.
+    pub fn open_job(&mut self, shelf: &dyn Shelf, id: &str, history: &str) -> bool {
+        let name = format!("{JOBS}{id}");
+        let copies = self.keeper.copies(shelf, &name);
+        self.job = Sheet::of_copies(&name, id, &copies, history);
+        self.wanted = None;
+        if self.job.is_some() {
+            return true;
+        }
+        let is_far = !self.keeper.has_looked() || self.keeper.heads().any(|h| h.name == name);
+        if is_far {
+            self.keeper.fetch(&name);
+            self.wanted = Some((name, history.to_owned()));
+        }
+        is_far
+    }
+
+    /// Puts a job onto the desk that was fetched.
+    fn opened(&mut self, name: &str, content: &str) -> bool {
+        let Some(id) = name.strip_prefix(JOBS) else {
+            return false;
+        };
+        let Some((_, past)) = self.wanted.take_if(|(wanted, _)| *wanted == name) else {
+            return false;
+        };
+        let Some(sheet) = Sheet::of_copies(name, id, &[content.to_owned()], &past) else {
+            return false;
+        };
+        self.keeper.know(name, content);
+        self.job = Some(sheet);
+        true
+    }
+
+    /// Begins a job and keeps it.
+    pub fn begin(&mut self, shelf: &dyn Shelf, id: String, job: Job, at: Millis) {
+        let name = format!("{JOBS}{id}");
+        let mut sheet = Sheet::fresh(name, Open::begun(id, job, at));
+        sheet.save(shelf, &mut self.keeper);
+        self.job = Some(sheet);
+        self.wanted = None;
+    }
+
+    /// Closes the open job; what waits is written.
+    pub fn close_job(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
+        let told = self.flush(shelf, at);
+        self.job = None;
+        self.wanted = None;
+        told
+    }
+
+    /// Changes a document; it is noted and kept with [`Session::flush`]. Says
+    /// whether it may be changed.
+    fn edit<P: Paper>(
+        (keeper, pen): (&mut Keeper, &mut Pen),
+        sheet: Option<&mut Sheet<P>>,
+        change: impl FnOnce(&mut P),
+        (stay, at): (Stay, Millis),
+    ) -> bool {
+        let Some(sheet) = sheet.filter(|sheet| !sheet.open.read_only) else {
+            return false;
+        };
+        if stay == Stay::New {
+            // What waits is a step of its own.
+            sheet.note(pen, at);
+        }
+        change(&mut sheet.open.job);
+        sheet.waits = sheet.waits.or(Some(stay));
+        keeper.set_state(&sheet.name, Keeping::Writing);
+        true
+    }
+
+    /// Changes the open job.
+    pub fn edit_job(&mut self, change: impl FnOnce(&mut Job), stay: Stay, at: Millis) -> bool {
+        let own = (&mut self.keeper, &mut self.pen);
+        Self::edit(own, self.job.as_mut(), change, (stay, at))
+    }
+
+    /// Changes the shop's settings.
+    pub fn edit_shop(&mut self, change: impl FnOnce(&mut Shop), stay: Stay, at: Millis) -> bool {
+        let own = (&mut self.keeper, &mut self.pen);
+        Self::edit(own, Some(&mut self.shop), change, (stay, at))
+    }
+
+    /// Changes the cold drop.
+    pub fn edit_drop(
+        &mut self,
+        change: impl FnOnce(&mut ColdDropPaper),
+        stay: Stay,
+        at: Millis,
+    ) -> bool {
+        let own = (&mut self.keeper, &mut self.pen);
+        Self::edit(own, Some(&mut self.cold_drop), change, (stay, at))
+    }
+
+    /// Notes and writes what waits.
+    pub fn flush(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = Told::default();
+        for which in [Which::Job, Which::Shop, Which::Drop] {
+            let shows = on!(self, which, |sheet| {
+                if sheet.is_to_save() {
+                    let noted = sheet.note(&mut self.pen, at);
+                    let met = sheet.save(shelf, &mut self.keeper);
+                    noted == Noted::Shows || matches!(met, Met::Joined(_))
+                } else {
+                    false
+                }
+            });
+            if shows == Some(true) {
+                told.of(which);
+            }
+        }
+        told
+    }
+
+    /// Takes a step of the history back, or does it again; says where it was.
+    pub fn step(
+        &mut self,
+        which: Which,
+        is_redo: bool,
+        shelf: &dyn Shelf,
+        at: Millis,
+    ) -> (Option<Spot>, Told) {
+        let mut told = self.flush(shelf, at);
+        let spot = on!(self, which, |sheet| {
+            let may = !sheet.open.read_only;
+            let spot = if may {
+                sheet.step(is_redo, &mut self.pen, at)
+            } else {
+                None
+            };
+            if spot.is_some() {
+                sheet.save(shelf, &mut self.keeper);
+            }
+            spot
+        });
+        let spot = spot.flatten();
+        if spot.is_some() {
+            told.of(which);
+        }
+        (spot, told)
+    }
+
+    /// Chooses one of the values of a place that has more than one.
+    pub fn choose(
+        &mut self,
+        which: Which,
+        (path, value): (&str, usize),
+        shelf: &dyn Shelf,
+        at: Millis,
+    ) -> Told {
+        let mut told = self.flush(shelf, at);
+        let _ = on!(self, which, |sheet| if !sheet.open.read_only {
+            sheet.choose(&mut self.pen, at, (path, value));
+            sheet.save(shelf, &mut self.keeper);
+            told.of(which);
+        });
+        told
+    }
+
+    /// Puts the open job into the bin, or takes it out.
+    pub fn bin(&mut self, into: bool, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = self.flush(shelf, at);
+        if let Some(sheet) = self.job.as_mut().filter(|sheet| !sheet.open.read_only) {
+            sheet.bin(into, &mut self.pen, at);
+            sheet.save(shelf, &mut self.keeper);
+            told.job = true;
+        }
+        told
+    }
+
+    /// Keeps the open job anew that another tab took out of both stores.
+    pub fn keep_anew(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = self.flush(shelf, at);
+        if let Some(sheet) = self.job.as_mut() {
+            sheet.save(shelf, &mut self.keeper);
+            told.listed = true;
+        }
+        told
+    }
+
+    /// Takes jobs out of both stores, for good.
+    pub fn destroy(&mut self, ids: &[String]) {
+        let names = ids.iter().map(|id| format!("{JOBS}{id}")).collect();
+        self.keeper.destroy(names);
+    }
+
+    /// Takes a document in that came with a file: joined with what is here, or
+    /// new. Another copy that only the durable store has comes back from there
+    /// and is joined as well. Says whether it could be taken.
+    pub fn take(&mut self, id: &str, document: &Document, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = self.flush(shelf, at);
+        let (name, which) = match &document.body {
+            Body::Job(_) => (format!("{JOBS}{id}"), Which::Job),
+            Body::Shop(_) => (SHOP.to_owned(), Which::Shop),
+            Body::Drop(_) => (DROP.to_owned(), Which::Drop),
+        };
+        let mut document = document.clone();
+        document.id = (which == Which::Job).then(|| id.to_owned());
+        let slot = slots::Slot {
+            sequence: 0,
+            row: Vec::new(),
+            text: write(&document),
+        };
+        let content = crate::document::slot::write_slot(&slot);
+        let met = on!(self, which, |sheet| {
+            if sheet.name == name {
+                let met = sheet.meet(&content);
+                if matches!(met, Met::Joined(_)) {
+                    sheet.save(shelf, &mut self.keeper);
+                }
+                Some(met)
+            } else {
+                None
+            }
+        });
+        match met.flatten() {
+            Some(_) => told.of(which),
+            None => {
+                let mut joined = document;
+                let mut above = 0;
+                for content in self.keeper.copies(shelf, &name) {
+                    if let Some(open) = Open::<Job>::of_content(id, &content) {
+                        above = above.max(open.sequence);
+                        joined = merge(&open.document(&name), &joined).unwrap_or(joined);
+                    }
+                }
+                let row = row_of(&joined);
+                self.keeper
+                    .keep(shelf, &name, (&write(&joined), row), above);
+            }
+        }
+        told.listed = true;
+        told
+    }
+
+    /// Another tab changed the quick store: under this key, or all of it.
+    pub fn heard(&mut self, key: Option<&str>, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = self.flush(shelf, at);
+        told.listed = true;
+        let name = match key {
+            None => {
+                self.keeper.look();
+                None
+            }
+            Some(key) => match slots::name_of(key) {
+                None => return told,
+                Some(name) => Some(name.to_owned()),
+            },
+        };
+        for which in [Which::Job, Which::Shop, Which::Drop] {
+            let met = on!(self, which, |sheet| {
+                if name.as_ref().is_some_and(|name| *name != sheet.name) {
+                    Met::Same
+                } else if slots::newest_content(shelf, &sheet.name).is_none() {
+                    if sheet.was_kept() {
+                        self.keeper.verify(&sheet.name);
+                    }
+                    Met::Same
+                } else {
+                    let met = sheet.take_in_newer(shelf);
+                    if met == Met::Joined(false) {
+                        // What is here is not there.
+                        sheet.save(shelf, &mut self.keeper);
+                    }
+                    met
+                }
+            });
+            if matches!(met, Some(Met::Joined(_))) {
+                told.of(which);
+            }
+        }
+        if let Some(name) = name
+            && slots::newest_content(shelf, &name).is_none()
+        {
+            // Gone, or moved to where there is room.
+            self.keeper.look();
+        }
+        told
+    }
+
+    /// The person comes back to the tab: what is open may have been taken out
+    /// without a word, what was refused may find room.
+    pub fn comes_back(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
+        let told = self.heard(None, shelf, at);
+        self.keeper.try_again(shelf);
+        told
+    }
+
+    /// What was refused is tried once more.
+    pub fn try_again(&mut self, shelf: &dyn Shelf) {
+        self.keeper.try_again(shelf);
+    }
+
+    /// The durable store has not answered for a while.
+    pub fn late(&mut self) {
+        self.keeper.late();
+    }
+
+    /// What the durable store is to be asked next.
+    pub fn next(&mut self, shelf: &dyn Shelf) -> Option<Ask> {
+        self.keeper.next(shelf)
+    }
+}
+
+/// A document of which there is one: out of the quick store, else as it begins.
+fn single<P: Paper>(
+    keeper: &Keeper,
+    shelf: &dyn Shelf,
+    name: &str,
+    fresh: P,
+    at: Millis,
+) -> Sheet<P> {
+    let copies = keeper.copies(shelf, name);
+    Sheet::of_copies(name, "", &copies, "")
+        .unwrap_or_else(|| Sheet::fresh(name.to_owned(), Open::begun(String::new(), fresh, at)))
+}

@@ -1,0 +1,77 @@
+//! What comes of the answers of the durable store.
+
+use super::{Session, Told, Which};
+use crate::job::Millis;
+use crate::storage::keeper::{Event, Found};
+use crate::storage::sheet::Met;
+use crate::storage::slots::{JOBS, SHOP};
+use crate::storage::{Answer, Shelf};
+
+impl Session {
+    /// What the durable store answered.
+    pub fn answered(&mut self, answer: Answer, shelf: &dyn Shelf, at: Millis) -> Told {
+        let mut told = Told::default();
+        for event in self.keeper.answered(shelf, answer) {
+            match event {
+                Event::Other(name, content, found) => {
+                    let had_more = self.other((&name, &content), shelf, at, &mut told);
+                    if had_more && found == Found::Comparing && name.starts_with(JOBS) {
+                        told.brought_back.push(name);
+                    }
+                }
+                Event::Fetched(name, content) => {
+                    if let Some(content) = content {
+                        told.job |= self.opened(&name, &content);
+                    }
+                    told.fetched = name.strip_prefix(JOBS).map(str::to_owned);
+                }
+                // A job: what is typed from now on is written again.
+                Event::Gone(name) if name.starts_with(JOBS) => {
+                    told.job |= self.job.as_ref().is_some_and(|sheet| sheet.name == name);
+                }
+                // Nobody takes these out: the browser has lost them.
+                Event::Gone(name) if name == SHOP => drop(self.shop.save(shelf, &mut self.keeper)),
+                Event::Gone(_) => drop(self.cold_drop.save(shelf, &mut self.keeper)),
+                Event::Destroyed(names, is_gone) => {
+                    told.not_destroyed |= !is_gone;
+                    let open = self.job.as_ref();
+                    if is_gone && open.is_some_and(|sheet| names.contains(&sheet.name)) {
+                        self.job = None;
+                        told.job = true;
+                    }
+                }
+                Event::Listed => told.listed = true,
+            }
+        }
+        told
+    }
+
+    /// Another copy of a document was found; says whether it had more than the
+    /// one here.
+    fn other(
+        &mut self,
+        (name, content): (&str, &str),
+        shelf: &dyn Shelf,
+        at: Millis,
+        told: &mut Told,
+    ) -> bool {
+        let which = [Which::Job, Which::Shop, Which::Drop]
+            .into_iter()
+            .find(|which| on!(self, *which, |sheet| sheet.name == name) == Some(true));
+        let Some(which) = which else {
+            return self.keeper.reconcile(shelf, name, content);
+        };
+        let before = self.flush(shelf, at);
+        told.job |= before.job;
+        told.shop |= before.shop;
+        told.cold_drop |= before.cold_drop;
+        let met = on!(self, which, |sheet| {
+            sheet.found_other(shelf, &mut self.keeper, content)
+        });
+        let had_more = matches!(met, Some(Met::Joined(_)));
+        if had_more {
+            told.of(which);
+        }
+        had_more
+    }
+}

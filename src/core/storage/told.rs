@@ -1,0 +1,41 @@
+//! What is to be shown anew after something was done or answered.
+
+/// One of the documents of a tab.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Which {
+    /// The open job.
+    Job,
+    /// The shop's settings.
+    Shop,
+    /// The cold drop without a job.
+    Drop,
+}
+
+/// What is to be shown anew.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Told {
+    /// The open job shows something else, or another is open, or none.
+    pub job: bool,
+    /// The settings show something else.
+    pub shop: bool,
+    /// The cold drop shows something else.
+    pub cold_drop: bool,
+    /// The list of what lies where.
+    pub listed: bool,
+    /// A job that was to be fetched was looked for.
+    pub fetched: Option<String>,
+    /// Jobs of which another copy had more than the quick store, at the start.
+    pub brought_back: Vec<String>,
+    /// These were not taken out for good: the durable store refused.
+    pub not_destroyed: bool,
+}
+
+impl Told {
+    pub(super) const fn of(&mut self, which: Which) {
+        match which {
+            Which::Job => self.job = true,
+            Which::Shop => self.shop = true,
+            Which::Drop => self.cold_drop = true,
+        }
+    }
+}

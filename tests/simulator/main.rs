@@ -1,0 +1,99 @@
+//! Tabs, devices, stores that fail, kills and clocks, by chance from a seed: the
+//! code of keeping, joining and taking back is the page's own
+//! (`coldseat_core::storage`). What was said to be saved is there at the next
+//! start; nothing typed is lost, nothing cleared returns, nothing is disputed
+//! that was replaced knowingly; what is shown is what is stored; when it is
+//! quiet, all copies are equal.
+//!
+//! `COLDSEAT_STEPS` and `COLDSEAT_SEED` say how many steps and from which seed;
+//! a failure is shrunk to the fewest steps that fail and printed.
+
+mod model;
+mod stores;
+mod world;
+
+use world::{Happens, OFTEN, World};
+
+/// Steps of one world.
+const LIFE: usize = 400;
+/// Steps in all.
+const STEPS: usize = 1_000_000;
+
+fn drawn(seed: u64) -> Vec<Happens> {
+    let mut rng = fastrand::Rng::with_seed(seed);
+    let sum: u32 = OFTEN.iter().map(|(_, often)| often).sum();
+    let mut all: Vec<Happens> = (0..LIFE)
+        .map(|_| {
+            let mut at = rng.u32(..sum);
+            let (what, _) = OFTEN
+                .iter()
+                .find(|(_, often)| {
+                    let is_it = at < *often;
+                    at = at.wrapping_sub(*often);
+                    is_it
+                })
+                .expect("one of them");
+            Happens {
+                what: *what,
+                tab: rng.u8(..),
+                which: rng.u8(..),
+            }
+        })
+        .collect();
+    all.push(Happens {
+        what: world::What::AllQuiet,
+        tab: 0,
+        which: 0,
+    });
+    all
+}
+
+fn run(all: &[Happens]) -> Result<(), String> {
+    let mut world = World::new();
+    for happens in all {
+        world.step(*happens)?;
+    }
+    Ok(())
+}
+
+/// The fewest steps that still fail.
+fn shrunk(mut all: Vec<Happens>) -> Vec<Happens> {
+    let mut size = all.len() / 2;
+    while size > 0 {
+        let mut at = 0;
+        while at < all.len() {
+            let mut fewer = all.clone();
+            fewer.drain(at..(at + size).min(all.len()));
+            if run(&fewer).is_err() {
+                all = fewer;
+            } else {
+                at += size;
+            }
+        }
+        size /= 2;
+    }
+    all
+}
+
+fn number(name: &str, usual: u64) -> u64 {
+    std::env::var(name).map_or(usual, |text| text.parse().expect("a number"))
+}
+
+#[test]
+fn whatever_happens_what_was_saved_is_there() {
+    let seed = number("COLDSEAT_SEED", 13);
+    let lives = number("COLDSEAT_STEPS", STEPS as u64).div_ceil(LIFE as u64);
+    for life in seed..seed + lives {
+        let all = drawn(life);
+        if let Err(why) = run(&all) {
+            let all = shrunk(all);
+            let why = run(&all).err().unwrap_or(why);
+            let steps: Vec<String> = all
+                .iter()
+                .map(|h| format!("{:?} tab {} {}", h.what, h.tab % 5, h.which))
+                .collect();
+            panic!("seed {life}: {why}\nafter\n{}", steps.join("\n"));
+        }
+    }
+    println!("{} steps from seed {seed}", lives * LIFE as u64);
+}

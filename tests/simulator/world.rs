@@ -1,0 +1,292 @@
+//! Two devices with tabs, stores and clocks; anything may stop between any two
+//! steps. What is done is a list of deeds drawn from a seed: the same list does
+//! the same again.
+
+use crate::model::{Dot, Model, standing};
+use crate::stores::{Bare, Durable, Quick};
+use coldseat_core::document::edit::Stay;
+use coldseat_core::document::merge::conflicts;
+use coldseat_core::document::{ColdDropPaper, Shop, write};
+use coldseat_core::job::engine::{Engine, Layout};
+use coldseat_core::job::ledger::Writer;
+use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem};
+use coldseat_core::materials::MaterialId;
+use coldseat_core::quantity::parse::Unit;
+use coldseat_core::storage::keeper::Keeping;
+use coldseat_core::storage::session::{Session, Which};
+use coldseat_core::storage::{Answer, Ask, StoreFault};
+use std::collections::VecDeque;
+
+#[path = "happens.rs"]
+mod happens;
+
+/// Tabs, by the device they are on.
+const DEVICE_OF: [usize; 5] = [0, 0, 0, 1, 1];
+const TABS: usize = DEVICE_OF.len();
+/// Places that are typed into: four of the job, two of the settings.
+pub const SPOTS: usize = 6;
+const JOB_SPOTS: [usize; 4] = [0, 1, 2, 3];
+const SHOP_SPOTS: [usize; 2] = [4, 5];
+const ID: &str = "a1";
+
+/// One thing that happens; the numbers say which, as far as there are so many.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Happens {
+    pub what: What,
+    pub tab: u8,
+    pub which: u8,
+}
+
+/// What may happen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum What {
+    Type,
+    TypeOn,
+    Clear,
+    Flush,
+    Ask,
+    Commit,
+    Answer,
+    Hear,
+    Miss,
+    Undo,
+    Redo,
+    Choose,
+    Bin,
+    WriteOut,
+    Kill,
+    Reload,
+    FaultQuick,
+    FaultDurable,
+    Heal,
+    Abort,
+    Clock,
+    File,
+    Late,
+    ComeBack,
+    EmptyQuick,
+    EmptyDurable,
+    Quiet,
+    AllQuiet,
+}
+
+/// How often each happens, of the sum.
+pub const OFTEN: [(What, u32); 28] = [
+    (What::Type, 110),
+    (What::TypeOn, 70),
+    (What::Clear, 35),
+    (What::Flush, 150),
+    (What::Ask, 170),
+    (What::Commit, 170),
+    (What::Answer, 170),
+    (What::Hear, 110),
+    (What::Miss, 12),
+    (What::Undo, 28),
+    (What::Redo, 12),
+    (What::Choose, 10),
+    (What::Bin, 4),
+    (What::WriteOut, 25),
+    (What::Kill, 4),
+    (What::Reload, 10),
+    (What::FaultQuick, 7),
+    (What::FaultDurable, 7),
+    (What::Heal, 14),
+    (What::Abort, 5),
+    (What::Clock, 6),
+    (What::File, 8),
+    (What::Late, 6),
+    (What::ComeBack, 8),
+    (What::EmptyQuick, 2),
+    (What::EmptyDurable, 2),
+    (What::Quiet, 6),
+    (What::AllQuiet, 2),
+];
+
+/// A spot, what stood there, and whether the hand stayed.
+type Seen = (usize, Vec<(Dot, String)>, Stay);
+
+struct Tab {
+    session: Session,
+    /// What is under way to the durable store, and what comes back from it.
+    asked: Option<Ask>,
+    answer: Option<Answer>,
+    inbox: VecDeque<String>,
+    /// What was seen at a spot when it was changed, until that is noted.
+    seen: Vec<Seen>,
+    cleared: Vec<usize>,
+    last_spot: Option<usize>,
+}
+
+struct Device {
+    quick: Quick,
+    durable: Durable,
+    clock: i64,
+    /// One of its stores was emptied and is not filled again yet.
+    is_fragile: bool,
+    aborts: bool,
+}
+
+pub struct World {
+    devices: [Device; 2],
+    tabs: Vec<Tab>,
+    model: Model,
+    time: u64,
+    starts: u32,
+    texts: u32,
+}
+
+fn begun() -> Job {
+    let engine = Engine {
+        name: "one".to_owned(),
+        cylinders: 1,
+        layout: Layout::InLine,
+        units: UnitSystem::Metric,
+        sleeve_material: MaterialId::GrayIron,
+        block_material: MaterialId::GrayIron,
+    };
+    let mut entries = Entries::default();
+    entries.put(
+        Place::of_cylinder(1, Field::BoreD, 0),
+        Entry::new("130.00", Unit::Millimetre, 1),
+    );
+    Job::new(engine, entries)
+}
+
+fn place(spot: usize) -> Option<Place> {
+    match spot {
+        0 => Some(Place::of_cylinder(1, Field::BoreD, 0)),
+        1 => Some(Place::of_cylinder(1, Field::BoreD, 1)),
+        2 => Some(Place::of_engine(Field::Pitch)),
+        4 => Some(Place::of_engine(Field::GaugeDepth)),
+        5 => Some(Place::of_engine(Field::GaugeBore)),
+        _ => None,
+    }
+}
+
+const PATHS: [&str; SPOTS] = [
+    "entries/1/bore_d/0",
+    "entries/1/bore_d/1",
+    "entries/engine/pitch/0",
+    "customer",
+    "entries/engine/gauge_depth/0",
+    "entries/engine/gauge_bore/0",
+];
+
+const fn which_of(spot: usize) -> Which {
+    if spot < 4 { Which::Job } else { Which::Shop }
+}
+
+fn at_spot(session: &Session, spot: usize) -> Vec<(Dot, String)> {
+    match which_of(spot) {
+        Which::Job => session
+            .job()
+            .map_or(Vec::new(), |open| standing(&open.job, PATHS[spot])),
+        _ => standing(&session.shop().job, PATHS[spot]),
+    }
+}
+
+impl World {
+    pub fn new() -> Self {
+        let device = || Device {
+            quick: Quick::default(),
+            durable: Durable::default(),
+            clock: 0,
+            is_fragile: false,
+            aborts: false,
+        };
+        let mut world = Self {
+            devices: [device(), device()],
+            tabs: Vec::new(),
+            model: Model::default(),
+            time: 1_700_000_000_000,
+            starts: 0,
+            texts: 0,
+        };
+        for tab in 0..TABS {
+            let started = world.start(tab);
+            world.tabs.push(started);
+        }
+        let now = world.now(0);
+        let shelf = &world.devices[0].quick;
+        world.tabs[0]
+            .session
+            .begin(shelf, ID.to_owned(), begun(), now);
+        world
+    }
+
+    fn now(&self, tab: usize) -> u64 {
+        let clock = self.devices[DEVICE_OF[tab]].clock;
+        self.time.saturating_add_signed(clock)
+    }
+
+    /// The page is loaded.
+    fn start(&mut self, tab: usize) -> Tab {
+        self.starts += 1;
+        let device = DEVICE_OF[tab];
+        let writer = Writer::of(device as u32 + 1, self.starts);
+        let fresh = (
+            Shop::fresh(UnitSystem::Metric),
+            ColdDropPaper::fresh(UnitSystem::Metric),
+        );
+        let now = self.now(tab);
+        let shelf = &self.devices[device].quick;
+        let mut session = Session::start(shelf, writer, fresh, now);
+        session.open_job(shelf, ID, "");
+        Tab {
+            session,
+            asked: None,
+            answer: None,
+            inbox: VecDeque::new(),
+            seen: Vec::new(),
+            cleared: Vec::new(),
+            last_spot: None,
+        }
+    }
+
+    /// Other tabs of the device hear of what one wrote into the quick store.
+    fn spread(&mut self, from: usize) {
+        let device = DEVICE_OF[from];
+        for key in self.devices[device].quick.changed() {
+            for tab in (0..TABS).filter(|tab| *tab != from && DEVICE_OF[*tab] == device) {
+                self.tabs[tab].inbox.push_back(key.clone());
+            }
+        }
+    }
+
+    /// Notes in the model what a tab changed since it was looked at last.
+    fn note(&mut self, tab: usize) {
+        for (spot, seen, stay) in core::mem::take(&mut self.tabs[tab].seen) {
+            let now = at_spot(&self.tabs[tab].session, spot);
+            let new = now.iter().find(|(dot, _)| {
+                dot.0
+                    .is_some_and(|w| w.device() == DEVICE_OF[tab] as u32 + 1)
+                    && !self.model.is_known(spot, dot)
+            });
+            let new = new.cloned();
+            let is_cleared = self.tabs[tab].cleared.contains(&spot) && !seen.is_empty();
+            if new.is_none() && !is_cleared {
+                continue;
+            }
+            let replaces = self.replaced(spot, &seen, stay == Stay::New);
+            let (dot, text) = new.map_or((None, None), |(dot, text)| (Some(dot), Some(text)));
+            let who = (DEVICE_OF[tab], tab);
+            self.model.note(spot, dot.as_ref(), text, replaces, who);
+        }
+        self.tabs[tab].cleared.clear();
+    }
+
+    /// The deeds that a change at a spot replaces: the one shown; whoever comes
+    /// to the place also changes what others typed there, the same.
+    fn replaced(&mut self, spot: usize, seen: &[(Dot, String)], comes: bool) -> Vec<usize> {
+        let Some((_, shown)) = seen.first() else {
+            return Vec::new();
+        };
+        let mut replaced = Vec::new();
+        for (at, (dot, text)) in seen.iter().enumerate() {
+            if at == 0 || (comes && text == shown) {
+                replaced.push(self.model.deed_of(spot, dot, text));
+            }
+        }
+        replaced
+    }
+}
