@@ -24,18 +24,32 @@ const LIFTING: &[Caution] = &[Caution::Lifting];
 const TESTING: &[Caution] = &[Caution::PressureTest];
 const NITROGEN: &[Caution] = &[Caution::Nitrogen];
 const COLD: &[Caution] = &[Caution::Nitrogen, Caution::ColdIron];
-/// What a gap under the flange is worked out from.
-const SEATING: &[Field] = &[
-    FlangeThickness,
-    CounterboreDepth,
-    Shim,
-    GaugeHeight,
-    GaugeThickness,
-    GaugeDepth,
-    GapLimit,
-    TiltLimit,
-    Confidence,
-];
+/// What a gap under the flange is worked out from, and what more the warm
+/// height, the pulls and the seat check hang on.
+macro_rules! seating {
+    ($($more:ident),*) => {
+        &[
+            FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
+            GapLimit, TiltLimit, Confidence, $($more),*
+        ]
+    };
+}
+const WARM: &[Field] = seating!(SleeveLength, RoomTemperature, ChillShrink, NominalOd);
+const PULLING: &[Field] = seating!(
+    RamBore,
+    RamHole,
+    RamRated,
+    RodD,
+    RodPitch,
+    RodYield,
+    LedgeMost,
+    FlangeMost,
+    NominalOd,
+    FlangeOd,
+    NominalFlange,
+    ChamferHere
+);
+const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased);
 
 /// The steps, in shop order.
 pub const STEPS: &[StepSpec] = &[
@@ -125,7 +139,7 @@ pub const STEPS: &[StepSpec] = &[
         needed: &[WallReading],
         calculation: Calculation::WallLeft,
         uses: &[
-            NominalOd, OldBore, Indicator, WallCalm, WallLook, FitLow, FitHigh,
+            NominalOd, OldBore, Indicator, WallCalm, WallLook, FitLow, FitHigh, SleeveOd,
         ],
         drawing: Drawing::WallClock,
         ..PLAIN
@@ -161,6 +175,14 @@ pub const STEPS: &[StepSpec] = &[
             FinishLeast,
             GrooveLand,
             TargetProud,
+            BlockWall,
+            RingHeight,
+            RingProud,
+            PlannedCut,
+            FitLow,
+            FitHigh,
+            WallReading,
+            OldBore,
         ],
         drawing: Drawing::Plan,
         ..PLAIN
@@ -321,6 +343,8 @@ pub const STEPS: &[StepSpec] = &[
             EntryLeast,
             GaugeSleeve,
             GaugeBore,
+            NominalOd,
+            ChillShrink,
         ],
         timed: Some(Carry),
         drawing: Drawing::ClearanceTime,
@@ -346,7 +370,7 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[WarmHeight],
         needed: &[WarmHeight],
         calculation: Calculation::Height,
-        uses: SEATING,
+        uses: WARM,
         drawing: Drawing::FlangeSection,
         ..PLAIN
     },
@@ -357,7 +381,7 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[PullGauge, PullLoaded, PullReleased],
         needed: &[PullGauge, PullReleased],
         calculation: Calculation::Pulls,
-        uses: SEATING,
+        uses: PULLING,
         drawing: Drawing::Staircase,
         cautions: &[Caution::Ram],
         ..PLAIN
@@ -369,7 +393,7 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[SeatHeight],
         needed: &[SeatHeight],
         calculation: Calculation::Seat,
-        uses: SEATING,
+        uses: SEATED,
         drawing: Drawing::FlangeSection,
         ..PLAIN
     },
@@ -390,6 +414,9 @@ pub const STEPS: &[StepSpec] = &[
             GaugeHeight,
             DeckSd,
             Risk,
+            RingHeight,
+            RingProud,
+            GrooveLand,
         ],
         drawing: Drawing::DeckCuts,
         cautions: CUTTING,
@@ -402,7 +429,16 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[PistonProud],
         needed: &[PistonProud],
         calculation: Calculation::Protrusion,
-        uses: &[Gasket, HeadLeast, Compression, Stroke, FinalBore, DeckCut],
+        uses: &[
+            Gasket,
+            HeadLeast,
+            Compression,
+            Stroke,
+            FinalBore,
+            DeckCut,
+            GasketGrades,
+            PlannedCut,
+        ],
         ..PLAIN
     },
     StepSpec {
@@ -442,6 +478,15 @@ pub const STEPS: &[StepSpec] = &[
             HoneStroke,
             HoneTurns,
             HoneCycles,
+            NominalOd,
+            SleeveLength,
+            FinishLeast,
+            FitLow,
+            FitHigh,
+            GaugeSleeve,
+            GaugeBore,
+            SleeveTemperature,
+            BlockTemperature,
         ],
         drawing: Drawing::Profile,
         cautions: CUTTING,

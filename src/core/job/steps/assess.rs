@@ -58,8 +58,21 @@ pub fn assess_whole(job: &Job, reports: &[CylinderReport]) -> Whole {
         .collect();
     let mut block = owner_steps(job, &doubts, Owner::Block, &home);
     let open = not_all_done(&block, &banks, reports);
+    let of_holes = reports.iter().filter(|r| r.state != State::LeftOut);
+    let steps = of_holes
+        .flat_map(|report| &report.steps)
+        .chain(banks.iter().flat_map(|(_, steps)| steps))
+        .chain(&block);
+    let mut mend: Vec<Unusable> = Vec::new();
+    for unusable in steps.flat_map(|step| &step.unusable) {
+        if !mend.contains(unusable) {
+            mend.push(unusable.clone());
+        }
+    }
+    let stop = reports.iter().find(|r| r.state == State::Stop);
+    let stop = stop.map(|report| report.cylinder);
     if let Some(report) = block.iter_mut().find(|s| s.id == StepId::Report) {
-        hand_over(report, open, reports);
+        hand_over(report, open, mend, stop);
     }
     let mut whole = vec![(Owner::Block, block)];
     whole.extend(banks);
@@ -248,13 +261,20 @@ fn step_report(
     }
     // An answer from half the readings is shown, but it is not a verdict: what
     // is missing comes first, except that a stop stays a stop.
-    if let Some(lack) = missing
-        && report.signal != Signal::Stop
-    {
-        report.next = Next::Measure(lack);
-        report.signal = waits;
+    let worked = report.signal;
+    if let Some(lack) = missing {
+        if !report.lacks.contains(&lack) {
+            report.lacks.push(lack);
+        }
+        if report.signal != Signal::Stop {
+            report.next = Next::Measure(lack);
+            report.signal = waits;
+        }
     }
-    apply_mark(job, owner, &mut report);
+    // No mark goes over what wants a look.
+    if worked != Signal::Look {
+        apply_mark(job, owner, &mut report);
+    }
     if let Some(first) = report.unusable.first() {
         report.next = Next::Mend(first.spot);
         report.signal = report.signal.max(Signal::Look);
@@ -364,12 +384,17 @@ fn not_all_done(block: &[StepReport], banks: &Whole, reports: &[CylinderReport])
     open(block) || banks.iter().any(|(_, steps)| open(steps)) || reports.iter().any(of_hole)
 }
 
-/// The report is a mark, and no mark goes over a cylinder on stop.
-fn hand_over(report: &mut StepReport, open: bool, reports: &[CylinderReport]) {
-    let stop = reports.iter().find(|r| r.state == State::Stop);
-    if let Some(stop) = stop {
+/// The report is a mark, and no mark goes over a cylinder on stop or over
+/// something that cannot be used.
+fn hand_over(report: &mut StepReport, open: bool, mend: Vec<Unusable>, stop: Option<u8>) {
+    if let Some(cylinder) = stop {
         report.signal = Signal::Stop;
-        report.next = Next::StopsAt(stop.cylinder);
+        report.next = Next::StopsAt(cylinder);
+    } else if let Some(first) = mend.first() {
+        report.signal = Signal::Look;
+        report.next = Next::Mend(first.spot);
+        report.unusable = mend;
+        report.complete = false;
     } else if open && report.signal == Signal::Marked {
         report.signal = Signal::Look;
         report.next = Next::NotAllDone;

@@ -54,9 +54,15 @@ pub fn depth(r: &Readings) -> Worked {
     let thickness = lengths(&r.complete(Field::FlangeThickness)?);
     let depth_now = lengths(&r.some(Field::CounterboreDepth)?);
     let gauge_sd = r.length(Field::GaugeDepth)?;
-    let beside = match r.owner {
-        Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder)?,
-        Owner::Block | Owner::Bank(_) => None,
+    let surveyed = match r.owner {
+        Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder),
+        Owner::Block | Owner::Bank(_) => Ok(None),
+    };
+    // The deck enters the chance of a low flange, not the depth: too deep is too
+    // deep whatever it is.
+    let (beside, no_deck) = match surveyed {
+        Ok(beside) => (beside, None),
+        Err(lack) => (None, Some(lack)),
     };
     let mut answer = counterbore(&CounterboreInput {
         thickness: &thickness,
@@ -86,6 +92,11 @@ pub fn depth(r: &Readings) -> Worked {
     } else {
         (Signal::Go, Next::AtDepth)
     };
+    if let Some(lack) = no_deck
+        && signal != Signal::Stop
+    {
+        return Err(lack);
+    }
     let mut findings = answer.findings.clone();
     if signal == Signal::Go {
         // Within the gauge's own noise "too deep" would cry wolf.

@@ -183,11 +183,13 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
     r.head()?;
     job.dispute(Spot::LeftOut)?;
     let wanted = spots(job, bank);
-    let low: Vec<Length> = r
-        .list(Field::LowSpot)?
-        .into_iter()
+    let spots_read = r.list(Field::LowSpot)?;
+    let low: Vec<Length> = spots_read
+        .iter()
         .map(|(_, below)| Length::from_m(-below))
         .collect();
+    let there = spots_read.iter().filter(|(index, _)| *index < wanted);
+    let surveyed = (there.count() as u8, wanted);
     if low.is_empty() {
         return Err(r.missing(Field::LowSpot, wanted));
     }
@@ -263,7 +265,6 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
              or measure heights and deck again",
         ));
     }
-    let surveyed = (low.len().min(usize::from(wanted)) as u8, wanted);
     let stops = plan.findings.iter().any(|f| f.level == Level::Stop);
     let uncovered = without.first().copied().or_else(|| {
         (surveyed.0 < wanted).then_some(Missing {
@@ -332,6 +333,15 @@ pub fn deck(r: &Readings, lock: &Lock) -> Worked {
             None,
         )),
         findings: plan.plan.findings,
+        // Not decided yet: as planned.
+        lacks: (!plan.cut_decided)
+            .then_some(Missing {
+                owner: r.owner,
+                field: Field::DeckCut,
+                places: 1,
+            })
+            .into_iter()
+            .collect(),
         ..Verdict::plain(signal, next)
     })
 }

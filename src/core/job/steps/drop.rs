@@ -2,7 +2,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::Measure;
-use crate::job::model::reading::Lack;
+use crate::job::model::reading::{Lack, Missing};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
 use crate::job::steps::tools::{degrees, figure};
@@ -99,7 +99,16 @@ pub fn dropped(r: &Readings) -> Worked {
         Some(DRAGGED) => Signal::Look,
         Some(STUCK) => Signal::Stop,
         Some(_) => Signal::Go,
-        None => return Ok(Verdict::plain(Signal::None, Next::DropReady)),
+        None => {
+            return Ok(Verdict {
+                lacks: vec![Missing {
+                    owner: r.owner,
+                    field: Field::DropOutcome,
+                    places: 1,
+                }],
+                ..Verdict::plain(Signal::None, Next::DropReady)
+            });
+        }
     };
     Ok(Verdict::plain(signal, Next::Advice(step, signal)))
 }

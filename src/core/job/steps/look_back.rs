@@ -48,8 +48,16 @@ pub fn look_back(steps: &mut [StepReport]) {
     if signal_of(steps, StepId::Seat) == Signal::Stop {
         demote(steps, StepId::Pull, Next::ProvedWrong(StepId::Seat));
     }
-    if signal_of(steps, StepId::Pull) == Signal::Stop {
-        demote(steps, StepId::Seat, Next::First(StepId::Pull));
+    // What a later step cannot read it cannot confirm.
+    for (earlier, later) in [
+        (StepId::WarmHeight, StepId::Pull),
+        (StepId::WarmHeight, StepId::Seat),
+        (StepId::Pull, StepId::Seat),
+    ] {
+        let unusable = |s: &StepReport| s.id == later && !s.unusable.is_empty();
+        if steps.iter().any(unusable) {
+            demote(steps, earlier, Next::First(later));
+        }
     }
     // A sleeve that went in, and nobody says that it was clean and cold.
     for first in [StepId::Clean, StepId::Chill] {

@@ -194,7 +194,11 @@ pub fn pulls(r: &Readings) -> Worked {
         let next = Next::Advice(StepId::Pull, Signal::Stop);
         let verdict = match judged {
             Ok(verdict) => verdict,
-            Err(Lack::Missing(_) | Lack::Refused(_)) => Verdict::plain(Signal::Stop, next),
+            Err(Lack::Missing(missing)) => Verdict {
+                lacks: vec![missing],
+                ..Verdict::plain(Signal::Stop, next)
+            },
+            Err(Lack::Refused(_)) => Verdict::plain(Signal::Stop, next),
             Err(unusable) => return Err(unusable),
         };
         return Ok(Verdict {
@@ -203,22 +207,25 @@ pub fn pulls(r: &Readings) -> Worked {
             ..verdict
         });
     }
-    let mut verdict = judged?;
-    let unchecked: Vec<_> = checks
-        .iter()
-        .filter_map(|check| match &check.standing {
-            Standing::Missing(missing) => Some(*missing),
-            _ => None,
-        })
-        .collect();
-    for missing in unchecked {
-        if !verdict.lacks.contains(&missing) {
-            verdict.lacks.push(missing);
-        }
-    }
     for check in &checks {
         if let Standing::Unusable(unusable) = &check.standing {
             return Err(Lack::Unusable(unusable.clone()));
+        }
+    }
+    let mut verdict = match judged {
+        Ok(verdict) => verdict,
+        // A pull half read comes first; what the loads lack is told as well.
+        Err(Lack::Missing(missing)) if !checks.is_empty() => Verdict {
+            lacks: vec![missing],
+            ..Verdict::plain(Signal::Wait, Next::Measure(missing))
+        },
+        Err(lack) => return Err(lack),
+    };
+    for check in &checks {
+        if let Standing::Missing(missing) = check.standing
+            && !verdict.lacks.contains(&missing)
+        {
+            verdict.lacks.push(missing);
         }
     }
     let all_known = checks

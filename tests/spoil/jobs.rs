@@ -1,0 +1,113 @@
+//! The jobs that entries are spoilt in.
+
+use coldseat_core::job::demo::{Demo, put};
+use coldseat_core::job::engine::Layout;
+use coldseat_core::job::field::Scope;
+use coldseat_core::job::step::{Mark, STEPS};
+use coldseat_core::job::steps::survey::spots;
+use coldseat_core::job::{Entry, Field, Job, Owner, Place};
+use fastrand::Rng;
+
+/// A demo whose entries are partly gone: up to a step, or here and there.
+pub fn half_filled(demo: Demo, seed: u64) -> Job {
+    let mut rng = Rng::with_seed(seed);
+    let mut job = demo.job(1);
+    let up_to = rng.u8(5..32);
+    let holes = seed % 3 != 0;
+    let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
+    for place in places {
+        let late = STEPS
+            .iter()
+            .any(|s| s.number > up_to && s.fields.contains(&place.field))
+            && place.field.spec().scope != Scope::Engine;
+        let lost = holes && rng.u8(0..25) == 0;
+        if (!holes && late) || lost {
+            clear(&mut job, place);
+        }
+    }
+    job
+}
+
+fn clear(job: &mut Job, place: Place) {
+    let unit = job.unit(place.field);
+    job.entries.put(place, Entry::new("", unit, 2));
+}
+
+/// A job of one to three cylinders about a demo: readings moved by their last
+/// digits, some far, some gone, some deck cuts, marks and releases.
+pub fn random(seed: u64) -> Job {
+    let mut rng = Rng::with_seed(0x5_901 + seed);
+    let demo = Demo::ALL[usize::from(rng.bool())];
+    let mut job = demo.job(1);
+    let cylinders = rng.u8(1..=3);
+    job.engine.cylinders = cylinders;
+    job.engine.layout = [Layout::InLine, Layout::VOddEven][usize::from(rng.u8(0..4) == 0)];
+    let gone: Vec<Place> = job
+        .entries
+        .iter()
+        .map(|(place, _)| *place)
+        .filter(|place| match place.owner {
+            Owner::Cylinder(cylinder) => cylinder > cylinders,
+            // Spots of a survey that this deck has not got, too.
+            Owner::Bank(bank) => {
+                bank >= job.engine.banks()
+                    || (place.field == Field::LowSpot && place.index >= spots(&job, bank))
+            }
+            Owner::Block => false,
+        })
+        .collect();
+    for place in gone {
+        clear(&mut job, place);
+    }
+    job.steps = job
+        .steps
+        .iter()
+        .filter(|((owner, _), _)| !matches!(owner, Owner::Cylinder(c) if *c > cylinders))
+        .map(|(key, record)| (*key, record.clone()))
+        .collect();
+    if rng.bool() {
+        for bank in 0..job.engine.banks() {
+            let cut = if rng.bool() { "0.0050" } else { "0.0110" };
+            let text = if demo == Demo::InchFive { cut } else { "0.130" };
+            put(&mut job, Place::of_bank(bank, Field::DeckCut, 0), text, 2);
+        }
+    }
+    let wild = rng.u32(2..40);
+    let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
+    for place in places {
+        match rng.u32(0..wild * 8) {
+            0 => clear(&mut job, place),
+            1 | 2 => shift(&mut job, place, &mut rng),
+            _ => {}
+        }
+    }
+    if rng.u8(0..6) == 0 {
+        job.left_out = vec![rng.u8(1..=cylinders)];
+    }
+    for spec in STEPS {
+        if rng.u8(0..30) == 0 {
+            let owner = Owner::Cylinder(rng.u8(1..=cylinders));
+            job.set_mark(owner, spec.id, Some(Mark::Done), 3);
+        }
+    }
+    job
+}
+
+/// Moves a reading by some of its last digits, seldom by a tenth of itself.
+fn shift(job: &mut Job, place: Place, rng: &mut Rng) {
+    let Some(entry) = job.entries.get(place) else {
+        return;
+    };
+    let Ok(value) = entry.text.parse::<f64>() else {
+        return;
+    };
+    let decimals = entry.text.split('.').nth(1).map_or(0, str::len);
+    let digit = 0.1_f64.powi(decimals as i32);
+    let by = if rng.u8(0..6) == 0 {
+        0.1 * value
+    } else {
+        f64::from(rng.i32(-25..=25)) * digit
+    };
+    let text = format!("{:.decimals$}", value + by);
+    put(job, place, text, 2);
+}

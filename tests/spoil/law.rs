@@ -1,0 +1,280 @@
+//! What may become of verdicts when one entry is spoilt.
+
+use coldseat_core::job::assess::{Whole, assess, assess_whole};
+use coldseat_core::job::check::{Checked, Sheet, check};
+use coldseat_core::job::deck::{Lock, lock, plan};
+use coldseat_core::job::engine::preset_si;
+use coldseat_core::job::ledger::Rival;
+use coldseat_core::job::loads::gauge_most;
+use coldseat_core::job::model::reading::{Spot, Standing};
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::verdict::{CylinderReport, Next, Signal, StepReport};
+use coldseat_core::job::{Entry, Field, Job, Owner, Place};
+use coldseat_core::quantity::report::Level;
+
+/// What is done to an entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Blow {
+    /// It is typed over by something that is no number in its range.
+    Spoil(&'static str),
+    /// It is cleared.
+    Empty,
+    /// Another device says another thing.
+    Dispute,
+}
+
+/// A slip of the thumb, a torn reading, a number beyond every range.
+const SPOILT: [&str; 3] = ["0.2o90", "-", "-9999999"];
+
+/// How much was tried.
+#[derive(Debug, Default)]
+pub struct Tally {
+    /// Entries spoilt.
+    pub tried: usize,
+    /// Of them, those that took a `go` away somewhere.
+    pub took_a_go: usize,
+}
+
+/// A breach.
+#[derive(Debug)]
+#[allow(dead_code)] // read by whoever the test fails for
+pub struct Broken {
+    job: String,
+    place: Place,
+    blow: Blow,
+    what: String,
+}
+
+/// Everything a job says.
+struct Said {
+    reports: Vec<CylinderReport>,
+    whole: Whole,
+    locks: Vec<Lock>,
+    most: Vec<Option<f64>>,
+    cleans_up: Vec<bool>,
+}
+
+fn said(job: &Job) -> Said {
+    let reports = assess(job);
+    let whole = assess_whole(job, &reports);
+    let banks = 0..job.engine.banks();
+    Said {
+        locks: banks
+            .clone()
+            .map(|bank| lock(job, &reports, bank))
+            .collect(),
+        most: (1..=job.engine.cylinders)
+            .map(|cylinder| match gauge_most(job, cylinder) {
+                Standing::Known((most, _)) => Some(most.as_pa()),
+                _ => None,
+            })
+            .collect(),
+        cleans_up: banks
+            .map(|bank| plan(job, bank).is_ok_and(|plan| plan.cleans_up()))
+            .collect(),
+        reports,
+        whole,
+    }
+}
+
+impl Said {
+    fn steps(&self) -> impl Iterator<Item = (Owner, &StepReport)> {
+        let cylinders = self.reports.iter().flat_map(|report| {
+            let owner = Owner::Cylinder(report.cylinder);
+            report.steps.iter().map(move |step| (owner, step))
+        });
+        let whole = self
+            .whole
+            .iter()
+            .flat_map(|(owner, steps)| steps.iter().map(move |step| (*owner, step)));
+        cylinders.chain(whole)
+    }
+}
+
+/// Worse is less. A deck that is locked lets the hand do nothing.
+fn rank(step: &StepReport) -> u8 {
+    match step.signal {
+        _ if step.next == Next::Advice(StepId::Deck, Signal::Wait) => 0,
+        Signal::Stop => 0,
+        Signal::Look => 1,
+        Signal::None | Signal::Wait | Signal::Marked => 2,
+        Signal::Go => 3,
+    }
+}
+
+fn struck(job: &Job, place: Place, blow: Blow) -> Job {
+    let mut job = job.clone();
+    let entry = job.entries.get(place).unwrap().clone();
+    match blow {
+        Blow::Spoil(text) => {
+            job.entries.put(place, Entry::new(text, entry.unit, 9));
+        }
+        Blow::Empty => {
+            job.entries.put(place, Entry::new("", entry.unit, 9));
+        }
+        Blow::Dispute => {
+            let unit = serde_json::to_value(entry.unit).unwrap();
+            let other = Rival {
+                value: serde_json::json!([format!("{}1", entry.text), unit, 5]),
+                at: 0,
+                by: None,
+            };
+            job.ledger.rivals.insert(place.path(), vec![other]);
+        }
+    }
+    job
+}
+
+/// Strikes every entry of a job in every way.
+pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) {
+    let before = said(job);
+    let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
+    for (nth, place) in places.into_iter().enumerate() {
+        let spoilt = Blow::Spoil(SPOILT[nth % SPOILT.len()]);
+        // Clearing what cannot be used, or is asked about, mends it; a limit
+        // that is cleared is as usual again, and usual may be wider.
+        let mends = !matches!(check(&Sheet::of(job), place), Checked::Good(_))
+            || preset_si(place.field, job.engine.units).is_some();
+        for blow in [spoilt, Blow::Empty, Blow::Dispute] {
+            if mends && blow == Blow::Empty {
+                continue;
+            }
+            let after = said(&struck(job, place, blow));
+            tally.tried += 1;
+            let lost = before
+                .steps()
+                .zip(after.steps())
+                .any(|((_, b), (_, a))| b.signal == Signal::Go && a.signal != Signal::Go);
+            tally.took_a_go += usize::from(lost);
+            compare(&before, &after, place, blow, &mut |what| {
+                broken.push(Broken {
+                    job: name.to_owned(),
+                    place,
+                    blow,
+                    what,
+                });
+            });
+        }
+    }
+}
+
+fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut dyn FnMut(String)) {
+    for ((owner, b), (_, a)) in before.steps().zip(after.steps()) {
+        // The report sums up what the others say, and a stop that asks to be
+        // measured again stops no more.
+        let sums_up = a.id == StepId::Report && blow == Blow::Empty && a.signal != Signal::Go;
+        if let Some(what) = better(owner, b, a, place, blow).filter(|_| !sums_up) {
+            breach(format!("{owner:?} {:?}: {what}", b.id));
+        }
+        // Spoilt or in dispute it is named, where it is a reading of the step.
+        let own = owner == place.owner && a.id.spec().fields.contains(&place.field);
+        let named = a.unusable.iter().any(|u| u.spot == Spot::Reading(place));
+        if own && blow != Blow::Empty && !named {
+            breach(format!("{owner:?} {:?} does not name it", a.id));
+        }
+        if blow != Blow::Empty && a.signal == Signal::Go && a.number != b.number {
+            breach(format!("{owner:?} {:?}: another number in green", a.id));
+        }
+    }
+    for (b, a) in before.reports.iter().zip(&after.reports) {
+        let taken_back = || {
+            let seat = b.step(StepId::Seat);
+            blow == Blow::Empty && seat.is_some_and(|s| waited(s, place))
+        };
+        if a.is_seated() && !b.is_seated() && !taken_back() {
+            breach(format!("cylinder {} becomes seated", a.cylinder));
+        }
+    }
+    for (bank, (b, a)) in before.locks.iter().zip(&after.locks).enumerate() {
+        if matches!(a, Lock::Open) && !matches!(b, Lock::Open) {
+            breach(format!("deck {bank} opens"));
+        }
+    }
+    for (at, (b, a)) in before.most.iter().zip(&after.most).enumerate() {
+        let rises = match (b, a) {
+            (Some(b), Some(a)) => *a > b * (1.0 + 1e-9),
+            (None, Some(_)) => true,
+            (_, None) => false,
+        };
+        // What is no limit of a pull cannot make one known.
+        if rises {
+            breach(format!(
+                "the highest pull of hole {} rises {b:?} {a:?}",
+                at + 1
+            ));
+        }
+    }
+    for (bank, (b, a)) in before.cleans_up.iter().zip(&after.cleans_up).enumerate() {
+        if *a && !*b {
+            breach(format!("the plan of deck {bank} now cleans up"));
+        }
+    }
+}
+
+/// The three readings of a pull.
+const PULL: [Field; 3] = [Field::PullGauge, Field::PullLoaded, Field::PullReleased];
+
+/// Whether a step waited for the rest of the measurement that an entry belongs
+/// to.
+fn waited(b: &StepReport, place: Place) -> bool {
+    let of_it = |field: Field| {
+        field == place.field || (PULL.contains(&field) && PULL.contains(&place.field))
+    };
+    matches!(b.next, Next::Measure(missing) if of_it(missing.field))
+        || b.lacks.iter().any(|missing| of_it(missing.field))
+}
+
+fn better(
+    owner: Owner,
+    b: &StepReport,
+    a: &StepReport,
+    place: Place,
+    blow: Blow,
+) -> Option<String> {
+    if rank(a) <= rank(b) {
+        return None;
+    }
+    let told = |step: &StepReport| match step.next {
+        Next::Mend(spot) => spot == Spot::Reading(place),
+        Next::Measure(missing) => missing.field == place.field,
+        _ => false,
+    };
+    // The stop was the entry's own: the step says to mend or to measure it.
+    let named = a.unusable.iter().any(|u| u.spot == Spot::Reading(place));
+    let own = told(a) || named || a.lacks.iter().any(|m| m.field == place.field);
+    if own && rank(a) <= 2 {
+        return None;
+    }
+    // A step that has nothing measured any more has nothing to say.
+    if blow == Blow::Empty && !a.begun && rank(a) <= 2 {
+        return None;
+    }
+    // A measurement that waited for its rest is taken back whole.
+    if blow == Blow::Empty && waited(b, place) {
+        return None;
+    }
+    let odd = |step: &StepReport| {
+        step.id == StepId::Pull
+            && step
+                .findings
+                .iter()
+                .any(|f| f.level == Level::Look && f.code == "odd_return")
+    };
+    // A question that rests on a comparison goes with what it compared with.
+    let asked = b.questioned.iter().any(|p| !a.questioned.contains(p));
+    if asked && (blow == Blow::Empty || place.owner != owner) {
+        return None;
+    }
+    // What a later step disproved it disproves no more without its reading.
+    if blow == Blow::Empty && matches!(b.next, Next::ProvedWrong(_)) {
+        return None;
+    }
+    // What rests on the other holes' readings goes with them.
+    if blow == Blow::Empty && odd(b) && !odd(a) {
+        return None;
+    }
+    Some(format!(
+        "{:?} {:?} became {:?} {:?}",
+        b.signal, b.next, a.signal, a.next
+    ))
+}

@@ -1,0 +1,76 @@
+//! The law of the job: spoil, empty or dispute any one entry, and no verdict
+//! becomes better, no deck opens, no limit on a pull rises.
+//!
+//! Over both demos whole and half filled, and over seeded random jobs. Better is
+//! counted by what a verdict lets the hand do: stop, look, wait (or nothing to
+//! say), go. Two exceptions are part of the law and not of its breach: the step
+//! whose own answer becomes *mend this* or *measure this* of the very entry may
+//! leave its stop for that; and a measurement that was begun and waited only for
+//! its rest may be taken back whole.
+
+mod jobs;
+mod law;
+
+use coldseat_core::job::Job;
+use coldseat_core::job::demo::Demo;
+use jobs::{half_filled, random};
+use law::{Broken, Tally, hold};
+
+/// Half-filled copies of each demo.
+const HALVES: u64 = 8;
+/// Random jobs.
+const RANDOM: u64 = 560;
+/// Spoilings asked for, all together.
+const LEAST: usize = 200_000;
+
+fn all_jobs() -> Vec<(String, Job)> {
+    let mut jobs = Vec::new();
+    for demo in Demo::ALL {
+        jobs.push((format!("{demo:?}"), demo.job(1)));
+        let mut home = demo.job(1);
+        home.left_out = vec![demo.not_home()];
+        jobs.push((format!("{demo:?} without the one that is high"), home));
+        for seed in 0..HALVES {
+            jobs.push((format!("{demo:?} half {seed}"), half_filled(demo, seed)));
+        }
+    }
+    jobs.extend((0..RANDOM).map(|seed| (format!("random {seed}"), random(seed))));
+    jobs
+}
+
+#[test]
+fn no_verdict_becomes_better_by_an_entry_that_is_spoilt_emptied_or_in_dispute() {
+    let jobs = all_jobs();
+    let threads = std::thread::available_parallelism().map_or(1, usize::from);
+    let results: Vec<(Tally, Vec<Broken>)> = std::thread::scope(|scope| {
+        let rows: Vec<_> = (0..threads)
+            .map(|row| {
+                let jobs = &jobs;
+                scope.spawn(move || {
+                    let mut tally = Tally::default();
+                    let mut broken = Vec::new();
+                    for (name, job) in jobs.iter().skip(row).step_by(threads) {
+                        hold(name, job, &mut tally, &mut broken);
+                        if broken.len() > 20 {
+                            break;
+                        }
+                    }
+                    (tally, broken)
+                })
+            })
+            .collect();
+        rows.into_iter().map(|row| row.join().unwrap()).collect()
+    });
+    let broken: Vec<&Broken> = results.iter().flat_map(|(_, broken)| broken).collect();
+    let tried: usize = results.iter().map(|(tally, _)| tally.tried).sum();
+    let took_a_go: usize = results.iter().map(|(tally, _)| tally.took_a_go).sum();
+    let told: Vec<String> = broken.iter().take(40).map(|b| format!("{b:?}")).collect();
+    assert!(broken.is_empty(), "{}", told.join("\n"));
+    assert!(tried >= LEAST, "{tried} spoilings");
+    // The law would hold of a page that never says go.
+    assert!(
+        took_a_go > tried / 10,
+        "{took_a_go} of {tried} took a go away"
+    );
+    println!("{tried} spoilings, {took_a_go} took a go away");
+}
