@@ -10,7 +10,7 @@ use crate::route::{Route, View};
 use crate::storage::local::Local;
 use coldseat_core::document::link::{LinkFault, MARK, Shared};
 use coldseat_core::document::{ColdDropPaper, Shop};
-use coldseat_core::job::assess::{Whole, assess, assess_whole};
+use coldseat_core::job::assess::{Assessed, Whole, assess_job};
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::presets;
@@ -113,9 +113,13 @@ impl State {
     #[must_use]
     pub fn start() -> Self {
         let open = RwSignal::new(None::<OpenJob>);
-        let reports = Memo::new(move |_| {
-            open.with(|o| Arc::new(o.as_ref().map(|o| assess(&o.job)).unwrap_or_default()))
+        let assessed = Memo::new(move |_| {
+            let all = open.with(|o| o.as_ref().map(|o| assess_job(&o.job)));
+            let Assessed { cylinders, whole } = all.unwrap_or_default();
+            (Arc::new(cylinders), Arc::new(whole))
         });
+        let reports = Memo::new(move |_| assessed.get().0);
+        let whole = Memo::new(move |_| assessed.get().1);
         let half_typed = RwSignal::new(false);
         let settled = Memo::new(move |before: Option<&Arc<Vec<CylinderReport>>>| {
             let now = reports.get();
@@ -123,13 +127,6 @@ impl State {
                 Some(before) if half_typed.get() => before.clone(),
                 _ => now,
             }
-        });
-        let whole = Memo::new(move |_| {
-            let reports = reports.get();
-            open.with(|o| {
-                let whole = o.as_ref().map(|o| assess_whole(&o.job, &reports));
-                Arc::new(whole.unwrap_or_default())
-            })
         });
         let state = Self {
             route: RwSignal::new(Route::Jobs),

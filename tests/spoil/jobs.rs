@@ -13,7 +13,7 @@ pub fn half_filled(demo: Demo, seed: u64) -> Job {
     let mut rng = Rng::with_seed(seed);
     let mut job = demo.job(1);
     let up_to = rng.u8(5..32);
-    let holes = seed % 3 != 0;
+    let holes = !seed.is_multiple_of(3);
     let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
     for place in places {
         let late = STEPS

@@ -43,10 +43,31 @@ fn cylinders(job: &Job, doubts: &Doubts) -> Vec<CylinderReport> {
     reports
 }
 
+/// Everything a job says.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Assessed {
+    /// Its cylinders, 1 first, those left out too.
+    pub cylinders: Vec<CylinderReport>,
+    /// The block and its decks.
+    pub whole: Whole,
+}
+
+/// Everything a job says, its doubts looked for once.
+#[must_use]
+pub fn assess_job(job: &Job) -> Assessed {
+    let doubts = Doubts::of(job);
+    let cylinders = cylinders(job, &doubts);
+    let whole = whole_of(job, &doubts, &cylinders);
+    Assessed { cylinders, whole }
+}
+
 /// The block and its decks, from the reports of the cylinders.
 #[must_use]
 pub fn assess_whole(job: &Job, reports: &[CylinderReport]) -> Whole {
-    let doubts = Doubts::of(job);
+    whole_of(job, &Doubts::of(job), reports)
+}
+
+fn whole_of(job: &Job, doubts: &Doubts, reports: &[CylinderReport]) -> Whole {
     let home = |cylinder| {
         reports
             .iter()
@@ -54,9 +75,9 @@ pub fn assess_whole(job: &Job, reports: &[CylinderReport]) -> Whole {
     };
     let banks: Whole = (0..job.engine.banks())
         .map(Owner::Bank)
-        .map(|owner| (owner, owner_steps(job, &doubts, owner, &home)))
+        .map(|owner| (owner, owner_steps(job, doubts, owner, &home)))
         .collect();
-    let mut block = owner_steps(job, &doubts, Owner::Block, &home);
+    let mut block = owner_steps(job, doubts, Owner::Block, &home);
     let open = not_all_done(&block, &banks, reports);
     let of_holes = reports.iter().filter(|r| r.state != State::LeftOut);
     let steps = of_holes
@@ -85,9 +106,10 @@ pub fn assess_owner(job: &Job, owner: Owner) -> Vec<StepReport> {
     match owner {
         Owner::Cylinder(cylinder) => assess_cylinder(job, cylinder).steps,
         Owner::Block | Owner::Bank(_) => {
-            let reports = assess(job);
-            let whole = assess_whole(job, &reports);
-            let own = whole.into_iter().find(|(of, _)| *of == owner);
+            let own = assess_job(job)
+                .whole
+                .into_iter()
+                .find(|(of, _)| *of == owner);
             own.map(|(_, steps)| steps).into_iter().flatten().collect()
         }
     }
