@@ -9,19 +9,26 @@ use coldseat_core::mechanics::bore_profile::{
     BoreProfileInput, Flange, Jacket, Joint, bore_profile,
 };
 use coldseat_core::mechanics::rings::Elastic;
+use coldseat_core::metrology::seat_deck::{
+    GAP_SCALE, PRIOR_ALIKE, PRIOR_HOME, SeatDeckInput, seat_deck,
+};
 use coldseat_core::numerics::sampling::{Law, Uncertain, latin_hypercube, spread};
 use coldseat_core::quantity::{
     Diameter, DiametralInterference, Force, Length, Pressure, Seconds, Temperature,
 };
 use coldseat_core::thermal::cold_drop::{ColdDrop, cold_drop};
+use coldseat_core::thermal::drop_odds::{FROST_MOST, Unknowns, drop_odds};
 
 /// One case: its name and what it does once.
 pub type Case = (&'static str, fn());
 
 /// Every case.
-pub const CASES: [Case; 6] = [
+pub const CASES: [Case; 9] = [
     ("cold_drop with its series", one_drop),
+    ("cold_drop, leaning", leaning_drop),
     ("bands of 300 cold drops", bands),
+    ("home within, 300 draws", odds),
+    ("seat_deck of 32 holes", deck_of_32),
     ("16-cylinder job, whole", sixteen),
     ("bore_profile, jacketed", profile),
     ("evaluator: one seat request", seat_request),
@@ -51,6 +58,41 @@ pub fn usual_drop() -> ColdDrop {
 
 fn one_drop() {
     std::hint::black_box(cold_drop(std::hint::black_box(&usual_drop())).expect("in range"));
+}
+
+fn leaning_drop() {
+    let drop = ColdDrop {
+        lean: 1.0,
+        ..usual_drop()
+    };
+    std::hint::black_box(cold_drop(std::hint::black_box(&drop)).expect("in range"));
+}
+
+fn odds() {
+    let unknowns = Unknowns {
+        u_fit: Length::from_um(2.5),
+        u_contraction: None,
+        carry_timed: false,
+        frost_most: FROST_MOST,
+    };
+    std::hint::black_box(drop_odds(&usual_drop(), unknowns).expect("in range"));
+}
+
+fn deck_of_32() {
+    let thou = Length::from_thou;
+    let gap: Vec<Length> = (0..32)
+        .map(|i| thou(0.2 * f64::from(i % 7) - 0.5))
+        .collect();
+    let deck = SeatDeckInput {
+        gap: &gap,
+        u_own: thou(0.5),
+        u_common: thou(0.5),
+        gap_limit: thou(1.0),
+        prior_home: PRIOR_HOME,
+        gap_scale: GAP_SCALE,
+        prior_alike: PRIOR_ALIKE,
+    };
+    std::hint::black_box(seat_deck(std::hint::black_box(&deck)).expect("in range"));
 }
 
 fn bands() {

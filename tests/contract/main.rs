@@ -378,6 +378,20 @@ fn a_sleeve_that_does_not_enter() {
 }
 
 #[test]
+fn a_cold_drop_beyond_the_sizes_it_is_checked_for_says_so() {
+    let mut inputs = good("cold_drop");
+    inputs["sleeve"]["material"] = json!("stainless_304");
+    inputs["sleeve"]["inner_d_m"] = json!(0.1067 - 2.0 * 0.0196);
+    let line = json!({"id": 1, "calc": "cold_drop", "inputs": inputs}).to_string();
+    let reply: Value = serde_json::from_str(&answer(&line).expect("answer")).expect("JSON");
+    let found = reply["findings"].as_array().expect("findings");
+    assert!(found.iter().any(|f| f["code"] == "outside_sizes"));
+    let line = json!({"id": 1, "calc": "cold_drop", "inputs": good("cold_drop")}).to_string();
+    let reply: Value = serde_json::from_str(&answer(&line).expect("answer")).expect("JSON");
+    assert_eq!(reply["findings"], json!([]));
+}
+
+#[test]
 fn a_sleeve_that_never_grips() {
     let mut inputs = good("cold_drop");
     inputs["block"]["bore_d_m"] = json!(0.1069);

@@ -114,16 +114,17 @@ impl Material {
             }
     }
 
-    /// Half-width of the 95 % band of e(T), as a fraction of e(T); 0 for
+    /// Half-widths of the 95 % band of e(T) as fractions of e(T), toward less
+    /// and toward more of it: skewed for gray and pearlitic ductile iron; 0 for
     /// constant properties.
     #[must_use]
-    pub fn expansion_band(&self) -> f64 {
+    pub fn expansion_band(&self) -> [f64; 2] {
         match self.source {
             Source::Catalogue(id) => {
                 let c = id.entry().chill_contraction;
-                c.band / c.value
+                [c.band_low / c.value, c.band / c.value]
             }
-            Source::Constant(_) => 0.0,
+            Source::Constant(_) => [0.0; 2],
         }
     }
 

@@ -32,8 +32,10 @@ impl Flag {
 pub struct Property {
     /// The value in `unit`.
     pub value: f64,
-    /// Half-width of the 95 % band, in `unit`.
+    /// Half-width of the 95 % band upward, in `unit`.
     pub band: f64,
+    /// Half-width of it downward; as a rule the same.
+    pub band_low: f64,
     /// Its unit.
     pub unit: &'static str,
     /// How it is known.

@@ -11,3 +11,4 @@ pub mod roots;
 pub mod sampling;
 pub mod skyline;
 pub mod stepper;
+pub mod surface;

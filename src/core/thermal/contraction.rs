@@ -54,8 +54,8 @@ pub fn contraction(
         (1.0 + m.strain(to)) / (1.0 + m.strain(from)) - 1.0
     };
     let strain = scaled(1.0);
-    let band = material.expansion_band();
-    let (a, b) = (scaled(1.0 - band), scaled(1.0 + band));
+    let [less, more] = material.expansion_band();
+    let (a, b) = (scaled(1.0 - less), scaled(1.0 + more));
     Ok(Contraction {
         strain,
         change: Length::from_m(strain * length.as_m()),

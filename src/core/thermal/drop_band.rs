@@ -75,14 +75,16 @@ pub fn cold_drop_band(drop: &ColdDrop, u_fit: Length) -> Result<DropBand, Fault>
 /// The drops at the ends of the band: the early one with the smaller shrink.
 fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
     let shrink = drop.sleeve_material.strain(drop.bath).abs() * drop.sleeve_outer.as_m();
-    let material = drop.sleeve_material.expansion_band() * shrink;
     let gauges = DiametralInterference::from_m(2.0 * u_fit.as_m()).as_m();
-    let share = if shrink > 0.0 {
-        material.hypot(gauges) / shrink
-    } else {
-        0.0
+    let share = |band: f64| {
+        if shrink > 0.0 {
+            band.hypot(gauges / shrink)
+        } else {
+            0.0
+        }
     };
-    [(1.0 - share).max(0.0), 1.0 + share].map(|factor| {
+    let [less, more] = drop.sleeve_material.expansion_band();
+    [(1.0 - share(less)).max(0.0), 1.0 + share(more)].map(|factor| {
         let mut other = drop.clone();
         other.sleeve_material = drop.sleeve_material.with_expansion_scale(factor);
         other
@@ -125,7 +127,7 @@ fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
 /// let [early, late] = carry_most(&drop, Length::from_um(0.0), least)?;
 /// assert!(early < late);
 /// drop.sleeve_material = drop.sleeve_material.with_expansion_scale(
-///     1.0 - drop.sleeve_material.expansion_band(),
+///     1.0 - drop.sleeve_material.expansion_band()[0],
 /// );
 /// drop.carry = early;
 /// assert!((cold_drop(&drop)?.clearance_entry.as_m() - least.as_m()).abs() < 1e-7);

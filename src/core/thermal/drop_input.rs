@@ -7,7 +7,7 @@ use super::wall::Wall;
 use crate::materials::Material;
 use crate::numerics::roots::{self, NoRoot};
 use crate::quantity::bounds;
-use crate::quantity::report::Fault;
+use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds, Temperature};
 
 /// A drop to be computed. Diameters and lengths at 293.15 K.
@@ -71,7 +71,8 @@ impl ColdDrop {
     /// The equations, in the air.
     pub(super) fn model(&self, resolution: &Resolution) -> Result<DropModel, Fault> {
         // What the solver has room for, whatever is asked.
-        let sleeve_cells = resolution.sleeve_cells.clamp(1, CAPACITY / 2 - 2);
+        let wall_m = self.sleeve_outer.radius().as_m() - self.sleeve_inner.radius().as_m();
+        let sleeve_cells = sleeve_cells(wall_m, resolution.sleeve_cells).clamp(1, CAPACITY / 2 - 2);
         let sleeve = Wall::new(
             &self.sleeve_material,
             self.sleeve_inner,
@@ -134,6 +135,33 @@ impl ColdDrop {
         Length::from_m(self.sleeve_length.as_m() * (sleeve - block))
     }
 
+    /// What lies outside the sizes that the answer is checked for.
+    pub(super) fn outside_sizes(&self) -> Option<Finding> {
+        let within = |value: f64, range: [f64; 2]| value >= range[0] && value <= range[1];
+        let wall = self.sleeve_outer.radius().as_m() - self.sleeve_inner.radius().as_m();
+        let ring = self.block_outer.radius().as_m() - self.block_bore.radius().as_m();
+        let mut out = Vec::new();
+        if !within(self.sleeve_outer.as_m(), SIZES.outer_m) {
+            out.push("the sleeve's outside (80 to 150 mm)");
+        }
+        if !within(wall, SIZES.wall_m) {
+            out.push("its wall (1.5 to 8 mm)");
+        }
+        if !within(ring, SIZES.ring_m) {
+            out.push("the wall round the bore (4 to 60 mm)");
+        }
+        (!out.is_empty()).then(|| {
+            Finding::look(
+                "outside_sizes",
+                format!(
+                    "outside what these seconds are checked for: {}. Take them for a rough guide \
+                     only, and try a spare sleeve first",
+                    out.join(", ")
+                ),
+            )
+        })
+    }
+
     /// Clearance between the parts at uniform temperatures.
     pub(super) fn clearance_at(&self, sleeve: Temperature) -> DiametralClearance {
         let bore = self.block_bore.as_m() * (1.0 + self.block_material.strain(self.block));
@@ -141,6 +169,26 @@ impl ColdDrop {
         DiametralClearance::from_m(bore - outer)
     }
 }
+
+/// More cells in a wall beyond those of the trade, as many as it is thicker.
+fn sleeve_cells(wall_m: f64, usual: usize) -> usize {
+    let thicker = (wall_m / SIZES.wall_m[1]).clamp(1.0, 4.0);
+    (usual as f64 * thicker).round() as usize
+}
+
+/// Sizes that the answer is checked for: sleeves of 80 to 150 mm, walls of 1.5
+/// to 8 mm, rings of block of 4 to 60 mm (job.md's are 90 to 140 and 2.3 to 6.4).
+struct Sizes {
+    outer_m: [f64; 2],
+    wall_m: [f64; 2],
+    ring_m: [f64; 2],
+}
+
+const SIZES: Sizes = Sizes {
+    outer_m: [0.08, 0.15],
+    wall_m: [0.0015, 0.008],
+    ring_m: [0.004, 0.06],
+};
 
 /// More cells in a thicker block: half as many again each time it doubles
 /// beyond 20 mm, at most twice as many.

@@ -22,6 +22,8 @@ use crate::numerics::stepper::{Coupling, Jacobian, State, StiffSystem};
 pub const LEAN_CAPACITY: usize = 128;
 /// Places of a sector at which its gap is looked at.
 const LOOKS: usize = 4;
+/// The sectors' edges are at pi (j / m) to this power.
+const GRADING: f64 = 1.5;
 /// Place of the time among the quadratures.
 const TIME: usize = 0;
 /// Place of the heat taken from the air.
@@ -39,12 +41,16 @@ pub struct LeanModel {
     scale_m: f64,
     /// L^2 / 8 over the mean diameter, times 2: bow by the first harmonic.
     bend_m: f64,
-    /// Cosine at the middle of each sector.
+    /// Share of each sector in the ring.
+    part: Vec<f64>,
+    /// Twice the mean of its cosine times that share: for the first harmonic.
     cosine: Vec<f64>,
+    /// Between a sector and the next: 1 / (distance x width), in rad^-2, for
+    /// the one and for the other.
+    between: Vec<[f64; 2]>,
     /// Share of the mean gap at each place of each sector: 1 - lean cos t.
     share: Vec<[f64; LOOKS]>,
-    /// Thickness over radius and the square of a sector's angle, cell by cell
-    /// of the sleeve and then of the block.
+    /// Thickness over radius, cell by cell of the sleeve and then of the block.
     round: Vec<f64>,
 }
 
@@ -91,21 +97,32 @@ impl LeanModel {
         seating: &Seating,
         entry_m: f64,
     ) -> Self {
-        let wide = PI / seating.sectors as f64;
-        let middle = |j: usize| (j as f64 + 0.5) * wide;
-        let place = |j: usize, i: usize| (j as f64 + (i as f64 + 0.5) / LOOKS as f64) * wide;
+        // Narrow where it touches: the film changes fastest there.
+        let m = seating.sectors;
+        let edges: Vec<f64> = (0..=m)
+            .map(|j| PI * (j as f64 / m as f64).powf(GRADING))
+            .collect();
+        let width: Vec<f64> = edges.windows(2).map(|e| e[1] - e[0]).collect();
+        let place = |j: usize, i: usize| edges[j] + (i as f64 + 0.5) / LOOKS as f64 * width[j];
         let mut round = sleeve.round();
         if let Block::Ring(wall) = &block {
             round.extend(wall.round());
         }
-        for r in &mut round {
-            *r /= wide * wide;
-        }
         let mean_d = sleeve.inner() + sleeve.outer();
         Self {
             bend_m: 2.0 * seating.length_m * seating.length_m / (8.0 * mean_d),
-            cosine: (0..seating.sectors).map(|j| middle(j).cos()).collect(),
-            share: (0..seating.sectors)
+            cosine: edges
+                .windows(2)
+                .map(|e| 2.0 / PI * (e[1].sin() - e[0].sin()))
+                .collect(),
+            between: width
+                .windows(2)
+                .map(|w| {
+                    let apart = 0.5 * (w[0] + w[1]);
+                    [1.0 / (apart * w[0]), 1.0 / (apart * w[1])]
+                })
+                .collect(),
+            share: (0..m)
                 .map(|j| core::array::from_fn(|i| 1.0 - seating.lean * place(j, i).cos()))
                 .collect(),
             frost_m: seating.frost_m,
@@ -114,6 +131,7 @@ impl LeanModel {
             block,
             bore_d_m,
             air,
+            part: width.iter().map(|w| w / PI).collect(),
             round,
         }
     }
@@ -149,24 +167,26 @@ impl LeanModel {
     /// The radial profile, mean over the sectors: sleeve, then block.
     #[must_use]
     pub fn profile(&self, y: &State<LEAN_CAPACITY>) -> Vec<f64> {
-        let (each, m) = (self.each(), self.sectors());
-        (0..each)
-            .map(|i| (0..m).map(|j| y[j * each + i]).sum::<f64>() / m as f64)
-            .collect()
+        let each = self.each();
+        let at = |i: usize| {
+            let of = |(j, part): (usize, &f64)| part * y[j * each + i];
+            self.part.iter().enumerate().map(of).sum()
+        };
+        (0..each).map(at).collect()
     }
 
     /// Heat of the parts, J/m/rad.
     #[must_use]
     pub fn heat(&self, y: &State<LEAN_CAPACITY>) -> f64 {
-        let (each, m, n) = (self.each(), self.sectors(), self.sleeve.cells());
-        let of = |sector: &[f64]| {
+        let (each, n) = (self.each(), self.sleeve.cells());
+        let of = |(sector, part): (&[f64], &f64)| {
             let block = match &self.block {
                 Block::Ring(wall) => wall.heat(&sector[n..]),
                 Block::Held { .. } => 0.0,
             };
-            self.sleeve.heat(&sector[..n]) + block
+            part * (self.sleeve.heat(&sector[..n]) + block)
         };
-        y[..each * m].chunks_exact(each).map(of).sum::<f64>() / m as f64
+        y.chunks_exact(each).zip(&self.part).map(of).sum()
     }
 
     /// Heat taken from the air, J/m/rad.
@@ -182,16 +202,16 @@ impl LeanModel {
             clearance: 0.0,
             harmonic: 0.0,
         };
-        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors() as f64);
+        let (each, n) = (self.each(), self.sleeve.cells());
         let (mut sleeve, mut block) = (0.0, 0.0);
-        for (j, cosine) in self.cosine.iter().enumerate() {
+        for (j, (cosine, part)) in self.cosine.iter().zip(&self.part).enumerate() {
             let at = j * each;
             let own = cells.fill(&self.sleeve, y, at);
-            sleeve += own / m;
+            sleeve += part * own;
             // The touching side, at t = 0, is the warmer and longer one.
-            cells.harmonic += 2.0 * own * cosine / m;
+            cells.harmonic += own * cosine;
             if let Block::Ring(wall) = &self.block {
-                block += cells.fill(wall, y, at + n) / m;
+                block += part * cells.fill(wall, y, at + n);
             }
         }
         if let Block::Held { strain, .. } = &self.block {
@@ -207,18 +227,19 @@ impl LeanModel {
         (0.5 * clearance).max(GAP_FLOOR_M) + GAP_JUMP_M
     }
 
-    /// Coefficient of a sector's air, W/m2/K, and its slope over the mean gap.
-    fn film(&self, sector: usize, open_m: f64, k: f64) -> (f64, f64) {
+    /// Conductance from wall to wall of a sector, W/m2/K, and its slope over the
+    /// mean gap: each place's own film in series with the two walls.
+    fn through(&self, sector: usize, open_m: f64, k: f64, walls: f64) -> (f64, f64) {
         let gap = open_m - GAP_JUMP_M;
         let (mut sum, mut slope) = (0.0, 0.0);
+        let closed = k / JOINT_W_M2K;
         for share in &self.share[sector] {
-            let local = (gap * share - self.frost_m).max(0.0);
-            let h = k / (local + GAP_JUMP_M);
-            if h < JOINT_W_M2K {
-                sum += h;
-                slope -= h * h / k * share;
-            } else {
-                sum += JOINT_W_M2K;
+            let open = (gap * share - self.frost_m).max(0.0) + GAP_JUMP_M;
+            // No film is thinner than what conducts like the joint.
+            let u = k / (open.max(closed) + walls * k);
+            sum += u;
+            if open > closed {
+                slope -= u * u / k * share;
             }
         }
         (sum / LOOKS as f64, slope / LOOKS as f64)
@@ -243,31 +264,35 @@ impl LeanModel {
         };
         let (walls, difference) = (r_sleeve + r_block, block_k - sleeve_k);
         let middle = 0.5 * (sleeve_k + block_k);
-        let film =
-            |mean_k: f64| self.film(sector, open_m, air::conductivity_tabulated_w_mk(mean_k));
-        let through = |h: f64| h / (1.0 + h * walls);
+        let through = |mean_k: f64| {
+            let k = air::conductivity_tabulated_w_mk(mean_k);
+            self.through(sector, open_m, k, walls)
+        };
         // Once more with the faces' own mean temperature.
-        let first = through(film(middle).0) * difference;
-        let (h, slope) = film(middle + 0.5 * first * (r_sleeve - r_block));
-        let u = through(h);
+        let first = through(middle).0 * difference;
+        let (u, slope) = through(middle + 0.5 * first * (r_sleeve - r_block));
         let stretch = open_m / self.scale_m;
         Crossing {
             flux: u * difference * stretch,
             conductance: u * stretch,
-            per_gap: difference * (slope * (u / h) * (u / h) * stretch + u / self.scale_m),
+            per_gap: difference * (slope * stretch + u / self.scale_m),
             bore_k: block_k - u * difference * r_block,
         }
     }
 
     /// Heat round the ring into every cell, per radian, length and time; `add`
-    /// is given cell, neighbour and conductance.
-    fn round_the_ring(&self, k: &State<LEAN_CAPACITY>, mut add: impl FnMut(usize, usize, f64)) {
+    /// is given a cell, its neighbour and the conductance to either.
+    fn round_the_ring(
+        &self,
+        k: &State<LEAN_CAPACITY>,
+        mut add: impl FnMut(usize, usize, [f64; 2]),
+    ) {
         let each = self.each();
-        for j in 1..self.sectors() {
+        for (j, between) in self.between.iter().enumerate() {
             for (i, round) in self.round.iter().enumerate() {
-                let (a, b) = ((j - 1) * each + i, j * each + i);
-                let conductance = 0.5 * (k[a] + k[b]) * round;
-                add(a, b, conductance);
+                let (a, b) = (j * each + i, (j + 1) * each + i);
+                let leads = 0.5 * (k[a] + k[b]) * round;
+                add(a, b, between.map(|x| x * leads));
             }
         }
     }
@@ -286,21 +311,22 @@ impl LeanModel {
         let stretch = open / self.scale_m;
         let k = &cells.conductivity;
         let mut from_air = 0.0;
-        for at in (0..all).step_by(each) {
+        for (j, part) in self.part.iter().enumerate() {
+            let at = j * each;
             let wall = &self.sleeve;
             wall.conduct(&y[at..at + n], &k[at..at + n], &mut rates[at..at + n]);
             let inside = wall.inner() * self.air.flux(y[at], wall.half(0) / k[at]).0;
             rates[at] += inside;
-            from_air += inside / m as f64;
+            from_air += inside * part;
             if let Block::Ring(wall) = &self.block {
-                let part = at + n..at + each;
-                wall.conduct(&y[part.clone()], &k[part.clone()], &mut rates[part]);
+                let outer = at + n..at + each;
+                wall.conduct(&y[outer.clone()], &k[outer.clone()], &mut rates[outer]);
             }
         }
         self.round_the_ring(k, |a, b, conductance| {
-            let q = conductance * (y[b] - y[a]);
-            rates[a] += q;
-            rates[b] -= q;
+            let apart = y[b] - y[a];
+            rates[a] += conductance[0] * apart;
+            rates[b] -= conductance[1] * apart;
         });
         for r in &mut rates[..all] {
             *r *= stretch;
@@ -335,9 +361,8 @@ impl LeanModel {
         for c in &mut j.column[..each * m] {
             *c /= open;
         }
-        let share = 1.0 / m as f64;
         for (sector, crossing) in crossings.iter().enumerate() {
-            let at = sector * each;
+            let (at, share) = (sector * each, self.part[sector]);
             let own = self.sleeve.outer() * crossing.per_gap;
             j.column[at + n - 1] += own * cells.inertia[at + n - 1];
             if each > n {
@@ -426,8 +451,8 @@ impl StiffSystem<LEAN_CAPACITY> for LeanModel {
         }
         // Round the ring only what a cell loses itself: slow, and enough.
         self.round_the_ring(k, |a, b, conductance| {
-            j.diagonal[a] -= stretch * conductance;
-            j.diagonal[b] -= stretch * conductance;
+            j.diagonal[a] -= stretch * conductance[0];
+            j.diagonal[b] -= stretch * conductance[1];
         });
         for (i, inertia) in cells.inertia[..all].iter().enumerate() {
             j.below[i] *= inertia;
@@ -443,34 +468,34 @@ impl StiffSystem<LEAN_CAPACITY> for LeanModel {
 
 impl Flow<LEAN_CAPACITY> for LeanModel {
     fn moment(&self, y: &State<LEAN_CAPACITY>, rates: &State<LEAN_CAPACITY>) -> Moment {
-        let (each, n, m) = (self.each(), self.sleeve.cells(), self.sectors() as f64);
+        let (each, n) = (self.each(), self.sleeve.cells());
         let cells = self.read(y);
         let open = Self::open_at(cells.clearance);
         let (mut sleeve, mut block, mut bore) = ([0.0; 2], [0.0; 2], 0.0);
         let (mut shrink, mut widen, mut harmonic) = (0.0, 0.0, 0.0);
-        for (j, cosine) in self.cosine.iter().enumerate() {
+        for (j, (cosine, part)) in self.cosine.iter().zip(&self.part).enumerate() {
             let at = j * each;
             let mut own = 0.0;
             for (i, w) in self.sleeve.weights().iter().enumerate() {
                 let (t, rate) = (y[at + i], rates[at + i]);
-                sleeve[0] += w * t / m;
-                sleeve[1] += w * rate / m;
+                sleeve[0] += w * t * part;
+                sleeve[1] += w * rate * part;
                 own += w * self.sleeve.table.expansion_per_k(t) * rate;
             }
-            shrink += own / m;
-            harmonic += 2.0 * own * cosine / m;
+            shrink += own * part;
+            harmonic += own * cosine;
             match &self.block {
                 Block::Ring(wall) => {
                     for (i, w) in wall.weights().iter().enumerate() {
                         let (t, rate) = (y[at + n + i], rates[at + n + i]);
-                        block[0] += w * t / m;
-                        block[1] += w * rate / m;
-                        widen += w * wall.table.expansion_per_k(t) * rate / m;
+                        block[0] += w * t * part;
+                        block[1] += w * rate * part;
+                        widen += w * wall.table.expansion_per_k(t) * rate * part;
                     }
                 }
                 Block::Held { bore_k, .. } => block[0] = *bore_k,
             }
-            bore += self.crossing(j, y, &cells.conductivity, open).bore_k / m;
+            bore += self.crossing(j, y, &cells.conductivity, open).bore_k * part;
         }
         Moment {
             s: 0.0,

@@ -9,6 +9,7 @@ pub mod drop_band;
 mod drop_input;
 mod drop_lean;
 pub mod drop_model;
+pub mod drop_odds;
 mod drop_run;
 mod drop_series;
 pub mod joint;

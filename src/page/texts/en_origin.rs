@@ -240,11 +240,15 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
 pub fn material(id: MaterialId) -> String {
     let entry = id.entry();
     let c = &entry.chill_contraction;
-    let percent = 100.0 * (c.band / c.value).abs();
+    let percent = |band: f64| format::fixed(100.0 * (band / c.value).abs(), 0);
+    let band = if c.band.total_cmp(&c.band_low).is_eq() {
+        format!("\u{b1}{}", percent(c.band))
+    } else {
+        format!("+{} \u{2212}{}", percent(c.band), percent(c.band_low))
+    };
     format!(
-        "{}: contraction \u{b1}{} % (95 %), {}. {}",
+        "{}: contraction {band} % (95 %), {}. {}",
         entry.name,
-        format::fixed(percent, 0),
         c.flag.word(),
         c.source
     )
