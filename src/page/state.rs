@@ -3,6 +3,7 @@
 
 use crate::answers::{Whole, whole_of};
 use crate::browser;
+use crate::clock;
 use crate::desk::Desk;
 use crate::keeper::{self, Keeping, with};
 use crate::library::{self, Kept, Listed, OpenJob};
@@ -130,7 +131,7 @@ impl State {
             feedback: RwSignal::new(true),
             shared: RwSignal::new(None),
             links: RwSignal::new(0),
-            now: RwSignal::new(browser::now()),
+            now: RwSignal::new(clock::time()),
             desk: Desk::new(),
         };
         if !Local::is_there() {

@@ -116,7 +116,10 @@ impl World {
             return;
         }
         let tab = &mut self.tabs[tab];
-        tab.last_spot = Some(spot);
+        // Who has changed nothing at a place yet, comes to it.
+        let shown = before.first().map_or("", |(_, shown)| shown.as_str());
+        let stays = is_same_visit || shown != text;
+        tab.last_spot = stays.then_some(spot);
         match tab.seen.iter_mut().find(|(at, ..)| *at == spot) {
             Some((_, _, was)) if stay == Stay::New => *was = Stay::New,
             Some(_) => {}

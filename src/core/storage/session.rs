@@ -268,7 +268,7 @@ impl Session {
             } else {
                 None
             };
-            if spot.is_some() {
+            if sheet.is_to_save() {
                 sheet.save(shelf, &mut self.keeper);
             }
             spot

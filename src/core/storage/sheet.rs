@@ -168,6 +168,7 @@ impl<P: Paper> Sheet<P> {
     /// A step of the history, back or forth.
     pub fn step(&mut self, is_redo: bool, pen: &mut Pen, at: Millis) -> Option<Spot> {
         pen.opens(&self.name, self.open.job.ledger());
+        let before = self.open.job.ledger().clone();
         let job = &mut self.open.job;
         let spot = if is_redo {
             self.history.redo(job, pen, at)
@@ -175,8 +176,10 @@ impl<P: Paper> Sheet<P> {
             self.history.undo(job, pen, at)
         };
         pen.wrote(&self.name, self.open.job.ledger());
-        if spot.is_some() {
+        // What was changed elsewhere meanwhile is left as it is.
+        if *self.open.job.ledger() != before {
             self.open.changed = at;
+            self.is_changed = true;
         }
         spot
     }
