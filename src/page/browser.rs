@@ -47,18 +47,47 @@ pub fn fresh_id() -> String {
     bytes.iter().map(|b| format!("{b:02x}")).collect()
 }
 
-/// The number of this device, drawn once.
+fn local() -> Option<web_sys::Storage> {
+    window().local_storage().ok().flatten()
+}
+
+/// A small text of this device that is no document.
+#[must_use]
+pub fn local_text(key: &str) -> Option<String> {
+    local()?.get_item(key).ok()?
+}
+
+/// Keeps a small text of this device, where the browser allows it.
+pub fn set_local_text(key: &str, text: &str) {
+    if let Some(local) = local() {
+        let _ = local.set_item(key, text);
+    }
+}
+
+/// Takes a small text of this device out.
+pub fn remove_local_text(key: &str) {
+    if let Some(local) = local() {
+        let _ = local.remove_item(key);
+    }
+}
+
+/// Milliseconds of a clock that nobody can set, from wherever it begins.
+#[must_use]
+pub fn steady_ms() -> f64 {
+    window()
+        .performance()
+        .map_or_else(|| now() as f64, |performance| performance.now())
+}
+
+/// The number of this device, drawn once. A browser that keeps nothing has
+/// another one at the next start.
 #[must_use]
 pub fn device() -> u32 {
     const KEY: &str = "coldseat/device";
-    let storage = window().local_storage().ok().flatten();
-    let known = storage.as_ref().and_then(|s| s.get_item(KEY).ok()?);
-    known.and_then(|text| text.parse().ok()).unwrap_or_else(|| {
+    let known = local_text(KEY).and_then(|text| text.parse().ok());
+    known.unwrap_or_else(|| {
         let device = chance();
-        if let Some(storage) = storage {
-            // A browser that refuses has another number at the next start.
-            let _ = storage.set_item(KEY, &device.to_string());
-        }
+        set_local_text(KEY, &device.to_string());
         device
     })
 }

@@ -3,6 +3,7 @@
 mod answers;
 mod app;
 mod browser;
+mod clock;
 mod desk;
 mod drawings;
 mod feedback;

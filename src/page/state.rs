@@ -2,6 +2,7 @@
 //! the store. Screens read derived signals and call the methods here.
 
 use crate::browser;
+use crate::clock;
 use crate::desk::Desk;
 use crate::keeper::{self, Keeping, with};
 use crate::library::{self, Kept, Listed, OpenJob};
@@ -153,7 +154,7 @@ impl State {
             feedback: RwSignal::new(true),
             shared: RwSignal::new(None),
             links: RwSignal::new(0),
-            now: RwSignal::new(browser::now()),
+            now: RwSignal::new(clock::time()),
             desk: Desk::new(),
         };
         if !Local::is_there() {

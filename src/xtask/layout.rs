@@ -8,14 +8,25 @@
 use std::env;
 use std::path::{Path, PathBuf};
 
-/// The checkout that this binary was built from.
+/// The checkout that this program was called in: cargo says so, else the folder
+/// one stands in. Only where neither lies in a checkout it is the one that the
+/// program was built from: a copy that was taken along with its `target/` runs
+/// the program of the other one.
 pub fn checkout() -> PathBuf {
-    let crate_folder = Path::new(env!("CARGO_MANIFEST_DIR"));
-    crate_folder
-        .ancestors()
-        .nth(2)
-        .unwrap_or(crate_folder)
-        .to_path_buf()
+    let called = env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
+    let built = Path::new(env!("CARGO_MANIFEST_DIR"));
+    called
+        .into_iter()
+        .chain(env::current_dir())
+        .find_map(|folder| checkout_round(&folder))
+        .or_else(|| checkout_round(built))
+        .unwrap_or_else(|| built.to_path_buf())
+}
+
+/// The checkout that a folder lies in.
+fn checkout_round(folder: &Path) -> Option<PathBuf> {
+    let is_checkout = |folder: &&Path| folder.join("src/xtask/layout.rs").is_file();
+    folder.ancestors().find(is_checkout).map(Path::to_path_buf)
 }
 
 /// Cargo's target folder: `CARGO_TARGET_DIR` or `target/` of the checkout.
@@ -76,4 +87,20 @@ pub fn on_path(name: &str) -> Option<PathBuf> {
     env::split_paths(&path)
         .map(|folder| folder.join(&file))
         .find(|candidate| candidate.is_file())
+}
+
+#[cfg(test)]
+#[allow(clippy::expect_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_copy_is_a_checkout_of_its_own() {
+        let copy = tempfile::tempdir().expect("a folder");
+        let inside = copy.path().join("src/xtask/setup");
+        std::fs::create_dir_all(&inside).expect("folders");
+        assert_eq!(checkout_round(&inside), None);
+        std::fs::write(copy.path().join("src/xtask/layout.rs"), "").expect("a file");
+        assert_eq!(checkout_round(&inside).as_deref(), Some(copy.path()));
+    }
 }

@@ -21,4 +21,5 @@ pub mod rows;
 pub mod run;
 pub mod server;
 pub mod setup;
+pub mod simulate;
 pub mod styles;

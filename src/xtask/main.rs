@@ -8,7 +8,7 @@ use xtask::rows::Desk;
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
-use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page};
+use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page, simulate};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
@@ -21,6 +21,7 @@ Usage: cargo xtask COMMAND
   test [--only CHECK,CHECK]       set up, run every check, or some
   lighthouse                      set up, build, hold the page against Lighthouse
   bench                           set up, time the core here and in a browser
+  simulate [--steps N] [--seed N] tabs, devices and failing stores by chance
   fuzz [--seconds N]              hostile bytes for whatever reads them, N s a target
   setup                           set up for all of these
   serve-folder DIR [--port N]     serve a finished page as it is; port 0 for any
@@ -47,6 +48,8 @@ struct Wishes {
     folder: Option<PathBuf>,
     port: Option<u16>,
     seconds: Option<u64>,
+    steps: Option<u64>,
+    seed: Option<u64>,
     into: Option<PathBuf>,
     only: Option<String>,
     row: Option<Desk>,
@@ -59,6 +62,8 @@ fn read() -> Result<Wishes, lexopt::Error> {
     while let Some(argument) = parser.next()? {
         match argument {
             Long("port") => wishes.port = Some(parser.value()?.parse()?),
+            Long("steps") => wishes.steps = Some(parser.value()?.parse()?),
+            Long("seed") => wishes.seed = Some(parser.value()?.parse()?),
             Long("seconds") => wishes.seconds = Some(parser.value()?.parse()?),
             Long("into") => wishes.into = Some(layout::absolute(parser.value()?.into())),
             Long("only") => wishes.only = Some(parser.value()?.string()?),
@@ -105,6 +110,10 @@ fn command() -> Outcome<()> {
             single_file(&into)
         }
         (Some("fuzz"), None) => fuzz::fuzz(wishes.seconds.unwrap_or(fuzz::LONG)),
+        (Some("simulate"), None) => {
+            let steps = wishes.steps.unwrap_or(simulate::STEPS);
+            simulate::simulate(steps, wishes.seed.unwrap_or(simulate::SEED))
+        }
         (Some("lighthouse"), None) => lighthouse::lighthouse(),
         (Some("bench"), None) => bench::bench(),
         (Some("test"), None) => check::check(wishes.only.as_deref(), wishes.row.as_ref()),

@@ -20,6 +20,7 @@ mod job;
 mod learnt;
 mod links;
 mod record;
+mod saved;
 mod scan;
 mod sheets;
 mod shell;

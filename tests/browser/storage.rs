@@ -296,7 +296,8 @@ async fn an_edit_in_one_tab_appears_in_the_other_and_none_is_lost() -> Result<()
     })
     .await?;
     // A tab that does not hear of the other for a while loses nothing either.
-    let deaf = "window.addEventListener('storage', (e) => e.stopImmediatePropagation(), true);";
+    let deaf = "for (const what of ['storage', 'visibilitychange'])
+        window.addEventListener(what, (e) => e.stopImmediatePropagation(), true);";
     page.devtools(
         "Page.addScriptToEvaluateOnNewDocument",
         json!({ "source": deaf }),

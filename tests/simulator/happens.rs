@@ -29,7 +29,8 @@ impl World {
                 self.flush(tab);
                 let now = self.now(tab);
                 let shelf = &self.devices[device].quick;
-                self.tabs[tab].session.bin(which % 2 == 0, shelf, now);
+                let told = self.tabs[tab].session.bin(which % 2 == 0, shelf, now);
+                self.draw(tab, &told);
             }
             What::WriteOut => self.devices[device].quick.write_out(),
             What::Kill => self.kill(device, which % 3 == 0),
@@ -57,7 +58,8 @@ impl World {
                 self.flush(tab);
                 let now = self.now(tab);
                 let shelf = &self.devices[device].quick;
-                self.tabs[tab].session.comes_back(shelf, now);
+                let told = self.tabs[tab].session.comes_back(shelf, now);
+                self.draw(tab, &told);
             }
             What::EmptyQuick => self.empties(device, true),
             What::EmptyDurable => self.empties(device, false),
@@ -115,8 +117,17 @@ impl World {
         if !may {
             return;
         }
+        let told = Told {
+            job: which_of(spot) == Which::Job,
+            shop: which_of(spot) == Which::Shop,
+            ..Told::default()
+        };
+        self.draw(tab, &told);
         let tab = &mut self.tabs[tab];
-        tab.last_spot = Some(spot);
+        // Who has changed nothing at a place yet, comes to it.
+        let shown = before.first().map_or("", |(_, shown)| shown.as_str());
+        let stays = is_same_visit || shown != text;
+        tab.last_spot = stays.then_some(spot);
         match tab.seen.iter_mut().find(|(at, ..)| *at == spot) {
             Some((_, _, was)) if stay == Stay::New => *was = Stay::New,
             Some(_) => {}
@@ -131,7 +142,8 @@ impl World {
     pub(super) fn flush(&mut self, tab: usize) {
         let now = self.now(tab);
         let shelf = &self.devices[DEVICE_OF[tab]].quick;
-        self.tabs[tab].session.flush(shelf, now);
+        let told = self.tabs[tab].session.flush(shelf, now);
+        self.draw(tab, &told);
         self.note(tab);
     }
 
@@ -157,7 +169,8 @@ impl World {
             // What waits is noted first, as the session does.
             self.flush(tab);
             let shelf = &self.devices[DEVICE_OF[tab]].quick;
-            self.tabs[tab].session.answered(answer, shelf, now);
+            let told = self.tabs[tab].session.answered(answer, shelf, now);
+            self.draw(tab, &told);
         }
     }
 
@@ -166,7 +179,8 @@ impl World {
             self.flush(tab);
             let now = self.now(tab);
             let shelf = &self.devices[DEVICE_OF[tab]].quick;
-            self.tabs[tab].session.heard(Some(&key), shelf, now);
+            let told = self.tabs[tab].session.heard(Some(&key), shelf, now);
+            self.draw(tab, &told);
         }
     }
 
@@ -215,7 +229,8 @@ impl World {
         let would = self.would(tab, does, true);
         let now = self.now(tab);
         let shelf = &self.devices[DEVICE_OF[tab]].quick;
-        self.tabs[tab].session.step(which, is_redo, shelf, now);
+        let (_, told) = self.tabs[tab].session.step(which, is_redo, shelf, now);
+        self.draw(tab, &told);
         self.did(tab, would);
     }
 
@@ -236,9 +251,10 @@ impl World {
         let would = self.would(tab, does, false);
         let now = self.now(tab);
         let shelf = &self.devices[DEVICE_OF[tab]].quick;
-        self.tabs[tab]
+        let told = self.tabs[tab]
             .session
             .choose(Which::Job, (&path, value), shelf, now);
+        self.draw(tab, &told);
         self.did(tab, would);
     }
 
@@ -290,7 +306,8 @@ impl World {
         let now = self.now(to);
         for document in documents {
             let shelf = &self.devices[DEVICE_OF[to]].quick;
-            self.tabs[to].session.take(ID, &document, shelf, now);
+            let told = self.tabs[to].session.take(ID, &document, shelf, now);
+            self.draw(to, &told);
         }
         self.spread(to);
     }
@@ -330,11 +347,13 @@ impl World {
                 if round < 2 {
                     let now = self.now(tab);
                     let shelf = &self.devices[device].quick;
-                    self.tabs[tab].session.comes_back(shelf, now);
+                    let told = self.tabs[tab].session.comes_back(shelf, now);
+                    self.draw(tab, &told);
                 }
                 if self.tabs[tab].session.job().is_none() {
                     let shelf = &self.devices[device].quick;
                     self.tabs[tab].session.open_job(shelf, ID, "");
+                    self.tabs[tab].screen = screen_of(&self.tabs[tab].session);
                 }
                 for _ in 0..30 {
                     self.asks(tab);
@@ -400,6 +419,10 @@ impl World {
         let mut seen: Option<(Option<String>, String)> = None;
         for tab in (0..TABS).filter(|tab| DEVICE_OF[*tab] == device) {
             let session = &self.tabs[tab].session;
+            let (screen, held) = (texts(&self.tabs[tab].screen), texts(&screen_of(session)));
+            if screen != held {
+                return Err(format!("tab {tab} shows {screen:?} and has {held:?}"));
+            }
             let job = session.document().map(|d| write(&d));
             let shop = write(&session.shop().document("coldseat/shop"));
             let mut now = (job, shop);

@@ -13,7 +13,7 @@ use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::parse::Unit;
 use coldseat_core::storage::keeper::Keeping;
-use coldseat_core::storage::session::{Session, Which};
+use coldseat_core::storage::session::{Session, Told, Which};
 use coldseat_core::storage::{Answer, Ask, StoreFault};
 use std::collections::VecDeque;
 
@@ -102,11 +102,35 @@ pub const OFTEN: [(What, u32); 28] = [
     (What::AllQuiet, 2),
 ];
 
+/// The job and the settings on a screen.
+type Screen = (Option<Job>, Shop);
+
+fn screen_of(session: &Session) -> Screen {
+    (
+        session.job().map(|open| open.job.clone()),
+        session.shop().job.clone(),
+    )
+}
+
+/// The texts on a screen, spot by spot; who wrote them is not shown.
+fn texts((job, shop): &Screen) -> Vec<Vec<String>> {
+    let all = PATHS.into_iter().enumerate().map(|(spot, path)| {
+        let standing = match which_of(spot) {
+            Which::Job => job.as_ref().map_or(Vec::new(), |job| standing(job, path)),
+            _ => standing(shop, path),
+        };
+        standing.into_iter().map(|(_, text)| text).collect()
+    });
+    all.collect()
+}
+
 /// A spot, what stood there, and whether the hand stayed.
 type Seen = (usize, Vec<(Dot, String)>, Stay);
 
 struct Tab {
     session: Session,
+    /// What its screen shows: changed by the hand and where the session tells.
+    screen: Screen,
     /// What is under way to the durable store, and what comes back from it.
     asked: Option<Ask>,
     answer: Option<Answer>,
@@ -211,6 +235,7 @@ impl World {
         world.tabs[0]
             .session
             .begin(shelf, ID.to_owned(), begun(), now);
+        world.tabs[0].screen = screen_of(&world.tabs[0].session);
         world
     }
 
@@ -233,6 +258,7 @@ impl World {
         let mut session = Session::start(shelf, writer, fresh, now);
         session.open_job(shelf, ID, "");
         Tab {
+            screen: screen_of(&session),
             session,
             asked: None,
             answer: None,
@@ -250,6 +276,18 @@ impl World {
             for tab in (0..TABS).filter(|tab| *tab != from && DEVICE_OF[*tab] == device) {
                 self.tabs[tab].inbox.push_back(key.clone());
             }
+        }
+    }
+
+    /// The screen of a tab is drawn anew where the session says so.
+    fn draw(&mut self, tab: usize, told: &Told) {
+        let (job, shop) = screen_of(&self.tabs[tab].session);
+        let screen = &mut self.tabs[tab].screen;
+        if told.job {
+            screen.0 = job;
+        }
+        if told.shop {
+            screen.1 = shop;
         }
     }
 

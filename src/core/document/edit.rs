@@ -81,6 +81,7 @@ impl History {
             );
         let hand = if goes_on { Hand::Stays } else { Hand::Comes };
         let mut noted = Noted::Changed;
+        let beside = paper.ledger().rivals.clone();
         for change in &mut step {
             if set_down(paper.ledger_mut(), change, pen, at, hand) {
                 set(&mut self.now, &change.path, change.after.clone());
@@ -89,6 +90,9 @@ impl History {
         }
         if noted == Noted::Shows {
             *paper = of_flat(&self.now, paper.ledger().clone());
+        }
+        if paper.ledger().rivals != beside {
+            noted = Noted::Shows;
         }
         // Key by key is one step back, to the value before the first key.
         match (

@@ -10,7 +10,7 @@ use super::sheet::{Met, Sheet};
 use super::slots::{self, DROP, JOBS, SHOP};
 pub use super::told::{Told, Which};
 use super::{Ask, Shelf};
-use crate::document::edit::{History, Noted, Stay};
+use crate::document::edit::{History, Stay};
 use crate::document::merge::{Spot, merge};
 use crate::document::paper::Paper;
 use crate::document::pen::Pen;
@@ -236,20 +236,22 @@ impl Session {
     pub fn flush(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = Told::default();
         for which in [Which::Job, Which::Shop, Which::Drop] {
-            let shows = on!(self, which, |sheet| {
-                if sheet.is_to_save() {
-                    let noted = sheet.note(&mut self.pen, at);
-                    let met = sheet.save(shelf, &mut self.keeper);
-                    noted == Noted::Shows || matches!(met, Met::Joined(_))
-                } else {
-                    false
-                }
+            let _ = on!(self, which, |sheet| if sheet.is_to_save() {
+                sheet.note(&mut self.pen, at);
+                sheet.save(shelf, &mut self.keeper);
             });
-            if shows == Some(true) {
+        }
+        self.tell(&mut told);
+        told
+    }
+
+    /// Tells which documents show something else.
+    fn tell(&mut self, told: &mut Told) {
+        for which in [Which::Job, Which::Shop, Which::Drop] {
+            if on!(self, which, |sheet| sheet.shows()) == Some(true) {
                 told.of(which);
             }
         }
-        told
     }
 
     /// Takes a step of the history back, or does it again; says where it was.
@@ -268,16 +270,13 @@ impl Session {
             } else {
                 None
             };
-            if spot.is_some() {
+            if sheet.is_to_save() {
                 sheet.save(shelf, &mut self.keeper);
             }
             spot
         });
-        let spot = spot.flatten();
-        if spot.is_some() {
-            told.of(which);
-        }
-        (spot, told)
+        self.tell(&mut told);
+        (spot.flatten(), told)
     }
 
     /// Chooses one of the values of a place that has more than one.
@@ -292,19 +291,21 @@ impl Session {
         let _ = on!(self, which, |sheet| if !sheet.open.read_only {
             sheet.choose(&mut self.pen, at, (path, value));
             sheet.save(shelf, &mut self.keeper);
-            told.of(which);
         });
+        self.tell(&mut told);
         told
     }
 
     /// Puts the open job into the bin, or takes it out.
     pub fn bin(&mut self, into: bool, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = self.flush(shelf, at);
-        if let Some(sheet) = self.job.as_mut().filter(|sheet| !sheet.open.read_only) {
+        let may =
+            |sheet: &&mut Sheet<Job>| !sheet.open.read_only && sheet.open.binned.is_some() != into;
+        if let Some(sheet) = self.job.as_mut().filter(may) {
             sheet.bin(into, &mut self.pen, at);
             sheet.save(shelf, &mut self.keeper);
-            told.job = true;
         }
+        self.tell(&mut told);
         told
     }
 
@@ -315,6 +316,7 @@ impl Session {
             sheet.save(shelf, &mut self.keeper);
             told.listed = true;
         }
+        self.tell(&mut told);
         told
     }
 
@@ -354,7 +356,7 @@ impl Session {
             }
         });
         match met.flatten() {
-            Some(_) => told.of(which),
+            Some(_) => self.tell(&mut told),
             None => {
                 let mut joined = document;
                 let mut above = 0;
@@ -388,27 +390,20 @@ impl Session {
             },
         };
         for which in [Which::Job, Which::Shop, Which::Drop] {
-            let met = on!(self, which, |sheet| {
+            let _ = on!(self, which, |sheet| {
                 if name.as_ref().is_some_and(|name| *name != sheet.name) {
-                    Met::Same
+                    // Another document.
                 } else if slots::newest_content(shelf, &sheet.name).is_none() {
                     if sheet.was_kept() {
                         self.keeper.verify(&sheet.name);
                     }
-                    Met::Same
-                } else {
-                    let met = sheet.take_in_newer(shelf);
-                    if met == Met::Joined(false) {
-                        // What is here is not there.
-                        sheet.save(shelf, &mut self.keeper);
-                    }
-                    met
+                } else if sheet.take_in_newer(shelf) == Met::Joined(false) {
+                    // What is here is not there.
+                    sheet.save(shelf, &mut self.keeper);
                 }
             });
-            if matches!(met, Some(Met::Joined(_))) {
-                told.of(which);
-            }
         }
+        self.tell(&mut told);
         if let Some(name) = name
             && slots::newest_content(shelf, &name).is_none()
         {

@@ -28,6 +28,8 @@ pub(super) struct Sheet<P: Paper> {
     is_fresh: bool,
     /// It was changed since it was written.
     is_changed: bool,
+    /// It shows something else than when that was told last.
+    shows: bool,
 }
 
 /// What a meeting with another copy has come to.
@@ -52,6 +54,7 @@ impl<P: Paper> Sheet<P> {
             local: None,
             is_fresh: true,
             is_changed: false,
+            shows: false,
         }
     }
 
@@ -73,6 +76,11 @@ impl<P: Paper> Sheet<P> {
         Some(sheet)
     }
 
+    /// Whether it shows something else than when this was asked last.
+    pub const fn shows(&mut self) -> bool {
+        core::mem::replace(&mut self.shows, false)
+    }
+
     /// Whether it was changed since it was written.
     pub const fn is_to_save(&self) -> bool {
         self.waits.is_some() || self.is_changed
@@ -87,6 +95,7 @@ impl<P: Paper> Sheet<P> {
     fn join(&mut self, other: Open<P>) -> Met {
         if other.read_only {
             self.open.read_only = true;
+            self.shows = true;
             return Met::Unreadable;
         }
         if self.is_fresh {
@@ -102,6 +111,7 @@ impl<P: Paper> Sheet<P> {
                 self.open.job = merge_signed(&self.open.job, &mine.job);
             }
             self.history.take_over(&self.open.job);
+            self.shows = true;
             return Met::Joined(!typed);
         }
         let mine = self.open.document(&self.name);
@@ -123,6 +133,7 @@ impl<P: Paper> Sheet<P> {
         let had_all = joined == theirs;
         self.open.unknown = joined.unknown;
         self.history.take_over(&self.open.job);
+        self.shows = true;
         Met::Joined(had_all)
     }
 
@@ -151,23 +162,24 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Notes a change that waits.
-    pub fn note(&mut self, pen: &mut Pen, at: Millis) -> Noted {
+    pub fn note(&mut self, pen: &mut Pen, at: Millis) {
         let Some(stay) = self.waits.take() else {
-            return Noted::Nothing;
+            return;
         };
         pen.opens(&self.name, self.open.job.ledger());
         let noted = self.history.note(&mut self.open.job, pen, at, stay);
         pen.wrote(&self.name, self.open.job.ledger());
         self.is_changed = true;
+        self.shows |= noted == Noted::Shows;
         if noted != Noted::Nothing {
             self.open.changed = at;
         }
-        noted
     }
 
     /// A step of the history, back or forth.
     pub fn step(&mut self, is_redo: bool, pen: &mut Pen, at: Millis) -> Option<Spot> {
         pen.opens(&self.name, self.open.job.ledger());
+        let before = self.open.job.ledger().clone();
         let job = &mut self.open.job;
         let spot = if is_redo {
             self.history.redo(job, pen, at)
@@ -175,8 +187,11 @@ impl<P: Paper> Sheet<P> {
             self.history.undo(job, pen, at)
         };
         pen.wrote(&self.name, self.open.job.ledger());
-        if spot.is_some() {
+        // What was changed elsewhere meanwhile is left as it is.
+        if *self.open.job.ledger() != before {
             self.open.changed = at;
+            self.is_changed = true;
+            self.shows = true;
         }
         spot
     }
@@ -187,6 +202,7 @@ impl<P: Paper> Sheet<P> {
         self.history.choose(&mut self.open.job, pen, at, which);
         pen.wrote(&self.name, self.open.job.ledger());
         self.open.changed = at;
+        self.shows = true;
     }
 
     /// Puts it into the bin or takes it out.
@@ -196,15 +212,15 @@ impl<P: Paper> Sheet<P> {
         put_in_bin(&mut open.job, &mut open.binned, into, pen, at);
         pen.wrote(&self.name, self.open.job.ledger());
         self.open.changed = at;
+        self.shows = true;
     }
 
-    /// Writes it; takes in first what another tab wrote. Says what that meeting
-    /// has come to.
-    pub fn save(&mut self, shelf: &dyn Shelf, keeper: &mut Keeper) -> Met {
-        let met = self.take_in_newer(shelf);
+    /// Writes it; takes in first what another tab wrote.
+    pub fn save(&mut self, shelf: &dyn Shelf, keeper: &mut Keeper) {
+        self.take_in_newer(shelf);
         if self.open.read_only {
             keeper.set_state(&self.name, Keeping::Held(StoreFault::Newer));
-            return met;
+            return;
         }
         self.is_fresh = false;
         self.is_changed = false;
@@ -214,7 +230,6 @@ impl<P: Paper> Sheet<P> {
         let (sequence, mark) = keeper.keep(shelf, &self.name, written, above);
         self.open.sequence = sequence;
         self.local = Some(mark);
-        met
     }
 
     /// The durable store has another copy than the one it was written over: it is

@@ -1,7 +1,9 @@
 //! Timers of the job: one tap starts, one keeps the time as a reading. Only the
-//! start is stored, so a timer runs on while the page is closed.
+//! start is stored, so a timer runs on while the page is closed. They count by
+//! [`crate::clock`]; where the clock of the device was moved, both times are
+//! offered.
 
-use crate::browser;
+use crate::clock::{self, Passed};
 use crate::feedback;
 use crate::live::{live, words};
 use crate::memo::Memo;
@@ -17,6 +19,8 @@ use coldseat_markup::view;
 use leptos::prelude::*;
 use std::time::Duration;
 
+/// What is seen of the clock is kept this often, ms.
+const SEEN_MS: u64 = 2000;
 /// Between two looks at the clock.
 const TICK: Duration = Duration::from_millis(250);
 /// The screen is asked to stay on this often while a timer runs, ms.
@@ -43,8 +47,22 @@ fn expected_of(state: State, owner: Owner, step: StepId) -> Option<Expected> {
     })
 }
 
+/// Whether a time is up: by either clock where it must not be longer, by both
+/// where it must not be shorter.
+fn is_up(expected: &Expected, passed: Passed) -> bool {
+    let counts_s = match expected.wanted {
+        Wanted::AtLeast => passed.least_s,
+        Wanted::AtMost => passed.most_s,
+    };
+    counts_s >= expected.call().as_s()
+}
+
 /// What is left of an expected time.
-fn left(expected: &Expected, elapsed_s: f64) -> String {
+fn left(expected: &Expected, passed: Passed) -> String {
+    let elapsed_s = match expected.wanted {
+        Wanted::AtLeast => passed.least_s,
+        Wanted::AtMost => passed.most_s,
+    };
     let of = |end: Seconds| show::clock((end.as_s() - elapsed_s).max(0.0));
     let (low, high) = (of(expected.low), of(expected.high));
     match expected.wanted {
@@ -66,20 +84,31 @@ pub fn tick(state: State) {
     });
     let told = StoredValue::new(Vec::<(Owner, StepId, u64)>::new());
     let awake_at = StoredValue::new(0_u64);
+    let seen_at = StoredValue::new(0_u64);
+    let remembers = StoredValue::new(true);
     let look = move || {
         let runs = times.get_untracked();
         if runs.is_empty() {
+            if remembers.get_value() && state.open.with_untracked(Option::is_some) {
+                remembers.set_value(false);
+                clock::forget();
+            }
             return;
         }
-        let now = browser::now();
+        let now = clock::time();
         state.now.set(now);
+        remembers.set_value(true);
+        if now >= seen_at.get_value() + SEEN_MS {
+            seen_at.set_value(now);
+            clock::remember();
+        }
         if now >= awake_at.get_value() + AWAKE_MS {
             awake_at.set_value(now);
             feedback::stay_awake();
         }
         for (timer, time) in runs {
             let (_, _, since) = timer;
-            let up = time.is_some_and(|time| seconds_since(now, since) >= time.call().as_s());
+            let up = time.is_some_and(|time| is_up(&time, clock::passed(since)));
             if up && !told.with_value(|t| t.contains(&timer)) {
                 told.update_value(|t| t.push(timer));
                 if state.feedback.get_untracked() {
@@ -122,19 +151,20 @@ pub fn Timer(
         state.edit(|job| job.keep_of_step(owner, spec.id, |r| r.started = started));
     };
     let start = move |_| {
-        let now = browser::now();
+        let now = clock::time();
         state.now.set(now);
         record(Some(now));
+        clock::remember();
         feedback::stay_awake();
     };
-    let stop = move |_| {
+    let keep = move |of: fn(Passed) -> f64| {
         if let Some(since) = since.get_untracked() {
             let place = Place {
                 owner,
                 field,
                 index: 0,
             };
-            let kept = show::whole_seconds(seconds_since(browser::now(), since));
+            let kept = show::whole_seconds(of(clock::passed(since)));
             state.type_text(Target::Job, place, &kept);
             record(None);
         }
@@ -151,8 +181,42 @@ pub fn Timer(
         let elapsed = move || show::clock(seconds_since(state.now.get(), since));
         let count_down = move || {
             let time = time.get();
-            let elapsed_s = seconds_since(state.now.get(), since);
-            time.map_or(String::new(), |time| left(&time, elapsed_s))
+            state.now.get();
+            time.map_or(String::new(), |time| left(&time, clock::passed(since)))
+        };
+        let in_doubt = Memo::new(move |_| {
+            state.now.get();
+            clock::passed(since).is_in_doubt()
+        });
+        let stops = move || {
+            if !in_doubt.get() {
+                return view! {
+                    <button type="button" class="button-first" on:click=move |_| keep(|p| p.least_s)>
+                        {t::TIMER_STOP}
+                    </button>
+                }
+                .into_any();
+            }
+            let time = move |of: fn(Passed) -> f64| {
+                state.now.get();
+                format!(
+                    "{}: {}",
+                    t::TIMER_STOP,
+                    show::clock(of(clock::passed(since)))
+                )
+            };
+            let by = clock::passed(since);
+            let moved = show::clock(by.most_s - by.least_s);
+            view! {
+                <p role="alert">{t::clock_moved(&moved)}</p>
+                <button type="button" class="button-first" on:click=move |_| keep(|p| p.least_s)>
+                    {live(move || time(|p| p.least_s))}
+                </button>
+                <button type="button" class="button-first" on:click=move |_| keep(|p| p.most_s)>
+                    {live(move || time(|p| p.most_s))}
+                </button>
+            }
+            .into_any()
         };
         view! {
             <p class="timer-face" role="timer" aria-label=t::field(field)>
@@ -160,9 +224,7 @@ pub fn Timer(
             </p>
             <p class="timer-left">{live(count_down)}</p>
             <div class="row">
-                <button type="button" class="button-first" on:click=stop>
-                    {t::TIMER_STOP}
-                </button>
+                {live(stops)}
                 <button type="button" on:click=move |_| record(None)>
                     {t::TIMER_DROP}
                 </button>
@@ -205,9 +267,10 @@ pub fn RunningTimers(
                     view,
                 }
                 .address();
-                let call = untrack(|| expected_of(state, owner, step)).map(|time| time.call());
+                let time = untrack(|| expected_of(state, owner, step));
                 let over = move || {
-                    call.is_some_and(|call| seconds_since(state.now.get(), since) >= call.as_s())
+                    state.now.get();
+                    time.is_some_and(|time| is_up(&time, clock::passed(since)))
                 };
                 let class = move || if over() { "running running-over" } else { "running" };
                 view! {

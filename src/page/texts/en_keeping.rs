@@ -53,6 +53,12 @@ pub const fn kept_in_one(place: Place, why: StoreFault) -> &'static str {
     }
 }
 
+/// The clock of the device was moved while a timer ran.
+#[must_use]
+pub fn clock_moved(by: &str) -> String {
+    format!("The clock of this device moved by {by}: which time holds?")
+}
+
 pub const GONE: &str = "This job was deleted in another tab, or the browser has lost it. What you see is on the screen only.";
 pub const KEEP_ANEW: &str = "Keep it after all";
 pub const NOT_DESTROYED: &str =

@@ -30,8 +30,8 @@ impl Session {
                     told.job |= self.job.as_ref().is_some_and(|sheet| sheet.name == name);
                 }
                 // Nobody takes these out: the browser has lost them.
-                Event::Gone(name) if name == SHOP => drop(self.shop.save(shelf, &mut self.keeper)),
-                Event::Gone(_) => drop(self.cold_drop.save(shelf, &mut self.keeper)),
+                Event::Gone(name) if name == SHOP => self.shop.save(shelf, &mut self.keeper),
+                Event::Gone(_) => self.cold_drop.save(shelf, &mut self.keeper),
                 Event::Destroyed(names, is_gone) => {
                     told.not_destroyed |= !is_gone;
                     let open = self.job.as_ref();
@@ -43,6 +43,7 @@ impl Session {
                 Event::Listed => told.listed = true,
             }
         }
+        self.tell(&mut told);
         told
     }
 
@@ -68,10 +69,6 @@ impl Session {
         let met = on!(self, which, |sheet| {
             sheet.found_other(shelf, &mut self.keeper, content)
         });
-        let had_more = matches!(met, Some(Met::Joined(_)));
-        if had_more {
-            told.of(which);
-        }
-        had_more
+        matches!(met, Some(Met::Joined(_)))
     }
 }
