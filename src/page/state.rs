@@ -11,11 +11,12 @@ use crate::route::{Route, View};
 use crate::storage::local::Local;
 use coldseat_core::document::link::{LinkFault, MARK, Shared};
 use coldseat_core::document::{ColdDropPaper, Shop};
-use coldseat_core::job::assess::{Assessed, Whole, assess_job};
+use coldseat_core::job::assess::{Whole, assess_job};
 use coldseat_core::job::check::{Checked, Sheet, check};
 use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::engine::presets;
 use coldseat_core::job::field::Scope;
+use coldseat_core::job::steps::together::{DeckMemory, DeckSeats};
 use coldseat_core::job::verdict::CylinderReport;
 use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
 use leptos::prelude::*;
@@ -84,6 +85,8 @@ pub struct State {
     /// The same, as they stood before the reading that is being typed: what is
     /// said by word and colour waits until it is whole.
     pub settled: Memo<Arc<Vec<CylinderReport>>>,
+    /// The sleeves of the open job's decks, judged together.
+    pub decks: Memo<Arc<Vec<DeckSeats>>>,
     /// A reading is being typed: no key for a second, the field left or "next"
     /// end it.
     pub half_typed: RwSignal<bool>,
@@ -114,13 +117,23 @@ impl State {
     #[must_use]
     pub fn start() -> Self {
         let open = RwSignal::new(None::<OpenJob>);
+        // Decks are judged anew only where a seat reading changed.
+        let memory = StoredValue::new(DeckMemory::default());
         let assessed = Memo::new(move |_| {
-            let all = open.with(|o| o.as_ref().map(|o| assess_job(&o.job)));
-            let Assessed { cylinders, whole } = all.unwrap_or_default();
-            (Arc::new(cylinders), Arc::new(whole))
+            let all = open.with(|o| {
+                let job = &o.as_ref()?.job;
+                memory.try_update_value(|memory| assess_job(job, memory))
+            });
+            let all = all.unwrap_or_default();
+            (
+                Arc::new(all.cylinders),
+                Arc::new(all.whole),
+                Arc::new(all.decks),
+            )
         });
         let reports = Memo::new(move |_| assessed.get().0);
         let whole = Memo::new(move |_| assessed.get().1);
+        let decks = Memo::new(move |_| assessed.get().2);
         let half_typed = RwSignal::new(false);
         let settled = Memo::new(move |before: Option<&Arc<Vec<CylinderReport>>>| {
             let now = reports.get();
@@ -148,6 +161,7 @@ impl State {
             going_on: RwSignal::new(false),
             reports,
             settled,
+            decks,
             half_typed,
             keys_typed: StoredValue::new(0),
             whole,

@@ -8,6 +8,7 @@ use coldseat_core::job::ledger::Rival;
 use coldseat_core::job::loads::gauge_most;
 use coldseat_core::job::model::reading::{Spot, Standing};
 use coldseat_core::job::step::StepId;
+use coldseat_core::job::steps::together::DeckMemory;
 use coldseat_core::job::verdict::{CylinderReport, Next, Signal, StepReport};
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_core::quantity::report::Level;
@@ -54,11 +55,12 @@ struct Said {
     cleans_up: Vec<bool>,
 }
 
-fn said(job: &Job) -> Said {
+fn said(job: &Job, memory: &mut DeckMemory) -> Said {
     let Assessed {
         cylinders: reports,
         whole,
-    } = assess_job(job);
+        ..
+    } = assess_job(job, memory);
     let banks = 0..job.engine.banks();
     Said {
         locks: banks
@@ -129,7 +131,8 @@ fn struck(job: &Job, place: Place, blow: Blow) -> Job {
 
 /// Strikes every entry of a job in every way.
 pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) {
-    let before = said(job);
+    let mut memory = DeckMemory::default();
+    let before = said(job, &mut memory);
     let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
     // Of a random job every second entry: there are hundreds of them.
     let every = usize::from(name.starts_with("random")) + 1;
@@ -143,7 +146,7 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
             if mends && blow == Blow::Empty {
                 continue;
             }
-            let after = said(&struck(job, place, blow));
+            let after = said(&struck(job, place, blow), &mut memory);
             tally.tried += 1;
             let lost = before
                 .steps()
@@ -183,7 +186,8 @@ fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut d
     for (b, a) in before.reports.iter().zip(&after.reports) {
         let taken_back = || {
             let seat = b.step(StepId::Seat);
-            blow == Blow::Empty && seat.is_some_and(|s| waited(s, place))
+            let other = place.owner != Owner::Cylinder(a.cylinder);
+            blow == Blow::Empty && (other || seat.is_some_and(|s| waited(s, place)))
         };
         if a.is_seated() && !b.is_seated() && !taken_back() {
             breach(format!("cylinder {} becomes seated", a.cylinder));
@@ -271,6 +275,12 @@ fn better(
     }
     // What a later step disproved it disproves no more without its reading.
     if blow == Blow::Empty && matches!(b.next, Next::ProvedWrong(_)) {
+        return None;
+    }
+    // Sleeves of a deck are judged together: what another hole told of this one
+    // goes with its reading, and the deck is locked by that hole.
+    let other = owner != place.owner && matches!(place.owner, Owner::Cylinder(_));
+    if blow == Blow::Empty && other && b.id == StepId::Seat {
         return None;
     }
     // What rests on the other holes' readings goes with them.

@@ -454,8 +454,9 @@ mod tests {
         for at in 0..packed.len() {
             let mut flipped = packed.clone();
             flipped[at] ^= 1 << (at % 8);
-            // The last byte may end in bits that say nothing.
-            let same = unpack(&flipped).is_none_or(|t| at + 1 == packed.len() && t == whole);
+            // The last byte may end in bits that say nothing, and a flipped bit
+            // may point to another copy of the same letters: then nothing is lost.
+            let same = unpack(&flipped).is_none_or(|t| t == whole);
             assert!(same, "byte {at}");
         }
         let bomb = [vec![PLAIN, 0, 0, 0, 0], deflated(&vec![0; 64 << 20])].concat();

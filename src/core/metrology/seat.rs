@@ -287,6 +287,39 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
     })
 }
 
+impl Seat {
+    /// What is said of it once its deck is judged as one
+    /// ([`super::seat_deck`]): the rules of [`seat`] stand, the chance of its own
+    /// gauges alone gives way to `p`, its chance among the sleeves of its deck, and
+    /// its gap is taken less `bias`, the error that they share.
+    #[must_use]
+    pub fn verdict_together(
+        &self,
+        p: f64,
+        bias: Length,
+        gap_limit: Length,
+        tilt_limit: Length,
+    ) -> SeatVerdict {
+        let found = |code| self.findings.iter().any(|f: &Finding| f.code == code);
+        let tilted = !ties::at_most(self.tilt.as_m(), tilt_limit.as_m());
+        if found("below_ledge") {
+            SeatVerdict::Undecided
+        } else if !self.stopped {
+            SeatVerdict::PullAgain
+        } else if p <= 0.05 || tilted {
+            SeatVerdict::NotSeated
+        } else if ties::at_most(self.gap_mean.as_m() - bias.as_m(), gap_limit.as_m())
+            && p >= self.confidence
+            && !found("height_moved")
+            && !found("odd_return")
+        {
+            SeatVerdict::Seated
+        } else {
+            SeatVerdict::Undecided
+        }
+    }
+}
+
 /// What two readings of one height may differ by: 2 sqrt(2) u.
 fn noise(u_height: f64) -> f64 {
     2.0 * core::f64::consts::SQRT_2 * u_height

@@ -5,6 +5,7 @@ pub mod bars;
 pub mod clearance;
 pub mod deck_cuts;
 pub mod deck_map;
+pub mod deck_seats;
 pub mod fit_band;
 pub mod lessons;
 pub mod own_cuts;

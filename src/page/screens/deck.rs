@@ -2,6 +2,7 @@
 
 use crate::drawings::deck_cuts::deck_cuts;
 use crate::drawings::deck_map::deck_map;
+use crate::drawings::deck_seats::deck_seats;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::answer::{chance_row, pairs};
@@ -27,7 +28,7 @@ use coldseat_core::job::model::reading::Lacks;
 use coldseat_core::job::origin::origin;
 use coldseat_core::job::step::{STEPS, StepId};
 use coldseat_core::job::verdict::{Next, Signal as Go};
-use coldseat_core::job::{Field, Owner, Place};
+use coldseat_core::job::{Field, Owner, Place, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -119,7 +120,8 @@ pub fn DeckScreen(
         </div>
         <div class="step-body">
             <div class="step-answer">
-                {live(move || lock_view(state, bank, state_of_lock.get()))} {live(numbers)}
+                {live(move || lock_view(state, bank, state_of_lock.get()))}
+                {live(move || seats(state, bank, units))} {live(numbers)}
             </div>
             <div class="step-entry">
                 {readings(spec, Owner::Bank(bank))} <Marks spec=spec owner=Owner::Bank(bank) />
@@ -129,6 +131,26 @@ pub fn DeckScreen(
         </div>
     }
     .into_any()
+}
+
+/// The sleeves of the deck judged together, and what the numbers point to.
+fn seats(state: State, bank: u8, units: UnitSystem) -> Option<AnyView> {
+    let of_engine = |field| {
+        state
+            .open
+            .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
+    };
+    let (limit_m, sure) = (of_engine(Field::GapLimit)?, of_engine(Field::Confidence)?);
+    state.decks.with(|decks| {
+        let deck = decks.iter().find(|deck| deck.bank == bank)?;
+        Some(
+            view! {
+                <p>{t::deck_points_to(deck)}</p>
+                {deck_seats(deck, limit_m, sure, units)}
+            }
+            .into_any(),
+        )
+    })
 }
 
 /// What each hole that is not home still wants.
@@ -201,7 +223,16 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             </div>
         }
         .into_any(),
-        Lock::Locked(waiting) => {
+        locked @ (Lock::Locked(_) | Lock::Together(_)) => {
+            let (waiting, why_locked) = match locked {
+                Lock::Locked(waiting) => {
+                    let names = names(&waiting);
+                    let words = format!("{} {names}. {}", t::NOT_SEATED_YET, t::LOCK_WHY);
+                    (waiting, words)
+                }
+                Lock::Together(p) => (Vec::new(), t::together(p)),
+                _ => (Vec::new(), String::new()),
+            };
             let reason = Reason::new(String::new());
             let release = move |_| {
                 if let Some(text) = reason.given() {
@@ -212,7 +243,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             view! {
                 <div class="verdict verdict-stop" role="status">
                     {shape(Go::Stop)} <strong class="verdict-word">{t::LOCKED}</strong>
-                    <p>{format!("{} {}. {}", t::NOT_SEATED_YET, names(&waiting), t::LOCK_WHY)}</p>
+                    <p>{why_locked}</p>
                     {why(state, &waiting)}
                     {decided(state, bank)}
                 </div>
@@ -261,7 +292,7 @@ fn cut(
     half: bool,
     clean_up_m: Option<f64>,
     home: Option<f64>,
-    units: coldseat_core::job::UnitSystem,
+    units: UnitSystem,
 ) -> AnyView {
     let plan = &bank.plan;
     let (signal, next) = match bank.signal {

@@ -113,6 +113,10 @@ const LIMITS: [(&str, &[Field]); 4] = [
             Field::GapLimit,
             Field::TiltLimit,
             Field::Confidence,
+            Field::CommonHeight,
+            Field::CommonThickness,
+            Field::CommonDepth,
+            Field::PriorHome,
         ],
     ),
     (

@@ -9,13 +9,18 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::engine::{Engine, Layout};
-use coldseat_core::job::learnt::{FEW, Lesson, Series, hone_offer, learnt, lessons, offer};
+use coldseat_core::job::learnt::{
+    FEW, Lesson, Series, home_offer, homes, hone_offer, learnt, lessons, offer,
+};
 use coldseat_core::job::verdict::State as Condition;
 use coldseat_core::job::{Entry, Job, Place, UnitSystem};
 use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::Length;
 use coldseat_markup::view;
 use leptos::prelude::*;
+
+/// What is learnt: from so many jobs, its series, sleeves at home and not.
+type Learnt = (usize, Vec<Series>, (usize, usize));
 
 /// Finished jobs that are looked into: the latest, so that a shop's old habits
 /// are forgotten and a phone is not kept busy.
@@ -25,13 +30,13 @@ const JOBS_MOST: usize = 60;
 #[component]
 pub fn LearntScreen() -> impl IntoView {
     let state = State::here();
-    let found = RwSignal::new(None::<(usize, Vec<Series>)>);
+    let found = RwSignal::new(None::<Learnt>);
     gather(state, found);
     let units = Memo::new(move |_| state.shop.with(|s| s.units));
     let shown = move || match found.get() {
         None => view! { <p role="status">{t::OPENING}</p> }.into_any(),
-        Some((0, _)) => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
-        Some((jobs, series)) => lessons_view(state, jobs, &series, units.get()),
+        Some((0, ..)) => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
+        Some((jobs, series, homes)) => lessons_view(state, jobs, &series, homes, units.get()),
     };
     view! {
         <h1 id="screen-heading" tabindex="-1">
@@ -44,9 +49,15 @@ pub fn LearntScreen() -> impl IntoView {
 }
 
 /// Looks into finished jobs, one after the other, giving way to the hand.
-fn gather(state: State, found: RwSignal<Option<(usize, Vec<Series>)>>) {
+fn gather(state: State, found: RwSignal<Option<Learnt>>) {
     let finished: Vec<String> = state.jobs.with_untracked(|jobs| {
-        let home = |state: &Condition| matches!(state, Condition::Seated | Condition::LeftOut);
+        // One that is not home teaches that some are not.
+        let home = |state: &Condition| {
+            matches!(
+                state,
+                Condition::Seated | Condition::Stop | Condition::LeftOut
+            )
+        };
         jobs.iter()
             .filter(|job| {
                 let cylinders = &job.row.cylinders;
@@ -61,15 +72,19 @@ fn gather(state: State, found: RwSignal<Option<(usize, Vec<Series>)>>) {
     wasm_bindgen_futures::spawn_local(async move {
         let mut all: Vec<(Lesson, Length)> = Vec::new();
         let mut count = 0;
+        let mut at_home = (0, 0);
         for id in finished {
             browser::breathe().await;
             if let Some(open) = keeper::stored(state, &id).await {
-                all.extend(lessons(&open.job, &assess(&open.job)));
+                let reports = assess(&open.job);
+                all.extend(lessons(&open.job, &reports));
+                let (home, not) = homes(&reports);
+                at_home = (at_home.0 + home, at_home.1 + not);
                 count += 1;
             }
         }
         // Whoever has gone elsewhere meanwhile is not waiting any more.
-        let _ = found.try_set(Some((count, learnt(&all))));
+        let _ = found.try_set(Some((count, learnt(&all), at_home)));
     });
 }
 
@@ -86,7 +101,13 @@ fn limits_of(state: State, units: UnitSystem) -> Job {
     Job::new(engine, state.new_numbers(units))
 }
 
-fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem) -> AnyView {
+fn lessons_view(
+    state: State,
+    jobs: usize,
+    series: &[Series],
+    at_home: (usize, usize),
+    units: UnitSystem,
+) -> AnyView {
     let items: Vec<AnyView> = series
         .iter()
         .map(|one| {
@@ -118,7 +139,12 @@ fn lessons_view(state: State, jobs: usize, series: &[Series], units: UnitSystem)
         let words = t::hone_offer(&found, units);
         (found.n < FEW, words, t::HONE_TAKE, entries)
     });
-    let offers: Vec<AnyView> = [feed, hone]
+    let prior = home_offer(at_home).map(|found| {
+        let entries = vec![found.entry(&limits, now)];
+        let words = t::home_offer(found.n, found.share);
+        (found.is_few(), words, t::HOME_TAKE, entries)
+    });
+    let offers: Vec<AnyView> = [feed, hone, prior]
         .into_iter()
         .flatten()
         .map(|(few, words, take, entries)| offered(state, few, words, take, entries))

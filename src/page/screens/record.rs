@@ -417,6 +417,7 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
         Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
         Lock::Disputed(disputed) => t::mend(&disputed, units),
         Lock::Locked(_) => t::LOCKED.to_owned(),
+        Lock::Together(p) => t::together(p),
         open @ (Lock::Open | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
                 Ok(plan) => {

@@ -21,6 +21,10 @@ const LIMITS: &[Field] = &[
     Field::GapLimit,
     Field::TiltLimit,
     Field::Confidence,
+    Field::CommonHeight,
+    Field::CommonThickness,
+    Field::CommonDepth,
+    Field::PriorHome,
     Field::HoneRate,
 ];
 

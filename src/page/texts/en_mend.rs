@@ -5,7 +5,10 @@ use crate::show::{number, range};
 use coldseat_core::ask::drop::DropDoubt;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::model::reading::{Lack, Missing, Spot, Unusable, Why};
+use coldseat_core::job::steps::together::DeckSeats;
 use coldseat_core::job::{Field, Owner};
+use coldseat_core::metrology::seat_deck::PointsTo;
+use coldseat_core::quantity::format::fixed;
 use coldseat_core::quantity::parse::ParseError;
 
 /// Over the lines of a drop that cannot be worked out.
@@ -30,6 +33,83 @@ pub const HAS_NONE: &str = "This block has none";
 #[must_use]
 pub fn usual(value: &str) -> String {
     format!("usual {value}")
+}
+
+/// A sleeve of a deck, spoken.
+#[must_use]
+pub fn deck_seat_words(cylinder: u8, gap: &str, p: f64) -> String {
+    format!(
+        "cylinder {cylinder}: {gap} off its ledge, home with {}",
+        chance_short(p)
+    )
+}
+
+/// The sleeves of a deck, for those who cannot see them.
+#[must_use]
+pub fn deck_seats_label(sleeves: &str) -> String {
+    format!("Gap under each flange, the gauge error that all share taken off. {sleeves}.")
+}
+
+/// Under the same.
+#[must_use]
+pub fn deck_seats_caption(limit: &str, bias: &str) -> String {
+    format!(
+        "Gap under each flange, and the chance that it is home. Dashed: limit {limit}. Taken off all: {bias}, the gauge error they share."
+    )
+}
+
+/// A chance, never rounded up to certain.
+#[must_use]
+pub fn chance_short(p: f64) -> String {
+    if p >= 0.9995 {
+        ">0.999".to_owned()
+    } else if p < 0.0005 {
+        "<0.001".to_owned()
+    } else {
+        fixed((p * 1000.0).floor() / 1000.0, 3)
+    }
+}
+
+/// What the numbers of a deck point to.
+#[must_use]
+pub fn deck_points_to(deck: &DeckSeats) -> String {
+    let names = |list: &[u8]| {
+        list.iter()
+            .map(u8::to_string)
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    match &deck.judged.points_to {
+        _ if deck.cylinders.len() == 1 => "One sleeve alone: one reading can hardly prove it home. Measure the others, or a better depth gauge.".to_owned(),
+        PointsTo::Home => "Home, every one that is measured.".to_owned(),
+        PointsTo::StandsOut(_) => format!(
+            "Stands out from the others: {}. A chip, a burr or a cocked flange.",
+            names(&deck.stand_out())
+        ),
+        PointsTo::AllAlike => "All alike: zero the depth gauge on a flat, and look at one fillet.".to_owned(),
+        PointsTo::Undecided => "The gauges cannot tell: measure height, depth and flange again.".to_owned(),
+    }
+}
+
+/// What the shop's own sleeves offer.
+#[must_use]
+pub fn home_offer(n: usize, share: f64) -> String {
+    format!(
+        "Of {n} sleeves that had stopped, and 20 usual ones before them, {} were home.",
+        chance_short(share)
+    )
+}
+
+/// The button that takes it.
+pub const HOME_TAKE: &str = "Use for new jobs: share at home";
+
+/// Each by itself is home, all together not sure enough.
+#[must_use]
+pub fn together(p: f64) -> String {
+    format!(
+        "Each flange by itself is home; that all of them are, the gauges show to {} only. Measure depth and height of the least sure ones again.",
+        chance_short(p)
+    )
 }
 
 fn comma(text: &str) -> String {

@@ -90,6 +90,10 @@ pub(super) const ENGINE: &[&str] = &[
     "last_cut",
     "chill_shrink",
     "hone_rate",
+    "common_height",
+    "common_thickness",
+    "common_depth",
+    "prior_home",
 ];
 
 /// Fields of the cold drop, by their bit.

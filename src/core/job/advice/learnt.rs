@@ -18,6 +18,7 @@ use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
 use crate::job::steps::drop_case::case_of;
 use crate::job::verdict::answer::Answer;
+use crate::job::verdict::next::Next;
 use crate::job::verdict::report::CylinderReport;
 use crate::job::verdict::signal::State;
 use crate::metrology::scatter::{Scatter, scatter};
@@ -192,6 +193,55 @@ pub fn offer(series: &[Series], limits: &Job) -> Option<Offer> {
     })
 }
 
+/// Sleeves that had stopped: home, and not home.
+#[must_use]
+pub fn homes(reports: &[CylinderReport]) -> (usize, usize) {
+    let at = |next: fn(&Next) -> bool| {
+        let seats = reports.iter().filter_map(|r| r.step(StepId::Seat));
+        seats.filter(|s| next(&s.next)).count()
+    };
+    (
+        at(|next| *next == Next::Seated),
+        at(|next| matches!(next, Next::NotSeated(_) | Next::Tilted(_))),
+    )
+}
+
+/// What the shop's own sleeves offer for its next deck.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HomeOffer {
+    /// Share of sleeves that are home when they have stopped.
+    pub share: f64,
+    /// From so many.
+    pub n: usize,
+}
+
+/// The share of sleeves at home, from those of the shop's jobs: a beta law with
+/// 19 at home and 1 not to begin with, its mean. `None` without a sleeve.
+#[must_use]
+pub fn home_offer((home, not): (usize, usize)) -> Option<HomeOffer> {
+    let n = home + not;
+    (n > 0).then(|| HomeOffer {
+        share: (19 + home) as f64 / (20 + n) as f64,
+        n,
+    })
+}
+
+impl HomeOffer {
+    /// Whether it stands on too few sleeves to build on.
+    #[must_use]
+    pub const fn is_few(&self) -> bool {
+        self.n < FEW
+    }
+
+    /// As the shop's own number for new jobs.
+    #[must_use]
+    pub fn entry(&self, limits: &Job, at: Millis) -> (Place, Entry) {
+        let unit = limits.unit(Field::PriorHome);
+        let place = Place::of_engine(Field::PriorHome);
+        (place, Entry::new(fixed(self.share, 3), unit, at))
+    }
+}
+
 /// What the shop's own holes offer for its hone.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct HoneOffer {
@@ -288,6 +338,18 @@ mod tests {
             // In the band of 0.0005 in round its middle.
             assert!(off.abs() <= 0.00025 + 1e-9, "{off}");
         }
+    }
+
+    /// By hand: of the demo's five, four are home: (19 + 4) / (20 + 5) = 0.92.
+    #[test]
+    fn the_share_at_home_is_learnt_from_sleeves_that_stopped() {
+        let job = Demo::InchFive.job(0);
+        let counted = homes(&assess(&job));
+        assert_eq!(counted, (4, 1));
+        let found = home_offer(counted).unwrap();
+        assert!((found.share - 0.92).abs() < 1e-12 && found.is_few());
+        assert_eq!(found.entry(&job, 2).1.text, "0.920");
+        assert_eq!(home_offer((0, 0)), None);
     }
 
     /// By hand: 42 strokes from 4.4380 to 4.4401 in on the mean are half a thou

@@ -96,6 +96,15 @@ pub fn preset_si(field: Field, units: UnitSystem) -> Option<f64> {
     typed.ok().map(|typed| typed.si)
 }
 
+/// Numbers of the gauges and the shop that stand as usual until somebody types
+/// them, and are no part of a new engine.
+const OF_SHOP: [Field; 4] = [
+    Field::CommonHeight,
+    Field::CommonThickness,
+    Field::CommonDepth,
+    Field::PriorHome,
+];
+
 /// The presets of a scope as entries, so that they are seen and can be
 /// changed.
 #[must_use]
@@ -103,7 +112,7 @@ pub fn presets(scope: Scope, units: UnitSystem, at: Millis) -> Entries {
     let mut entries = Entries::default();
     for spec in FIELDS.iter().filter(|f| f.scope == scope) {
         let text = preset_text(spec.field, units);
-        if !text.is_empty() {
+        if !text.is_empty() && !OF_SHOP.contains(&spec.field) {
             entries.put(
                 Place::of_engine(spec.field),
                 Entry::new(text, spec.field.unit(units), at),

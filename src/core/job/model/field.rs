@@ -100,6 +100,9 @@ const MONEY: Bound = plain(0.0, 1e7);
 const PER_MINUTE: Bound = plain(1.0, 5000.0);
 /// Passes of the bar.
 const PASSES: Bound = plain(1.0, 20.0);
+/// Share of a gauge's variance that is common to a deck: some of it is, and some
+/// is each hole's own.
+const SHARED: Bound = plain(0.02, 0.98);
 /// Hours of nitrogen standing.
 const STANDING: Bound = plain(0.0, 1000.0);
 /// Index into [`DROP_OUTCOMES`].
@@ -155,8 +158,8 @@ fields! {
     GapLimit "gap_limit" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
     /// Tilt of the flange still called home. From memory.
     TiltLimit "tilt_limit" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
-    /// How sure "seated" has to be.
-    Confidence "confidence" Engine Plain ONE, bounds::CONFIDENCE, FREE, preset("0.80", "0.80");
+    /// How sure "seated" has to be, of each sleeve and of a deck.
+    Confidence "confidence" Engine Plain ONE, bounds::CONFIDENCE, FREE, preset("0.95", "0.95");
     /// Standard uncertainty of the sleeve's OD.
     GaugeSleeve "gauge_sleeve" Engine Length ONE, bounds::SMALL, FREE, preset("0.00005", "0.0015");
     /// Standard uncertainty of the bore's diameter.
@@ -422,4 +425,14 @@ fields! {
     StandingLoss "standing_loss" Block Plain ONE, bounds::LITRES, FREE, NONE;
     /// Hours that the nitrogen stands.
     StandingHours "standing_hours" Block Plain ONE, STANDING, FREE, NONE;
+    /// Share of the height gauge's variance that all holes of a deck have in
+    /// common. From memory.
+    CommonHeight "common_height" Engine Plain ONE, SHARED, FREE, preset("0.5", "0.5");
+    /// The same of the flange thickness. From memory.
+    CommonThickness "common_thickness" Engine Plain ONE, SHARED, FREE, preset("0.5", "0.5");
+    /// The same of the counterbore depth. From memory.
+    CommonDepth "common_depth" Engine Plain ONE, SHARED, FREE, preset("0.5", "0.5");
+    /// Share of the shop's sleeves that are home when they have stopped. From
+    /// memory, until the shop's own jobs tell.
+    PriorHome "prior_home" Engine Plain ONE, bounds::PRIOR_HOME, FREE, preset("0.95", "0.95");
 }

@@ -9,6 +9,7 @@ pub mod field_kind;
 pub mod field_read;
 #[cfg(test)]
 mod field_tests;
+mod hangs_on;
 pub mod job;
 pub mod ledger;
 pub mod lookup;

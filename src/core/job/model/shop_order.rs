@@ -2,6 +2,7 @@
 //! mean.
 
 use crate::job::model::field::Field::{self, *};
+use crate::job::model::hangs_on::{CHOICE, FINISHING, PULLING, SEATED, WARM};
 use crate::job::model::step::{Calculation, Caution, Drawing, StepId, StepSpec, Subject};
 
 /// A step without anything: the entries below say what theirs have.
@@ -24,32 +25,6 @@ const LIFTING: &[Caution] = &[Caution::Lifting];
 const TESTING: &[Caution] = &[Caution::PressureTest];
 const NITROGEN: &[Caution] = &[Caution::Nitrogen];
 const COLD: &[Caution] = &[Caution::Nitrogen, Caution::ColdIron];
-/// What a gap under the flange is worked out from, and what more the warm
-/// height, the pulls and the seat check hang on.
-macro_rules! seating {
-    ($($more:ident),*) => {
-        &[
-            FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
-            GapLimit, TiltLimit, Confidence, $($more),*
-        ]
-    };
-}
-const WARM: &[Field] = seating!(SleeveLength, RoomTemperature, ChillShrink, NominalOd);
-const PULLING: &[Field] = seating!(
-    RamBore,
-    RamHole,
-    RamRated,
-    RodD,
-    RodPitch,
-    RodYield,
-    LedgeMost,
-    FlangeMost,
-    NominalOd,
-    FlangeOd,
-    NominalFlange,
-    ChamferHere
-);
-const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased);
 
 /// The steps, in shop order.
 pub const STEPS: &[StepSpec] = &[
@@ -163,27 +138,7 @@ pub const STEPS: &[StepSpec] = &[
         ],
         needed: &[NominalOd, SleeveId, NominalFlange, FlangeOd, Pitch],
         calculation: Calculation::Choose,
-        uses: &[
-            ClearLow,
-            ClearHigh,
-            WallCalm,
-            WallLook,
-            WebCalm,
-            WebLook,
-            BottomLeast,
-            LedgeLeast,
-            FinishLeast,
-            GrooveLand,
-            TargetProud,
-            BlockWall,
-            RingHeight,
-            RingProud,
-            PlannedCut,
-            FitLow,
-            FitHigh,
-            WallReading,
-            OldBore,
-        ],
+        uses: CHOICE,
         drawing: Drawing::Plan,
         ..PLAIN
     },
@@ -466,28 +421,7 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[FinishD],
         needed: &[FinishD],
         calculation: Calculation::Finish,
-        uses: &[
-            FinalBore,
-            BoreForm,
-            SleeveId,
-            SleeveOd,
-            BoreD,
-            BlockWall,
-            PistonD,
-            PistonLeast,
-            HoneStroke,
-            HoneTurns,
-            HoneCycles,
-            NominalOd,
-            SleeveLength,
-            FinishLeast,
-            FitLow,
-            FitHigh,
-            GaugeSleeve,
-            GaugeBore,
-            SleeveTemperature,
-            BlockTemperature,
-        ],
+        uses: FINISHING,
         drawing: Drawing::Profile,
         cautions: CUTTING,
         ..PLAIN

@@ -16,9 +16,10 @@ use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Spot, Unusable};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::{Calculation, Mark, StepId, StepSpec, Subject};
-use crate::job::steps::deck::{Lock, deck, lock_by};
+use crate::job::steps::deck::{Lock, deck, lock};
 use crate::job::steps::look_back::{compare_returns, current, look_back, state};
 use crate::job::steps::survey::spots;
+use crate::job::steps::together::{DeckMemory, DeckSeats, judge_together};
 use crate::job::steps::{bore, counterbore, drop, enquiry, finish, fit, measure, order, seat};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
@@ -32,15 +33,25 @@ pub type Whole = Vec<(Owner, Vec<StepReport>)>;
 /// All cylinders, 1 first, those left out too.
 #[must_use]
 pub fn assess(job: &Job) -> Vec<CylinderReport> {
-    cylinders(job, &Doubts::of(job))
+    cylinders(job, &Doubts::of(job), &mut DeckMemory::default()).0
 }
 
-fn cylinders(job: &Job, doubts: &Doubts) -> Vec<CylinderReport> {
+fn cylinders(
+    job: &Job,
+    doubts: &Doubts,
+    memory: &mut DeckMemory,
+) -> (Vec<CylinderReport>, Vec<DeckSeats>) {
     let mut reports: Vec<CylinderReport> = (1..=job.engine.cylinders)
         .map(|cylinder| cylinder_report(job, doubts, cylinder))
         .collect();
+    let decks = judge_together(job, &mut reports, memory);
+    for report in &mut reports {
+        look_back(&mut report.steps);
+        report.state = state(job, report.cylinder, &report.steps);
+        report.current = current(&report.steps);
+    }
     compare_returns(job, &mut reports);
-    reports
+    (reports, decks)
 }
 
 /// Everything a job says.
@@ -50,15 +61,22 @@ pub struct Assessed {
     pub cylinders: Vec<CylinderReport>,
     /// The block and its decks.
     pub whole: Whole,
+    /// The sleeves of each deck, judged together, where one is measured.
+    pub decks: Vec<DeckSeats>,
 }
 
-/// Everything a job says, its doubts looked for once.
+/// Everything a job says, its doubts looked for once, its decks judged anew only
+/// where the memory does not know them.
 #[must_use]
-pub fn assess_job(job: &Job) -> Assessed {
+pub fn assess_job(job: &Job, memory: &mut DeckMemory) -> Assessed {
     let doubts = Doubts::of(job);
-    let cylinders = cylinders(job, &doubts);
+    let (cylinders, decks) = cylinders(job, &doubts, memory);
     let whole = whole_of(job, &doubts, &cylinders);
-    Assessed { cylinders, whole }
+    Assessed {
+        cylinders,
+        whole,
+        decks,
+    }
 }
 
 /// The block and its decks, from the reports of the cylinders.
@@ -68,16 +86,11 @@ pub fn assess_whole(job: &Job, reports: &[CylinderReport]) -> Whole {
 }
 
 fn whole_of(job: &Job, doubts: &Doubts, reports: &[CylinderReport]) -> Whole {
-    let home = |cylinder| {
-        reports
-            .iter()
-            .any(|r| r.cylinder == cylinder && r.is_seated())
-    };
     let banks: Whole = (0..job.engine.banks())
         .map(Owner::Bank)
-        .map(|owner| (owner, owner_steps(job, doubts, owner, &home)))
+        .map(|owner| (owner, owner_steps(job, doubts, owner, reports)))
         .collect();
-    let mut block = owner_steps(job, doubts, Owner::Block, &home);
+    let mut block = owner_steps(job, doubts, Owner::Block, reports);
     let open = not_all_done(&block, &banks, reports);
     let of_holes = reports.iter().filter(|r| r.state != State::LeftOut);
     let steps = of_holes
@@ -106,7 +119,7 @@ pub fn assess_owner(job: &Job, owner: Owner) -> Vec<StepReport> {
     match owner {
         Owner::Cylinder(cylinder) => assess_cylinder(job, cylinder).steps,
         Owner::Block | Owner::Bank(_) => {
-            let own = assess_job(job)
+            let own = assess_job(job, &mut DeckMemory::default())
                 .whole
                 .into_iter()
                 .find(|(of, _)| *of == owner);
@@ -115,10 +128,15 @@ pub fn assess_owner(job: &Job, owner: Owner) -> Vec<StepReport> {
     }
 }
 
-/// One cylinder, by itself: not compared with the others.
+/// One cylinder, judged with its deck.
 #[must_use]
 pub fn assess_cylinder(job: &Job, cylinder: u8) -> CylinderReport {
-    cylinder_report(job, &Doubts::of(job), cylinder)
+    let mut all = assess(job).into_iter();
+    match all.find(|report| report.cylinder == cylinder) {
+        Some(report) => report,
+        // A cylinder that the engine has not got, for whoever asks.
+        None => cylinder_report(job, &Doubts::of(job), cylinder),
+    }
 }
 
 /// What a step's calculation says by itself, its marks and doubts apart.
@@ -126,13 +144,16 @@ pub fn assess_cylinder(job: &Job, cylinder: u8) -> CylinderReport {
 /// # Errors
 /// What it lacks.
 pub fn worked(job: &Job, owner: Owner, step: StepId) -> Worked {
-    calculate(job, owner, step.spec(), &|cylinder| {
-        let doubts = Doubts::of(job);
-        cylinder_report(job, &doubts, cylinder).is_seated()
-    })
+    let spec = step.spec();
+    // The deck alone hangs on its cylinders' seats.
+    let reports = match spec.calculation {
+        Calculation::Deck => assess(job),
+        _ => Vec::new(),
+    };
+    calculate(job, owner, spec, &reports)
 }
 
-fn calculate(job: &Job, owner: Owner, spec: &StepSpec, home: &dyn Fn(u8) -> bool) -> Worked {
+fn calculate(job: &Job, owner: Owner, spec: &StepSpec, reports: &[CylinderReport]) -> Worked {
     let r = &Readings::new(job, owner);
     match spec.calculation {
         Calculation::None => Ok(Verdict::plain(Signal::None, Next::MarkIt)),
@@ -162,7 +183,7 @@ fn calculate(job: &Job, owner: Owner, spec: &StepSpec, home: &dyn Fn(u8) -> bool
         Calculation::Pulls => seat::pulls(r),
         Calculation::Seat => seat::seat(r),
         Calculation::Deck => match owner {
-            Owner::Bank(bank) => deck(r, &lock_by(job, bank, home)),
+            Owner::Bank(bank) => deck(r, &lock(job, reports, bank)),
             Owner::Block | Owner::Cylinder(_) => deck(r, &Lock::NoSleeves),
         },
     }
@@ -172,7 +193,7 @@ fn owner_steps(
     job: &Job,
     doubts: &Doubts,
     owner: Owner,
-    home: &dyn Fn(u8) -> bool,
+    reports: &[CylinderReport],
 ) -> Vec<StepReport> {
     let subject = match owner {
         Owner::Block => Subject::Block,
@@ -180,7 +201,7 @@ fn owner_steps(
         Owner::Cylinder(_) => Subject::Cylinder,
     };
     steps_of(subject)
-        .map(|spec| step_report(job, doubts, owner, spec, home))
+        .map(|spec| step_report(job, doubts, owner, spec, reports))
         .collect()
 }
 
@@ -235,7 +256,7 @@ fn step_report(
     doubts: &Doubts,
     owner: Owner,
     spec: &StepSpec,
-    home: &dyn Fn(u8) -> bool,
+    reports: &[CylinderReport],
 ) -> StepReport {
     // What a new engine starts with is nobody's reading.
     let begun = spec.fields.iter().any(|field| {
@@ -263,7 +284,7 @@ fn step_report(
         passed_over: false,
     };
     let waits = if begun { Signal::Wait } else { Signal::None };
-    match calculate(job, owner, spec, home) {
+    match calculate(job, owner, spec, reports) {
         Ok(verdict) => take(&mut report, verdict),
         Err(Lack::Missing(lack)) => {
             report.next = Next::Measure(lack);
@@ -385,13 +406,13 @@ fn missing_of(job: &Job, owner: Owner, step: StepId, field: Field) -> Option<Mis
 
 fn cylinder_report(job: &Job, doubts: &Doubts, cylinder: u8) -> CylinderReport {
     let owner = Owner::Cylinder(cylinder);
-    let mut steps = owner_steps(job, doubts, owner, &|_| false);
-    look_back(&mut steps);
+    let steps = owner_steps(job, doubts, owner, &[]);
     CylinderReport {
         cylinder,
         state: state(job, cylinder, &steps),
         current: current(&steps),
         steps,
+        all_home: None,
     }
 }
 

@@ -23,4 +23,5 @@ pub mod seat;
 pub mod survey;
 #[cfg(test)]
 mod tests;
+pub mod together;
 pub mod tools;

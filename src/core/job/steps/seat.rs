@@ -18,6 +18,7 @@ use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::metrology::seat::{Pull, Seat, SeatInput, SeatVerdict, seat as seat_of};
 use crate::quantity::report::Finding;
+use crate::quantity::ties;
 use crate::quantity::{Length, Pressure};
 
 /// Heights round the clock that differ by more are read wrong or the sleeve is
@@ -180,6 +181,12 @@ fn is_below(seat: &Seat) -> bool {
     seat.findings.iter().any(|f| f.code == "below_ledge")
 }
 
+/// Whether a reading stands in the way of calling it home.
+fn is_odd(seat: &Seat) -> bool {
+    let odd = |f: &Finding| matches!(f.code, "height_moved" | "odd_return");
+    seat.findings.iter().any(odd)
+}
+
 /// The seat as the pulls alone show it: one height, the last released one,
 /// against the mean predicted height. The tilt needs the four clocks. A pull
 /// beyond what ram, rod, ledge or flange may bear stops, whatever its heights
@@ -253,9 +260,16 @@ fn judged_pulls(r: &Readings) -> Worked {
     let (signal, next) = match answer.verdict {
         _ if is_below(&answer) => (Signal::Look, Next::BelowLedge),
         SeatVerdict::PullAgain => (Signal::Wait, Next::PullAgain),
-        SeatVerdict::Seated => (Signal::Go, Next::CheckSeat),
         SeatVerdict::NotSeated => (Signal::Stop, Next::StoppedHigh(answer.gap_mean)),
-        SeatVerdict::Undecided => (Signal::Look, Next::StoppedUnsure),
+        // It has stopped within its limit; whether it is home its clocks tell,
+        // judged with the other sleeves of its deck.
+        SeatVerdict::Seated | SeatVerdict::Undecided
+            if ties::at_most(answer.gap_mean.as_m(), r.engine(Field::GapLimit)?)
+                && !is_odd(&answer) =>
+        {
+            (Signal::Go, Next::CheckSeat)
+        }
+        SeatVerdict::Seated | SeatVerdict::Undecided => (Signal::Look, Next::StoppedUnsure),
     };
     Ok(Verdict {
         number: Some(length_figure(
@@ -269,7 +283,7 @@ fn judged_pulls(r: &Readings) -> Worked {
     })
 }
 
-/// Whether the flange is on its ledge.
+/// Whether the flange is on its ledge: worked out here, said with its deck.
 ///
 /// # Errors
 /// What it lacks.
@@ -282,13 +296,10 @@ pub fn seat(r: &Readings) -> Worked {
     let (signal, next) = match answer.verdict {
         _ if is_below(&answer) => (Signal::Look, Next::BelowLedge),
         SeatVerdict::PullAgain => (Signal::Wait, Next::PullAgain),
-        SeatVerdict::Seated => (Signal::Go, Next::Seated),
-        // Within its limit on the mean: it is the tilt that fails.
-        SeatVerdict::NotSeated if answer.p_seated > 0.05 => {
-            (Signal::Stop, Next::Tilted(answer.tilt))
+        // Whether it is home is said with its deck (`together`).
+        SeatVerdict::Seated | SeatVerdict::NotSeated | SeatVerdict::Undecided => {
+            (Signal::Look, Next::SeatUndecided)
         }
-        SeatVerdict::NotSeated => (Signal::Stop, Next::NotSeated(answer.gap_mean)),
-        SeatVerdict::Undecided => (Signal::Look, Next::SeatUndecided),
     };
     Ok(Verdict {
         number: Some(length_figure(

@@ -170,6 +170,7 @@ fn a_cylinder_still_moving_is_pulled_again() {
         (Field::PullLoaded, 3, ""),
         (Field::PullGauge, 3, ""),
         (Field::PullReleased, 2, "0.0145"),
+        (Field::PullLoaded, 2, "0.0137"),
     ]);
     says(&report, StepId::Pull, Signal::Wait, |n| {
         *n == Next::PullAgain

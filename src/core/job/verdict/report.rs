@@ -108,6 +108,8 @@ pub struct CylinderReport {
     pub state: State,
     /// The step to work on.
     pub current: StepId,
+    /// Chance that all measured sleeves of its deck are home.
+    pub all_home: Option<f64>,
 }
 
 impl CylinderReport {

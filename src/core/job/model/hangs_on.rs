@@ -1,0 +1,76 @@
+//! What the steps with many inputs hang on, beside their own readings.
+
+use crate::job::model::field::Field::{self, *};
+
+/// What a gap under the flange is worked out from, and what more the warm
+/// height, the pulls and the seat check hang on.
+macro_rules! seating {
+    ($($more:ident),*) => {
+        &[
+            FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
+            GapLimit, TiltLimit, Confidence, CommonHeight, CommonThickness, CommonDepth,
+            PriorHome, $($more),*
+        ]
+    };
+}
+pub(super) const WARM: &[Field] = seating!(SleeveLength, RoomTemperature, ChillShrink, NominalOd);
+pub(super) const PULLING: &[Field] = seating!(
+    RamBore,
+    RamHole,
+    RamRated,
+    RodD,
+    RodPitch,
+    RodYield,
+    LedgeMost,
+    FlangeMost,
+    NominalOd,
+    FlangeOd,
+    NominalFlange,
+    ChamferHere
+);
+pub(super) const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased);
+/// What an order is checked by.
+pub(super) const CHOICE: &[Field] = &[
+    ClearLow,
+    ClearHigh,
+    WallCalm,
+    WallLook,
+    WebCalm,
+    WebLook,
+    BottomLeast,
+    LedgeLeast,
+    FinishLeast,
+    GrooveLand,
+    TargetProud,
+    BlockWall,
+    RingHeight,
+    RingProud,
+    PlannedCut,
+    FitLow,
+    FitHigh,
+    WallReading,
+    OldBore,
+];
+/// What the last hone works to.
+pub(super) const FINISHING: &[Field] = &[
+    FinalBore,
+    BoreForm,
+    SleeveId,
+    SleeveOd,
+    BoreD,
+    BlockWall,
+    PistonD,
+    PistonLeast,
+    HoneStroke,
+    HoneTurns,
+    HoneCycles,
+    NominalOd,
+    SleeveLength,
+    FinishLeast,
+    FitLow,
+    FitHigh,
+    GaugeSleeve,
+    GaugeBore,
+    SleeveTemperature,
+    BlockTemperature,
+];
