@@ -61,7 +61,7 @@ fn three_hundred_draws_are_enough() {
 
 /// Fewer sectors and coarser cells against the resolution that stands beside a
 /// solution in two dimensions: middle and late end within 1 %, N, which is looked
-/// for in other drops each time, within 0.1 s or 2 %.
+/// for in other drops each time, within 6 %.
 #[test]
 fn fewer_sectors_give_the_same_time() {
     for drop in [
@@ -72,10 +72,7 @@ fn fewer_sectors_give_the_same_time() {
         let coarse = drawn(OddsRun::new(drop.clone(), ROUGH, 300, 1));
         let fine = drawn(OddsRun::resolved(drop, ROUGH, 300, 1, LEANING));
         let n = [&coarse, &fine].map(|o| o.home_within.as_s());
-        assert!(
-            (n[0] / n[1] - 1.0).abs() < 0.02 || (n[0] - n[1]).abs() < 0.1,
-            "{n:?}"
-        );
+        assert!((n[0] / n[1] - 1.0).abs() < 0.06, "{n:?}");
         let touch = [&coarse, &fine].map(|o| o.touch_middle.expect("touches").as_s());
         assert!((touch[0] / touch[1] - 1.0).abs() < 0.01, "{touch:?}");
         let late = [&coarse, &fine].map(|o| o.grip_late.expect("grips").as_s());

@@ -2,6 +2,7 @@
 //! agreed; pairing agrees with a search through all pairings; the verdicts of
 //! fit and seat fall as their rules say.
 
+mod heights;
 mod requests;
 mod ties;
 
@@ -71,6 +72,7 @@ fn every_field_is_demanded_and_checked() {
         "offset",
         "frost_m",
         "insert_s",
+        "near_k",
         "prior_home",
         "gap_scale_m",
         "prior_alike",

@@ -26,6 +26,23 @@ pub fn good(calc: &str) -> Value {
             "k_sleeve_w_mk": 40, "k_block_w_mk": 45, "sigma_m": 1e-6, "pressure_pa": 2e6,
             "hardness_pa": 2.4e9, "gas_k_w_mk": 0.0257, "gas_jump_m": 2.6e-7
         }),
+        "soak" => json!({
+            "material": "carbon_steel", "inner_d_m": 0, "outer_d_m": 0.03, "length_m": 0.12, "start_k": 293.15,
+            "bath_k": 194.7, "h_w_m2k": [150, 270, 500], "near_k": 3
+        }),
+        "heights_plan" => json!({
+            "holes": [{"depth_m": [0.0078, 0.0078, 0.00781, 0.0078]}, {"depth_m": [0.00783, 0.00783, 0.00783, 0.00784]}],
+            "sleeves": [{"thickness_m": [0.00795, 0.00795, 0.00796, 0.00795]}, {"thickness_m": [0.0079, 0.0079, 0.0079, 0.0079]}],
+            "shims_m": [5e-5, 0.0001], "cut_step_m": 2.54e-5, "cut_most_m": 0.0001, "proud_m": [2.54e-5, 0.00015],
+            "spread_hole_m": 5e-5, "spread_neighbour_m": 5e-5, "spread_all_m": 0.0001
+        }),
+        "after_deck" => json!({
+            "cut_m": 0.00015,
+            "items": [
+                {"name": "counterbore", "depth_m": 0.0078, "height_m": null, "low_m": 0.00775, "high_m": 0.0079},
+                {"name": "dowel", "depth_m": null, "height_m": 0.0125, "low_m": 0.012, "high_m": 0.0126}
+            ]
+        }),
         "oxygen" => json!({
             "room_m3": 100, "nitrogen_l": 10, "room_k": 293.15, "air_changes_per_h": 2, "release_s": 600
         }),
@@ -161,6 +178,12 @@ pub const OUTPUTS: &[(&str, &str)] = &[
         "seat",
         "predicted_m gap_m gap_mean_m u_gap_m tilt_m settle_m return_m stopped p_seated verdict",
     ),
+    ("soak", "soak_s soak_low_s soak_high_s biot heat_j"),
+    (
+        "heights_plan",
+        "possible plan height_m cuts shims moved turned spread_m",
+    ),
+    ("after_deck", "items"),
     ("seat_deck", "p_seated p_all p_alike bias_m bias_sd_m"),
     (
         "pull",

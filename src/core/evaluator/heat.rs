@@ -1,9 +1,11 @@
-//! contraction, chill, cold_drop, joint, oxygen.
+//! contraction, chill, cold_drop, soak, joint, oxygen.
 
 use super::fields::Fields;
 use super::output::Output;
 use crate::quantity::report::Fault;
-use crate::quantity::{Conductance, Diameter, Length, Pressure, Seconds, Temperature, Volume};
+use crate::quantity::{
+    Conductance, Diameter, Length, Pressure, Seconds, Temperature, TemperatureDelta, Volume,
+};
 use crate::thermal;
 
 pub fn contraction(f: &Fields) -> Result<Output, Fault> {
@@ -100,6 +102,42 @@ pub fn cold_drop(f: &Fields) -> Result<Output, Fault> {
             }),
         )
         .findings(&d.findings);
+    Ok(out)
+}
+
+pub fn soak(f: &Fields) -> Result<Output, Fault> {
+    const NEEDED: [&str; 3] = ["density_kg_m3", "specific_heat_j_kgk", "conductivity_w_mk"];
+    let material = f.material("", &NEEDED)?;
+    let inner = f.number("inner_d_m")?;
+    let coefficients = f.numbers("h_w_m2k")?;
+    let [low, nominal, high] = coefficients[..] else {
+        return Err(Fault::new(
+            "h_w_m2k",
+            format!(
+                "{} coefficients where 3 are wanted: low, nominal, high",
+                coefficients.len()
+            ),
+        ));
+    };
+    let input = thermal::soak::SoakInput {
+        material,
+        // A bore of 0 is none: the part is solid.
+        inner: (inner != 0.0).then_some(Diameter::from_m(inner)),
+        outer: Diameter::from_m(f.number("outer_d_m")?),
+        length: Length::from_m(f.number("length_m")?),
+        start: Temperature::from_k(f.number("start_k")?),
+        bath: Temperature::from_k(f.number("bath_k")?),
+        coefficient: [low, nominal, high].map(Conductance::from_w_m2k),
+        near: TemperatureDelta::from_k(f.number_or("near_k", 2.0)?),
+    };
+    f.finish()?;
+    let s = thermal::soak::soak(&input)?;
+    let mut out = Output::default();
+    out.number("soak_s", s.time.as_s())
+        .number("soak_low_s", s.time_low.as_s())
+        .number("soak_high_s", s.time_high.as_s())
+        .number("biot", s.biot)
+        .number("heat_j", s.heat_j);
     Ok(out)
 }
 

@@ -10,6 +10,7 @@ mod bore;
 mod fields;
 mod forces;
 mod heat;
+mod heights;
 mod measuring;
 mod output;
 mod planning;
@@ -31,6 +32,7 @@ const CALCULATIONS: &[(&str, Calculation)] = &[
     ("contraction", heat::contraction),
     ("chill", heat::chill),
     ("cold_drop", heat::cold_drop),
+    ("soak", heat::soak),
     ("joint", heat::joint),
     ("oxygen", heat::oxygen),
     ("form", measuring::form),
@@ -44,6 +46,8 @@ const CALCULATIONS: &[(&str, Calculation)] = &[
     ("bore_stress", bore::bore_stress),
     ("counterbore", planning::counterbore),
     ("deck", planning::deck),
+    ("after_deck", heights::after_deck),
+    ("heights_plan", heights::heights_plan),
     ("engine_effect", planning::engine_effect),
     ("groove", planning::groove),
     ("cross_hatch", planning::cross_hatch),

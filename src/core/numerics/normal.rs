@@ -28,12 +28,8 @@ pub fn quantile(p: f64) -> f64 {
         return 38.0;
     }
     let tail = p.min(1.0 - p);
-    let t = (-2.0 * tail.ln()).sqrt();
-    let start = t
-        - (2.515_517 + t * (0.802_853 + t * 0.010_328))
-            / (1.0 + t * (1.432_788 + t * (0.189_269 + t * 0.001_308)));
     // Solve for the lower tail, where erfc keeps its relative precision.
-    let mut z = -start;
+    let mut z = rough(tail);
     for _ in 0..3 {
         let density = (-0.5 * z * z).exp() / (2.0 * core::f64::consts::PI).sqrt();
         if density == 0.0 {
@@ -43,6 +39,25 @@ pub fn quantile(p: f64) -> f64 {
         z -= e / (1.0 + 0.5 * z * e);
     }
     if p < 0.5 { z } else { -z }
+}
+
+/// [`quantile`] to 4.5e-4: the rational start alone, for thousands of places
+/// that need no more.
+#[must_use]
+pub fn rough_quantile(p: f64) -> f64 {
+    if p < 0.5 {
+        rough(p.max(1e-300))
+    } else {
+        -rough((1.0 - p).max(1e-300))
+    }
+}
+
+/// Hastings' rational function, 0 < `tail` <= 0.5; negative.
+fn rough(tail: f64) -> f64 {
+    let t = (-2.0 * tail.ln()).sqrt();
+    (2.515_517 + t * (0.802_853 + t * 0.010_328))
+        / (1.0 + t * (1.432_788 + t * (0.189_269 + t * 0.001_308)))
+        - t
 }
 
 /// ln of [`cumulative`], also where it underflows: beyond 35 standard
@@ -100,6 +115,15 @@ mod tests {
             (0.001, -3.090_232_306),
         ] {
             assert!((quantile(p) - z).abs() < 1e-9);
+        }
+    }
+
+    // Hastings states 4.5e-4 for his formula.
+    #[test]
+    fn the_rough_quantile_is_as_good_as_its_source_says() {
+        for i in 1..1000 {
+            let p = f64::from(i) / 1000.0;
+            assert!((rough_quantile(p) - quantile(p)).abs() < 4.5e-4, "{p}");
         }
     }
 

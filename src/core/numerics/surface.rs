@@ -81,11 +81,18 @@ impl Surface {
     /// The polynomial at `x`.
     #[must_use]
     pub fn smooth(&self, x: &[f64]) -> f64 {
-        let each = terms(x);
-        each.iter()
-            .zip(&self.coefficients)
-            .map(|(a, c)| a * c)
-            .sum()
+        // In the order of `terms`, without a list of them.
+        let mut coefficients = self.coefficients.iter();
+        let mut next = || coefficients.next().copied().unwrap_or(0.0);
+        let mut value = next();
+        for (i, a) in x.iter().enumerate() {
+            let mut slope = next() + next() * a * a;
+            for b in &x[i..] {
+                slope += next() * b;
+            }
+            value += slope * a;
+        }
+        value
     }
 
     /// What the polynomial leaves at the answer whose turn it is.

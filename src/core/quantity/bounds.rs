@@ -86,6 +86,8 @@ const fn open(lo: f64, hi: f64, unit: &'static str) -> Bound {
     }
 }
 
+/// What is measured from the deck, below or above it.
+pub const FROM_DECK: Bound = closed(-0.2, 0.2, "m");
 /// Temperatures, within the range of the material tables.
 pub const TEMPERATURE: Bound = closed(70.0, 500.0, "K");
 /// Temperatures from which a part may be chilled: liquid nitrogen up.
@@ -143,6 +145,8 @@ pub const JUMP: Bound = closed(0.0, 1e-4, "m");
 pub const CARRY: Bound = closed(0.0, 3600.0, "s");
 /// Heat-transfer coefficient to air.
 pub const AIR: Bound = closed(0.0, 1e4, "W/m2/K");
+/// Heat-transfer coefficient of something a part soaks in.
+pub const SOAK: Bound = above(0.0, 1e4, "W/m2/K");
 /// Lean of the sleeve in the bore: 0 concentric, 1 touching all along.
 pub const ECCENTRICITY: Bound = closed(0.0, 1.0, "");
 /// Frost on a sleeve as it enters.

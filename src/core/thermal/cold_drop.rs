@@ -18,7 +18,7 @@
 //! time ([`super::drop_model`]); [`Solution`] says how well.
 
 pub use super::drop_input::ColdDrop;
-use super::drop_lean::{Touch, lean_drop, touch};
+use super::drop_lean::{Touch, Until, lean_drop, touch};
 use super::drop_model::{CAPACITY, DropModel, Phase};
 pub use super::drop_run::Resolution;
 use super::drop_run::{End, Run};
@@ -191,7 +191,7 @@ pub fn cold_drop_resolved(
         grip_residual = run.model.clearance(&run.y);
     } else if free {
         let block = run.model.block.clone();
-        let fell = lean_drop(drop, &run, block, entry, resolution)?;
+        let fell = lean_drop(drop, &run, block, entry, resolution, Until::Grip)?;
         run.enter(Phase::Gap, 0.0, block_k);
         run.y[..fell.profile.len()].copy_from_slice(&fell.profile);
         run.steps = [run.steps[0] + fell.steps[0], run.steps[1] + fell.steps[1]];
@@ -348,7 +348,7 @@ fn grip_slow(
         solved(end, "block")?;
         (end == End::Met, slow.moments)
     } else {
-        let fell = lean_drop(drop, run, drop.held(), entry, resolution)?;
+        let fell = lean_drop(drop, run, drop.held(), entry, resolution, Until::Grip)?;
         (fell.gripped, fell.moments)
     };
     let last = moments.last().map_or(0.0, |m| m.t[0]);

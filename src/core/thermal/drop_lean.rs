@@ -26,7 +26,16 @@ pub struct Free {
     pub from_air: f64,
 }
 
-/// From entry to the grip, in sectors; `carried` is the sleeve at the bore.
+/// How far a drop is followed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Until {
+    /// Until the mean clearance is gone.
+    Grip,
+    /// Until the first contact.
+    Touch,
+}
+
+/// From entry on, in sectors; `carried` is the sleeve at the bore.
 ///
 /// # Errors
 /// A solution that does not converge, at `block`.
@@ -36,6 +45,7 @@ pub fn lean_drop(
     block: Block,
     entry_m: f64,
     resolution: &Resolution,
+    until: Until,
 ) -> Result<Free, Fault> {
     let block_cells = match &block {
         Block::Ring(wall) => wall.cells(),
@@ -64,7 +74,14 @@ pub fn lean_drop(
     let start = model.start(&carried.y, drop.block.as_k());
     let mut run = Run::new(model, start, carried.tolerance_k());
     let before = run.model.heat(&run.y);
-    let end = run.until(LONGEST.as_s(), 0.05, |m| m.clearance[0]);
+    let taken_m = match until {
+        Until::Grip => 0.0,
+        Until::Touch => 1.0,
+    };
+    let frost_m = drop.frost.as_m();
+    let end = run.until(LONGEST.as_s(), 0.05, |m| {
+        m.clearance[0] - taken_m * (2.0 * frost_m + m.bow[0].max(0.0))
+    });
     solved(end, "block")?;
     Ok(Free {
         gripped: end == End::Met,

@@ -16,4 +16,5 @@ pub mod joint;
 mod lean_model;
 pub mod oxygen;
 pub mod rest;
+pub mod soak;
 pub mod wall;

@@ -32,7 +32,7 @@ const LN_ROOT: f64 = 0.918_938_533_204_672_8;
 /// A weight that lies so many logarithms below the greatest is nothing.
 const NOTHING: f64 = 45.0;
 /// What the rules may differ by, as a share of the whole.
-const SHARE: f64 = 1e-7;
+const SHARE: f64 = 1e-6;
 
 /// Most places in two dimensions before the answer is refused: a third of a
 /// second; a usual deck takes a few thousand.
