@@ -178,10 +178,11 @@ pub(super) fn set_down(
 pub(super) fn sign(ledger: &mut Ledger, path: &str, value: &Value, pen: &mut Pen, at: Millis) {
     let beside = ledger.rivals.get(path).into_iter().flatten();
     let floor = beside.map(Rival::time).max();
-    // A reading says when it was typed; what comes back is set anew.
+    // A reading says when it was typed; what comes back is set anew. What is kept
+    // of a step says when it was marked, whatever else of it is changed.
     let own = own_time(value);
     let wanted = own
-        .filter(|own| *own <= at && at - own < FRESH)
+        .filter(|own| value.is_array() && *own <= at && at - own < FRESH)
         .unwrap_or(at);
     let (writer, moment) = pen.moment(wanted, floor);
     ledger.by.insert(path.to_owned(), writer);
