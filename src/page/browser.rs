@@ -71,6 +71,23 @@ pub fn remove_local_text(key: &str) {
     }
 }
 
+/// A text that belongs to the page: in the page as one file under an id, else a
+/// file beside it.
+pub async fn beside(id: &str, address: &str) -> Option<String> {
+    use wasm_bindgen_futures::JsFuture;
+    if let Some(inside) = document().get_element_by_id(id) {
+        return inside.text_content();
+    }
+    let answer = JsFuture::from(window().fetch_with_str(address))
+        .await
+        .ok()?;
+    let answer: web_sys::Response = answer.dyn_into().ok()?;
+    if !answer.ok() {
+        return None;
+    }
+    JsFuture::from(answer.text().ok()?).await.ok()?.as_string()
+}
+
 /// Milliseconds of a clock that nobody can set, from wherever it begins.
 #[must_use]
 pub fn steady_ms() -> f64 {

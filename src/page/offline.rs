@@ -26,15 +26,20 @@ pub fn register(state: State) {
     options.set_update_via_cache(ServiceWorkerUpdateViaCache::None);
     let promise = container.register_with_options("./sw.js", &options);
     wasm_bindgen_futures::spawn_local(async move {
-        // Served without a worker (or from a file): the page works all the same.
-        let Ok(value) = wasm_bindgen_futures::JsFuture::from(promise).await else {
-            return;
-        };
+        let value = wasm_bindgen_futures::JsFuture::from(promise).await;
         // A browser that blocks workers may answer with nothing.
-        let Ok(registration) = value.dyn_into::<ServiceWorkerRegistration>() else {
-            return;
-        };
-        watch(state, registration);
+        let registration = value
+            .ok()
+            .and_then(|value| value.dyn_into::<ServiceWorkerRegistration>().ok());
+        match registration {
+            Some(registration) => watch(state, registration),
+            // The page works all the same; where one is at work already, and only
+            // could not be looked for anew, it is kept.
+            None => {
+                let is_kept = container.controller().is_some();
+                state.not_offline.set(!is_kept);
+            }
+        }
     });
 }
 

@@ -64,6 +64,8 @@ pub struct State {
     pub store: RwSignal<Store>,
     /// How far what was typed last has come.
     pub keeping: RwSignal<Keeping>,
+    /// The browser could not keep the page on the device.
+    pub not_offline: RwSignal<bool>,
     /// What was to be taken out for good is still there: the second store refused.
     pub not_destroyed: RwSignal<bool>,
     /// The second store is being looked into.
@@ -151,6 +153,7 @@ impl State {
             drop_sheet: RwSignal::new(with(|session| session.cold_drop().job.sheet.clone())),
             store: RwSignal::new(Store::Works),
             keeping: RwSignal::new(Keeping::Idle),
+            not_offline: RwSignal::new(false),
             not_destroyed: RwSignal::new(false),
             looking: RwSignal::new(true),
             brought_back: RwSignal::new(Vec::new()),

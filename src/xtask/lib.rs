@@ -14,6 +14,7 @@ pub mod check;
 pub mod fuzz;
 pub mod layout;
 pub mod lighthouse;
+pub mod notices;
 pub mod one_file;
 pub mod page;
 pub mod precache;

@@ -14,6 +14,7 @@ use base64::engine::general_purpose::STANDARD;
 use miniz_oxide::deflate::compress_to_vec_zlib;
 use sha2::{Digest, Sha256};
 
+use crate::notices;
 use crate::page::content_policy;
 use crate::run::{Outcome, Trouble};
 
@@ -76,6 +77,8 @@ fn one_file(dist: &Path) -> Outcome<String> {
         boot: replaced(&text(boot)?, LOADED, UNPACKED)?,
         program: STANDARD.encode(compress_to_vec_zlib(&read(wasm)?, 9)),
         icon: STANDARD.encode(read("icons/icon.svg")?),
+        // Nothing in it may end its element, or look like a tag.
+        notices: text(notices::NAME)?.replace('<', "\u{2039}"),
     };
     pieces.put_into(&index)
 }
@@ -87,6 +90,7 @@ struct Pieces {
     boot: String,
     program: String,
     icon: String,
+    notices: String,
 }
 
 impl Pieces {
@@ -140,8 +144,9 @@ impl Pieces {
                 page += "</head>\n";
             } else if tag.starts_with("</body>") {
                 page += &format!(
-                    "<script type=\"text/plain\" id=\"program\">{}</script>\n{line}\n",
-                    self.program
+                    "<script type=\"text/plain\" id=\"program\">{}</script>\n\
+                     <script type=\"text/plain\" id=\"notices\">{}</script>\n{line}\n",
+                    self.program, self.notices
                 );
             } else {
                 page += line;

@@ -12,6 +12,7 @@ use std::process::Command;
 use walkdir::WalkDir;
 
 use crate::layout;
+use crate::notices;
 use crate::precache;
 use crate::run::{self, Outcome, Trouble};
 use crate::setup::Toolbox;
@@ -51,6 +52,7 @@ pub fn build(tools: &Toolbox, into: &Path) -> Outcome<()> {
     optimise(tools, &stage)?;
     styles::join(&stage)?;
     check_policy(&stage)?;
+    notices::write(&stage)?;
     let template_path = root.join("src/page/shell").join(precache::WORKER);
     let template = fs::read_to_string(&template_path)
         .map_err(|error| Trouble::with_file(&template_path, &error))?;

@@ -19,6 +19,7 @@ mod installed;
 mod job;
 mod learnt;
 mod links;
+mod many;
 mod record;
 mod saved;
 mod scan;

@@ -185,7 +185,7 @@ const BLOCKED: &str = "
 /// A quota that is reached in mid-write: the first writes pass, then none.
 const FULL: &str = "
     const put = IDBObjectStore.prototype.put;
-    let left = 12;
+    let left = 16;
     IDBObjectStore.prototype.put = function (...rest) {
         left -= 1;
         if (left < 0) throw new DOMException('quota', 'QuotaExceededError');
@@ -236,7 +236,7 @@ async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> R
     saved(page).await?;
     page.go(&at_reading(&id)).await?;
     let mut typed = Vec::new();
-    let mut last_saved = 0;
+    let mut last_saved = None;
     for n in 0..20 {
         typed.push(format!("0.30{n:02}"));
         page.write(containing(READING), &typed[n]).await?;
@@ -250,7 +250,7 @@ async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> R
             })
             .await?;
         match word.as_str() {
-            "saved" => last_saved = n,
+            "saved" => last_saved = Some(n),
             "on the screen only" => break,
             _ => {}
         }
@@ -262,6 +262,7 @@ async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> R
     // After the page is gone: what was called saved is there, whole, or newer.
     page.reload().await?;
     let value = page.value(containing(READING)).await?;
+    let last_saved = last_saved.context("nothing was saved before the quota")?;
     ensure!(
         typed[last_saved..].contains(&value),
         "{value} for {}",

@@ -9,6 +9,7 @@
 //! a failure is shrunk to the fewest steps that fail and printed.
 
 mod model;
+mod named;
 mod stores;
 mod world;
 

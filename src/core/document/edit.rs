@@ -60,6 +60,7 @@ impl History {
 
     /// Notes what was changed since the last look, in the history and in the
     /// document's ledger.
+    #[inline(never)]
     pub fn note<P: Paper>(
         &mut self,
         paper: &mut P,
@@ -132,6 +133,7 @@ impl History {
     }
 
     /// Takes a state over that came from elsewhere: no step of this history.
+    #[inline(never)]
     pub fn take_over<P: Paper>(&mut self, paper: &P) {
         self.now = flat(&paper.value());
     }
@@ -173,6 +175,7 @@ impl History {
         spot
     }
 
+    #[inline(never)]
     fn apply<P: Paper>(&mut self, paper: &mut P, step: &Step, pen: &mut Pen, at: Millis) {
         let mut values = flat(&paper.value());
         let mut ledger = paper.ledger().clone();

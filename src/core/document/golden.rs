@@ -15,6 +15,9 @@ use crate::quantity::parse::Unit;
 
 const JOB_V1: &str = include_str!("../../../tests/golden/job-v1.json");
 const CONFLICT_V1: &str = include_str!("../../../tests/golden/job-conflict-v1.json");
+const JOB_V2: &str = include_str!("../../../tests/golden/job-v2.json");
+const SHOP_V2: &str = include_str!("../../../tests/golden/shop-v2.json");
+const DROP_V2: &str = include_str!("../../../tests/golden/drop-v2.json");
 const SHOP_V1: &str = include_str!("../../../tests/golden/shop-v1.json");
 
 #[track_caller]
@@ -115,4 +118,34 @@ fn a_job_of_two_copies_reads_and_comes_back_byte_for_byte() {
     );
     assert_eq!(job.entries.get(place).unwrap().text, "4.2569");
     assert_eq!(conflicts(&job).len(), 1);
+}
+
+#[test]
+fn documents_of_version_2_read_and_come_back_byte_for_byte() {
+    for text in [JOB_V2, SHOP_V2, DROP_V2] {
+        let document = valid(text);
+        assert_eq!(write(&document), text.trim_end());
+    }
+    let document = valid(JOB_V2);
+    assert_eq!(document.id.as_deref(), Some("0123456789ab"));
+    assert_eq!(document.binned, Some(1_800_000_005_000));
+    let job = job(document);
+    let (phone, tab) = (Writer::of(0xcafe, 1), Writer::of(0xbeef, 1));
+    let disputed = job.ledger.disputed(&job.entries);
+    let places: Vec<Place> = disputed.iter().map(|one| one.place).collect();
+    let bore = |cylinder| Place::of_cylinder(cylinder, Field::BoreD, 0);
+    assert_eq!(places, [bore(2), bore(3)]);
+    assert_eq!(job.ledger.by.get("entries/2/bore_d/0"), Some(&tab));
+    // In the spans of both: told by itself.
+    assert_eq!(job.ledger.by.get("steps/3/wall"), Some(&phone));
+    assert_eq!(job.ledger.by.get("note"), phone.again().as_ref());
+    // Never changed since version 1: known by its content.
+    assert_eq!(job.ledger.by.get("entries/3/bore_d/0"), None);
+    assert_eq!(job.customer, "Kiln Road Haulage (invented)");
+    let Body::Drop(drop) = valid(DROP_V2).body else {
+        panic!("no cold drop")
+    };
+    let od = Place::of_engine(Field::DropOd);
+    assert_eq!(drop.sheet.entries.get(od).unwrap().text, "5.1985");
+    assert_eq!(drop.sheet.block_material.id(), "ductile_iron_ferritic");
 }

@@ -141,6 +141,7 @@ pub(super) enum Hand {
 /// - Whoever changes a value that others typed as well, the same, changes
 ///   theirs too: it is not there any more to come back.
 /// - Where it was taken away and others stand beside it, the latest is shown.
+#[inline(never)]
 pub(super) fn set_down(
     ledger: &mut Ledger,
     change: &mut Change,
@@ -178,10 +179,11 @@ pub(super) fn set_down(
 pub(super) fn sign(ledger: &mut Ledger, path: &str, value: &Value, pen: &mut Pen, at: Millis) {
     let beside = ledger.rivals.get(path).into_iter().flatten();
     let floor = beside.map(Rival::time).max();
-    // A reading says when it was typed; what comes back is set anew.
+    // A reading says when it was typed; what comes back is set anew. What is kept
+    // of a step says when it was marked, whatever else of it is changed.
     let own = own_time(value);
     let wanted = own
-        .filter(|own| *own <= at && at - own < FRESH)
+        .filter(|own| value.is_array() && *own <= at && at - own < FRESH)
         .unwrap_or(at);
     let (writer, moment) = pen.moment(wanted, floor);
     ledger.by.insert(path.to_owned(), writer);
@@ -233,6 +235,7 @@ fn told_by_time(seen: &LiteMap<Writer, Span>, at: Millis) -> Option<Writer> {
 
 /// The ledger as it stands in a body with these values; `None` where it is
 /// empty.
+#[inline(never)]
 pub(super) fn write_ledger(ledger: &Ledger, values: &Flat) -> Option<Value> {
     let mut whole = Map::new();
     let mut set = |key: &str, part: Map<String, Value>| {
@@ -284,6 +287,7 @@ pub(super) fn write_ledger(ledger: &Ledger, values: &Flat) -> Option<Value> {
 
 /// Reads the ledger of a body with these values; `None` where the value is none,
 /// or holds more than one.
+#[inline(never)]
 pub(super) fn read_ledger(value: &Value, values: &Flat) -> Option<Ledger> {
     let mut whole = value.as_object()?.clone();
     let mut part = |key: &str| match whole.remove(key) {

@@ -172,6 +172,7 @@ impl Keeper {
     }
 
     /// Keeps a text under a name; returns its sequence number and mark.
+    #[inline(never)]
     pub fn keep(
         &mut self,
         shelf: &dyn Shelf,
@@ -401,6 +402,7 @@ impl Keeper {
     }
 
     /// What a write has come to.
+    #[inline(never)]
     fn settle(
         &mut self,
         shelf: &dyn Shelf,

@@ -92,6 +92,7 @@ pub struct Next {
 ///
 /// # Errors
 /// Where the shelf refuses.
+#[inline(never)]
 pub fn next(
     shelf: &dyn Shelf,
     name: &str,
@@ -119,6 +120,7 @@ pub fn next(
 /// # Errors
 /// [`StoreFault::Full`] where it did not arrive whole; the last whole text is
 /// still there then.
+#[inline(never)]
 pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), StoreFault> {
     if let Some(content) = shelf.get(&next.key)?
         && peek_slot(&content).is_none()
@@ -169,6 +171,7 @@ fn newest(shelf: &dyn Shelf, name: &str) -> Result<Option<(usize, u64)>, StoreFa
 
 /// Content of the newest whole slot of a name.
 #[must_use]
+#[inline(never)]
 pub fn newest_content(shelf: &dyn Shelf, name: &str) -> Option<String> {
     let (index, _) = newest(shelf, name).ok()??;
     shelf.get(&format!("{name}{}", SLOTS[index])).ok()?

@@ -57,6 +57,11 @@ pub fn Notices() -> impl IntoView {
         ),
         _ => None,
     };
+    let offline = move || {
+        (state.not_offline.get() && state.route.get() == Route::Jobs).then(|| {
+            view! { <div class="notice" role="status"><p>{t::NOT_OFFLINE}</p></div> }.into_any()
+        })
+    };
     let undone = move || {
         state.not_destroyed.get().then(|| {
             view! {
@@ -190,7 +195,7 @@ pub fn Notices() -> impl IntoView {
             .into_any()
         })
     };
-    view! { <div class="notices">{live(store)} {live(one)} {live(undone)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }.into_any()
+    view! { <div class="notices">{live(store)} {live(one)} {live(undone)} {live(offline)} {live(file)} {live(back)} {live(job)} {conflict_notice(state)} {live(update)}</div> }.into_any()
 }
 
 /// Hands the open job over as a file.

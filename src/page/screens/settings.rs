@@ -1,5 +1,6 @@
 //! Settings of the shop: units, gauges, limits and rates, the number pad.
 
+use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Choice;
@@ -9,6 +10,7 @@ use crate::texts as t;
 use coldseat_core::job::{Field, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
 
 /// Limits and rates that a shop keeps from job to job.
 const LIMITS: &[Field] = &[
@@ -27,6 +29,34 @@ const LIMITS: &[Field] = &[
     Field::PriorHome,
     Field::HoneRate,
 ];
+
+/// The licences of what the page is made of, there without a network.
+fn notices() -> AnyView {
+    let text = RwSignal::new(None::<String>);
+    let show = move |_| {
+        spawn_local(async move {
+            let found = browser::beside("notices", "./notices.txt").await;
+            text.set(Some(found.unwrap_or_else(|| t::NO_NOTICES.to_owned())));
+        });
+    };
+    let shown = move || match text.get() {
+        None => view! {
+            <button type="button" on:click=show>
+                {t::SHOW_NOTICES}
+            </button>
+        }
+        .into_any(),
+        Some(text) => view! { <pre class="notices-text" tabindex="0">{text}</pre> }.into_any(),
+    };
+    view! {
+        <section aria-labelledby="notices-heading">
+            <h2 id="notices-heading">{t::NOTICES}</h2>
+            <p>{t::NOTICES_WHAT}</p>
+            {live(shown)}
+        </section>
+    }
+    .into_any()
+}
 
 /// The screen.
 #[component]
@@ -110,6 +140,7 @@ pub fn SettingsScreen() -> impl IntoView {
         <section class="cautions">
             <p>{t::STANDING_WORDS}</p>
         </section>
+        {notices()}
     }
     .into_any()
 }

@@ -59,6 +59,12 @@ pub fn clock_moved(by: &str) -> String {
     format!("The clock of this device moved by {by}: which time holds?")
 }
 
+pub const NOTICES: &str = "Licences";
+pub const NOTICES_WHAT: &str =
+    "This page is made of free works of others; their licences lie with it, on this device.";
+pub const SHOW_NOTICES: &str = "Show the licences";
+pub const NO_NOTICES: &str = "The licences are not on this device, and there is no network.";
+pub const NOT_OFFLINE: &str = "The browser could not keep this page on the device: without a network it may not open. What you type is stored all the same.";
 pub const GONE: &str = "This job was deleted in another tab, or the browser has lost it. What you see is on the screen only.";
 pub const KEEP_ANEW: &str = "Keep it after all";
 pub const NOT_DESTROYED: &str =
