@@ -85,6 +85,75 @@ fn no_layer_uses_a_higher_one() {
     }
 }
 
+/// Folders of `job`, lowest first.
+const JOB: &[&[&str]] = &[&["model"], &["verdict"], &["steps"], &["advice", "demo"]];
+
+/// Files of `job` by what they use of it, tests aside: `model/job` uses
+/// `model/entries`.
+fn uses_in_job() -> Vec<(String, Vec<String>)> {
+    let job = root().join("src/core/job");
+    sources("src/core/job")
+        .into_iter()
+        .filter(|(path, _)| !path.to_string_lossy().ends_with("tests.rs"))
+        .map(|(path, text)| {
+            let own = path
+                .strip_prefix(&job)
+                .expect("inside job")
+                .with_extension("");
+            let text = code(text.split("\nmod tests {").next().unwrap_or(&text));
+            let used = text
+                .split("crate::job::")
+                .skip(1)
+                .map(|rest| {
+                    let path: String = rest
+                        .chars()
+                        .take_while(|c| c.is_ascii_alphanumeric() || "_:".contains(*c))
+                        .collect();
+                    let mut parts = path.split("::");
+                    let folder = parts.next().unwrap_or_default().to_owned();
+                    format!("{folder}/{}", parts.next().unwrap_or_default())
+                })
+                .collect();
+            (own.to_string_lossy().replace('\\', "/"), used)
+        })
+        .collect()
+}
+
+#[test]
+fn the_job_is_laid_out_from_model_to_advice_and_no_file_of_it_runs_in_a_circle() {
+    let all = uses_in_job();
+    let step = |name: &str| {
+        let folder = name.split('/').next().unwrap_or_default();
+        JOB.iter().position(|step| step.contains(&folder))
+    };
+    for (own, used) in &all {
+        for used in used {
+            assert!(
+                step(used) <= step(own) || step(own).is_none(),
+                "job/{own} uses job/{used}, which stands above it"
+            );
+        }
+    }
+    // Whom a file reaches, and whom they reach; an index of a folder is no file.
+    for (start, _) in all.iter().filter(|(name, _)| name.contains('/')) {
+        let mut reached: Vec<&str> = Vec::new();
+        let mut open: Vec<&str> = vec![start];
+        while let Some(next) = open.pop() {
+            let of = all.iter().find(|(name, _)| name == next);
+            for used in of.into_iter().flat_map(|(_, used)| used) {
+                assert!(
+                    used != start,
+                    "job/{start} is used by job/{next}, which it uses"
+                );
+                if all.iter().any(|(name, _)| name == used) && !reached.contains(&used.as_str()) {
+                    reached.push(used);
+                    open.push(used);
+                }
+            }
+        }
+    }
+}
+
 #[test]
 fn every_module_of_the_core_has_its_step() {
     let lib = fs::read_to_string(root().join("src/core/lib.rs")).expect("lib.rs");

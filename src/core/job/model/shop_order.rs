@@ -1,7 +1,7 @@
 //! The table of steps, in shop order. See [`super::step`] for what its columns
 //! mean.
 
-use crate::job::model::field::Field::{self, *};
+use crate::job::model::field::Field::*;
 use crate::job::model::hangs_on::{CHOICE, FINISHING, PULLING, SEATED, WARM};
 use crate::job::model::step::{Calculation, Caution, Drawing, StepId, StepSpec, Subject};
 
