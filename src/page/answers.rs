@@ -1,6 +1,7 @@
 //! What the core answers, asked for by the page: with [`crate::state`] the one
 //! place that calls it.
 
+use crate::browser::after_paint;
 use crate::state::State;
 use coldseat_core::job::assess::assess_owner;
 use coldseat_core::job::drop::{DropCase, DropVerdict, case_of, verdict};
@@ -10,6 +11,7 @@ use coldseat_core::job::{Field, Job, Owner};
 use coldseat_core::quantity::report::Fault;
 use coldseat_core::quantity::{Length, Seconds};
 use coldseat_core::thermal::drop_band::{DropBand, cold_drop_band};
+use coldseat_core::thermal::drop_odds::{DRAWS, DropOdds, OddsRun};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -20,6 +22,63 @@ pub struct DropView {
     pub band: DropBand,
     /// What its clearance allows.
     pub verdict: DropVerdict,
+    /// What it was asked with.
+    pub case: DropCase,
+}
+
+/// How long a sleeve may take to go home.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Home {
+    /// There is no drop to tell it of.
+    None,
+    /// Its draws are under way.
+    Drawing,
+    /// Drawn.
+    Ready(Arc<DropOdds>),
+    /// The core refused.
+    Refused(Fault),
+}
+
+/// Draws at a time: a few milliseconds, between two frames.
+const AT_ONCE: usize = 10;
+
+/// Follows a drop with the band of its time, drawn a few drops at a time so that
+/// no key waits for it; begun anew whenever the drop is another.
+pub fn home_within(drop: impl Fn() -> Option<Arc<DropView>> + 'static) -> RwSignal<Home> {
+    let home = RwSignal::new(Home::None);
+    let turn = StoredValue::new(0_u32);
+    Effect::new(move |_| {
+        let mine = turn.get_value().wrapping_add(1);
+        turn.set_value(mine);
+        let Some(view) = drop().filter(|view| view.band.nominal.clearance_entry.as_m() > 0.0)
+        else {
+            home.set(Home::None);
+            return;
+        };
+        home.set(Home::Drawing);
+        let run = OddsRun::new(view.case.drop.clone(), view.case.unknowns(), DRAWS, 1);
+        go_on(run, mine, turn, home);
+    });
+    home
+}
+
+fn go_on(mut run: OddsRun, mine: u32, turn: StoredValue<u32>, home: RwSignal<Home>) {
+    after_paint(move || {
+        // Another drop has begun, or the screen is gone.
+        if turn.try_get_value() != Some(mine) {
+            return;
+        }
+        let told = match run.advance(AT_ONCE) {
+            Ok(false) => return go_on(run, mine, turn, home),
+            Ok(true) => run.odds(),
+            Err(fault) => Err(fault),
+        };
+        home.set(match told {
+            Ok(Some(odds)) => Home::Ready(Arc::new(odds)),
+            Ok(None) => Home::Drawing,
+            Err(fault) => Home::Refused(fault),
+        });
+    });
 }
 
 /// A drop, or why there is none.
@@ -112,7 +171,11 @@ fn worked_out(case: Result<DropCase, Vec<Field>>, least: Length) -> DropAnswer {
         Ok(case) => match cold_drop_band(&case.drop, case.u_fit) {
             Ok(band) => {
                 let verdict = verdict(&band, least);
-                DropAnswer::Ready(Arc::new(DropView { band, verdict }))
+                DropAnswer::Ready(Arc::new(DropView {
+                    band,
+                    verdict,
+                    case,
+                }))
             }
             Err(fault) => DropAnswer::Refused(fault),
         },

@@ -12,6 +12,7 @@ use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length, Seconds, Temperature};
 use crate::thermal::cold_drop::ColdDrop;
 use crate::thermal::drop_band::DropBand;
+use crate::thermal::drop_odds::{FROST_MOST, Unknowns};
 
 /// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
 pub const BATH: Temperature = Temperature::from_k(77.355);
@@ -36,6 +37,24 @@ pub struct DropCase {
     pub drop: ColdDrop,
     /// Standard uncertainty of its fit.
     pub u_fit: Length,
+    /// Standard uncertainty of the contraction as a share of it, where the shop
+    /// has measured its shrink.
+    pub u_contraction: Option<f64>,
+    /// Whether the carry was timed.
+    pub carry_timed: bool,
+}
+
+impl DropCase {
+    /// What is not known of it, for its band.
+    #[must_use]
+    pub const fn unknowns(&self) -> Unknowns {
+        Unknowns {
+            u_fit: self.u_fit,
+            u_contraction: self.u_contraction,
+            carry_timed: self.carry_timed,
+            frost_most: FROST_MOST,
+        }
+    }
 }
 
 /// The fields of a sheet that keep it from being worked out.
@@ -98,6 +117,8 @@ impl DropSheet {
                 insertion: Seconds::default(),
             },
             u_fit: Length::from_m(u(Field::GaugeSleeve).hypot(u(Field::GaugeBore))),
+            u_contraction: None,
+            carry_timed: false,
         })
     }
 }
@@ -140,10 +161,10 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Miss
     let block_material = Material::catalogue(job.engine.block_material);
     let od20_m = od_m / (1.0 + sleeve_material.strain(Temperature::from_k(sleeve_k)));
     let bore20_m = bore_m / (1.0 + block_material.strain(Temperature::from_k(block_k)));
-    let carry = job
+    let timed = job
         .entries
-        .si(Place::of_cylinder(cylinder, Field::Carry, 0))
-        .map_or(carry, Seconds::from_s);
+        .si(Place::of_cylinder(cylinder, Field::Carry, 0));
+    let carry = timed.map_or(carry, Seconds::from_s);
     Ok(DropCase {
         drop: ColdDrop {
             sleeve_material,
@@ -163,6 +184,12 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Miss
             insertion: Seconds::default(),
         },
         u_fit: Length::from_m(u_sleeve.hypot(u_bore)),
+        // Two readings of one micrometer, over the shrink between them.
+        u_contraction: job
+            .engine_si(Field::ChillShrink)
+            .filter(|m| *m > 0.0)
+            .map(|shrink_m| core::f64::consts::SQRT_2 * u_sleeve / shrink_m),
+        carry_timed: timed.is_some(),
     })
 }
 

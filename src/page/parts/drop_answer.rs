@@ -1,6 +1,6 @@
 //! What a cold drop says: numbers, verdict, curve.
 
-use crate::answers::{DropAnswer, DropView};
+use crate::answers::{DropAnswer, DropView, Home};
 use crate::drawings::clearance::clearance;
 use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
@@ -9,6 +9,8 @@ use crate::texts as t;
 use coldseat_core::job::drop::DropVerdict;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::report::Signal;
+use coldseat_core::quantity::Seconds;
+use coldseat_core::thermal::drop_odds::{DropOdds, HomeVerdict, NEEDED};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -22,14 +24,84 @@ pub const fn drop_signal(verdict: DropVerdict) -> Signal {
     }
 }
 
+/// The drop that an answer holds.
+#[must_use]
+pub fn ready(answer: &DropAnswer) -> Option<std::sync::Arc<DropView>> {
+    match answer {
+        DropAnswer::Ready(view) => Some(view.clone()),
+        DropAnswer::Missing(_) | DropAnswer::Refused(_) => None,
+    }
+}
+
+/// Time first: a drop with room goes only where its time lets it.
+fn judged(view: &DropView, home: &Home) -> AnyView {
+    if view.verdict != DropVerdict::Free {
+        return verdict(
+            drop_signal(view.verdict),
+            t::drop_words(view.verdict).to_owned(),
+        );
+    }
+    match home {
+        Home::Ready(odds) => {
+            let time = odds.verdict(NEEDED);
+            let signal = match time {
+                HomeVerdict::Go => Signal::Go,
+                HomeVerdict::Look => Signal::Look,
+                HomeVerdict::Stop => Signal::Stop,
+            };
+            let within = seconds(odds.home_within.as_s());
+            verdict(
+                signal,
+                t::home_words(time, &within, &seconds(NEEDED.as_s())),
+            )
+        }
+        Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
+        Home::None | Home::Drawing => verdict(Signal::Wait, t::HOME_DRAWING.to_owned()),
+    }
+}
+
+/// The one number: be home within so many seconds of entering.
+fn home_number(home: &Home) -> AnyView {
+    let by = |time: Option<Seconds>| {
+        time.map_or_else(|| t::OVER_AN_HOUR.to_owned(), |s| seconds(s.as_s()))
+    };
+    let below = |odds: &DropOdds| {
+        t::home_below(
+            &by(odds.grip_middle),
+            &by(odds.grip_late),
+            odds.matters_most.map(t::cause),
+        )
+    };
+    match home {
+        Home::Ready(odds) => big(
+            t::HOME_WITHIN,
+            seconds(odds.home_within.as_s()),
+            "s",
+            below(odds),
+        ),
+        Home::Refused(fault) => big(t::HOME_WITHIN, "\u{2013}".to_owned(), "", t::fault(fault)),
+        Home::None => big(
+            t::HOME_WITHIN,
+            "\u{2013}".to_owned(),
+            "",
+            t::HOME_NONE.to_owned(),
+        ),
+        Home::Drawing => big(
+            t::HOME_WITHIN,
+            "\u{2026}".to_owned(),
+            "",
+            t::HOME_DRAWING.to_owned(),
+        ),
+    }
+}
+
 /// Numbers and verdict of a drop.
-pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
+pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView {
     match answer {
         DropAnswer::Missing(fields) => verdict(Signal::Wait, t::drop_missing(fields)),
         DropAnswer::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
         DropAnswer::Ready(view) => view! {
-            <div class="glance">{drop_numbers(view, units)}</div>
-            {verdict(drop_signal(view.verdict), t::drop_words(view.verdict).to_owned())}
+            <div class="glance">{drop_numbers(view, home, units)}</div> {judged(view, home)}
             {findings(&view.band.nominal.findings, units)}
         }
         .into_any(),
@@ -46,7 +118,7 @@ pub fn drop_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
     }
 }
 
-fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
+fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> AnyView {
     let band = &view.band;
     let unit = length_unit(units).symbol();
     let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
@@ -100,7 +172,7 @@ fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
     );
     view! {
         <div class="bigs">
-            {grip} {entry} {bath} {climb}
+            {home_number(home)} {entry} {bath} {climb} {grip}
         </div>
     }
     .into_any()
