@@ -1,13 +1,72 @@
 //! What the core answers, asked for by the page: with [`crate::state`] the one
 //! place that calls it.
 
+use crate::browser::after_paint;
 use crate::state::State;
-use coldseat_core::ask::drop::{DropAnswer, drop_of_cylinder, drop_of_sheet};
+use coldseat_core::ask::drop::{DropAnswer, DropView, drop_of_cylinder, drop_of_sheet};
 use coldseat_core::job::Owner;
 use coldseat_core::job::model::reading::Lacks;
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::verdict::StepReport;
+use coldseat_core::quantity::report::Fault;
+use coldseat_core::thermal::drop_odds::{DRAWS, DropOdds, OddsRun};
 use leptos::prelude::*;
+use std::sync::Arc;
+
+/// How long a sleeve may take to go home.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Home {
+    /// There is no drop to tell it of.
+    None,
+    /// Its draws are under way.
+    Drawing,
+    /// Drawn.
+    Ready(Arc<DropOdds>),
+    /// The core refused.
+    Refused(Fault),
+}
+
+/// Draws at a time: a few milliseconds, between two frames.
+const AT_ONCE: usize = 10;
+
+/// Follows a drop with the band of its time, drawn a few drops at a time so that
+/// no key waits for it; begun anew whenever the drop is another.
+pub fn home_within(drop: impl Fn() -> Option<Box<DropView>> + 'static) -> RwSignal<Home> {
+    let home = RwSignal::new(Home::None);
+    let turn = StoredValue::new(0_u32);
+    Effect::new(move |_| {
+        let mine = turn.get_value().wrapping_add(1);
+        turn.set_value(mine);
+        let Some(view) = drop().filter(|view| view.band.nominal.clearance_entry.as_m() > 0.0)
+        else {
+            home.set(Home::None);
+            return;
+        };
+        home.set(Home::Drawing);
+        let run = OddsRun::new(view.case.drop.clone(), view.case.unknowns(), DRAWS, 1);
+        go_on(run, mine, turn, home);
+    });
+    home
+}
+
+fn go_on(mut run: OddsRun, mine: u32, turn: StoredValue<u32>, home: RwSignal<Home>) {
+    after_paint(move || {
+        // Another drop has begun, or the screen is gone.
+        if turn.try_get_value() != Some(mine) {
+            return;
+        }
+        let told = match run.advance(AT_ONCE) {
+            Ok(false) => return go_on(run, mine, turn, home),
+            Ok(true) => run.odds(),
+            Err(fault) => Err(fault),
+        };
+        home.set(match told {
+            Ok(Some(odds)) => Home::Ready(Arc::new(odds)),
+            Ok(None) => Home::Drawing,
+            Err(fault) => Home::Refused(fault),
+        });
+    });
+}
 
 impl State {
     /// What a step says.

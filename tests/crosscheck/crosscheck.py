@@ -22,6 +22,7 @@ import families_deck
 import families_fem
 import families_heat
 import families_lean
+import families_plan
 
 
 def evaluate(program, requests):
@@ -62,7 +63,7 @@ def main():
     options = parser.parse_args()
     passed = failed = 0
     everything = families.FAMILIES + families_deck.FAMILIES + families_heat.FAMILIES + families_lean.FAMILIES
-    everything += families_fem.FAMILIES
+    everything += families_plan.FAMILIES + families_fem.FAMILIES
     for family in everything:
         if options.only and family.calc != options.only:
             continue

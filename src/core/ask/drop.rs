@@ -10,6 +10,7 @@ use crate::job::steps::drop_case::{DropCase, DropSheet, DropVerdict, case_of, ve
 use crate::job::verdict::{CylinderReport, Signal};
 use crate::quantity::{Length, Seconds};
 use crate::thermal::drop_band::{DropBand, cold_drop_band};
+use crate::thermal::drop_odds::{DropOdds, HomeVerdict, NEEDED};
 
 /// Carry of a job that has none yet: told as assumed.
 const USUAL_CARRY: Seconds = Seconds::from_s(8.0);
@@ -25,6 +26,23 @@ pub struct DropView {
     pub signal: Signal,
     /// Why it is no `go`, where the clearance alone would be.
     pub doubts: Vec<DropDoubt>,
+    /// What it was asked with.
+    pub case: DropCase,
+}
+
+impl DropView {
+    /// What the hand may do once its time is drawn: by the time it leaves and the
+    /// time the shop needs, and no `go` over a doubt.
+    #[must_use]
+    pub fn by_time(&self, odds: &DropOdds) -> (Signal, HomeVerdict) {
+        let time = odds.verdict(NEEDED);
+        let signal = match time {
+            HomeVerdict::Go => self.signal,
+            HomeVerdict::Look => self.signal.max(Signal::Look),
+            HomeVerdict::Stop => Signal::Stop,
+        };
+        (signal, time)
+    }
 }
 
 /// What keeps a drop from `go`.
@@ -108,6 +126,7 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
         verdict,
         signal,
         doubts,
+        case: case.clone(),
     }))
 }
 

@@ -1,5 +1,6 @@
 //! What a cold drop says: numbers, verdict, curve.
 
+use crate::answers::Home;
 use crate::drawings::clearance::clearance;
 use crate::parts::aside::wanted;
 use crate::parts::findings::findings;
@@ -8,13 +9,79 @@ use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
 use coldseat_core::ask::drop::{DropAnswer, DropView};
 use coldseat_core::job::Field;
+use coldseat_core::job::drop::DropVerdict;
 use coldseat_core::job::field::UnitSystem;
 use coldseat_core::job::verdict::Signal;
+use coldseat_core::quantity::Seconds;
+use coldseat_core::thermal::drop_odds::{DropOdds, NEEDED};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
+/// The drop that an answer holds.
+#[must_use]
+pub fn ready(answer: &DropAnswer) -> Option<Box<DropView>> {
+    match answer {
+        DropAnswer::Ready(view) => Some(view.clone()),
+        DropAnswer::Lacks(_) => None,
+    }
+}
+
+/// Time first: a drop with room goes only where its time lets it.
+fn judged(view: &DropView, home: &Home) -> AnyView {
+    if view.verdict != DropVerdict::Free {
+        return verdict(view.signal, t::drop_words(view.verdict).to_owned());
+    }
+    match home {
+        Home::Ready(odds) => {
+            let (signal, time) = view.by_time(odds);
+            let within = seconds(odds.home_within.as_s());
+            verdict(
+                signal,
+                t::home_words(time, &within, &seconds(NEEDED.as_s())),
+            )
+        }
+        Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
+        Home::None | Home::Drawing => verdict(Signal::Wait, t::HOME_DRAWING.to_owned()),
+    }
+}
+
+/// The one number: be home within so many seconds of entering.
+fn home_number(home: &Home) -> AnyView {
+    let by = |time: Option<Seconds>| {
+        time.map_or_else(|| t::OVER_AN_HOUR.to_owned(), |s| seconds(s.as_s()))
+    };
+    let below = |odds: &DropOdds| {
+        t::home_below(
+            &by(odds.grip_middle),
+            &by(odds.grip_late),
+            odds.matters_most.map(t::cause),
+        )
+    };
+    match home {
+        Home::Ready(odds) => big(
+            t::HOME_WITHIN,
+            seconds(odds.home_within.as_s()),
+            "s",
+            below(odds),
+        ),
+        Home::Refused(fault) => big(t::HOME_WITHIN, "\u{2013}".to_owned(), "", t::fault(fault)),
+        Home::None => big(
+            t::HOME_WITHIN,
+            "\u{2013}".to_owned(),
+            "",
+            t::HOME_NONE.to_owned(),
+        ),
+        Home::Drawing => big(
+            t::HOME_WITHIN,
+            "\u{2026}".to_owned(),
+            "",
+            t::HOME_DRAWING.to_owned(),
+        ),
+    }
+}
+
 /// Numbers and verdict of a drop.
-pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
+pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView {
     match answer {
         DropAnswer::Lacks(lacks) if lacks.unusable.is_empty() && lacks.refused.is_none() => {
             let fields: Vec<Field> = lacks.missing.iter().map(|m| m.field).collect();
@@ -33,8 +100,8 @@ pub fn drop_head(answer: &DropAnswer, units: UnitSystem) -> AnyView {
                 .collect();
             let doubts = (!doubts.is_empty()).then(|| view! { <ul class="doubts">{doubts}</ul> });
             view! {
-                <div class="glance">{drop_numbers(view, units)}</div>
-                {verdict(view.signal, t::drop_words(view.verdict).to_owned())}
+                <div class="glance">{drop_numbers(view, home, units)}</div>
+                {judged(view, home)}
                 {doubts}
                 {findings(&view.band.nominal.findings, units)}
             }
@@ -53,7 +120,7 @@ pub fn drop_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
     }
 }
 
-fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
+fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> AnyView {
     let band = &view.band;
     let unit = length_unit(units).symbol();
     let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
@@ -107,7 +174,7 @@ fn drop_numbers(view: &DropView, units: UnitSystem) -> AnyView {
     );
     view! {
         <div class="bigs">
-            {grip} {entry} {bath} {climb}
+            {home_number(home)} {entry} {bath} {climb} {grip}
         </div>
     }
     .into_any()

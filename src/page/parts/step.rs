@@ -1,13 +1,14 @@
 //! One step of the job: number, verdict, readings, drawing, cautions. The
 //! only renderer of steps; what a step has is data in the core.
 
+use crate::answers::home_within;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::again::came_out;
 use crate::parts::answer::{Pair, chance_row, head, most_row, strokes_row};
 use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
-use crate::parts::drop_answer::{drop_head, drop_picture};
+use crate::parts::drop_answer::{drop_head, drop_picture, ready};
 use crate::parts::findings::{cautions, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
@@ -291,13 +292,14 @@ pub fn StepView(
         _ => None,
     };
     let drop = Memo::new(move |_| dropped.map(|cylinder| state.drop_of(cylinder)));
+    let home = home_within(move || drop.get().as_ref().and_then(ready));
     let answer = move || {
         if let Some(drop) = drop.get() {
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
             // Stuck or dragged it has gone in: what was expected says no more.
             return Some(
                 went.or_else(|| short(state, owner))
-                    .unwrap_or_else(|| drop_head(&drop, units)),
+                    .unwrap_or_else(|| drop_head(&drop, &home.get(), units)),
             );
         }
         report.with(|report| {

@@ -1,9 +1,10 @@
 //! Cold drop without a job: a handful of numbers, the answer under the finger.
 
+use crate::answers::home_within;
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::choice::{Choice, materials};
-use crate::parts::drop_answer::{drop_head, drop_picture};
+use crate::parts::drop_answer::{drop_head, drop_picture, ready};
 use crate::parts::findings::cautions;
 use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
@@ -46,6 +47,7 @@ fn reach(field: Field, units: UnitSystem) -> Option<Reach> {
 pub fn DropScreen() -> impl IntoView {
     let state = State::here();
     let answer = Memo::new(move |_| state.drop_answer());
+    let home = home_within(move || ready(&answer.get()));
     let units = Memo::new(move |_| state.drop_sheet.with(|d| d.units));
     let sleeve =
         Signal::derive(move || state.drop_sheet.with(|d| d.sleeve_material.id().to_owned()));
@@ -119,7 +121,7 @@ pub fn DropScreen() -> impl IntoView {
             </h1>
             <div class="step-body">
                 <div class="step-answer">
-                    {live(move || drop_head(&answer.get(), units.get()))} {live(fault)}
+                    {live(move || drop_head(&answer.get(), &home.get(), units.get()))} {live(fault)}
                     <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
                     {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
                         state.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)

@@ -299,7 +299,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "the bar would break through this wall: do not bore; move the centre or take a smaller sleeve".to_owned()
         }
         "odd_return" => {
-            "springs back otherwise than the job's other holes: look for a chip or a burr under the flange".to_owned()
+            "springs back otherwise than the job's other holes, or reads higher under load than released: read it again, and look for a chip or a burr under the flange".to_owned()
         }
         "oxygen_low" => {
             "boiled all at once, this much nitrogen takes the room below 19.5 % oxygen: less of it, a larger room or the open air".to_owned()

@@ -19,6 +19,7 @@ use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length, Seconds, Temperature};
 use crate::thermal::cold_drop::ColdDrop;
 use crate::thermal::drop_band::DropBand;
+use crate::thermal::drop_odds::{FROST_MOST, Unknowns};
 
 /// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
 pub const BATH: Temperature = Temperature::from_k(77.355);
@@ -47,6 +48,24 @@ pub struct DropCase {
     pub assumed: Vec<Field>,
     /// What of it is asked about and not yet answered.
     pub questioned: Vec<Place>,
+    /// Standard uncertainty of the contraction as a share of it, where the shop
+    /// has measured its shrink.
+    pub u_contraction: Option<f64>,
+    /// Whether the carry was timed.
+    pub carry_timed: bool,
+}
+
+impl DropCase {
+    /// What is not known of it, for its band.
+    #[must_use]
+    pub const fn unknowns(&self) -> Unknowns {
+        Unknowns {
+            u_fit: self.u_fit,
+            u_contraction: self.u_contraction,
+            carry_timed: self.carry_timed,
+            frost_most: FROST_MOST,
+        }
+    }
 }
 
 impl DropSheet {
@@ -151,6 +170,8 @@ impl DropSheet {
                 insertion: Seconds::default(),
             },
             u_fit: Length::from_m(u_sleeve_m.hypot(u_bore_m)),
+            u_contraction: None,
+            carry_timed: false,
             assumed,
             questioned,
         })
@@ -168,6 +189,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
     let engine = lacks.take(r.head());
     let sleeve_material = lacks.take(sleeve_material(job));
     let own_carry = lacks.take(r.own(Field::Carry));
+    let shrink = lacks.take(r.engine_if(Field::ChillShrink));
     let all = [
         lacks.take(r.mean(Field::SleeveOd)),
         lacks.take(r.mean(Field::BoreD)),
@@ -180,8 +202,8 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
         lacks.take(r.engine(Field::GaugeSleeve)),
         lacks.take(r.engine(Field::GaugeBore)),
     ];
-    let (Some(engine), Some(sleeve_material), Some(own_carry)) =
-        (engine, sleeve_material, own_carry)
+    let (Some(engine), Some(sleeve_material), Some(own_carry), Some(shrink)) =
+        (engine, sleeve_material, own_carry, shrink)
     else {
         return Err(lacks);
     };
@@ -226,6 +248,11 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
             insertion: Seconds::default(),
         },
         u_fit: Length::from_m(u_sleeve_m.hypot(u_bore_m)),
+        // Two readings of one micrometer, over the shrink between them.
+        u_contraction: shrink
+            .filter(|m| *m > 0.0)
+            .map(|shrink_m| core::f64::consts::SQRT_2 * u_sleeve_m / shrink_m),
+        carry_timed: assumed.is_empty(),
         assumed,
         questioned: Vec::new(),
     })
