@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::keeper::{self, with};
+use crate::library;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::storage::local::Local;
@@ -13,6 +14,7 @@ use coldseat_core::job::drop::DropSheet;
 use coldseat_core::job::field::Scope;
 use coldseat_core::job::{Entries, Entry, Job, Place};
 use coldseat_core::storage::session::Which;
+use coldseat_core::storage::slots;
 use leptos::prelude::*;
 
 /// What belongs to what is open and is not shown.
@@ -173,6 +175,9 @@ impl State {
     /// Something was noted and written.
     fn kept(self) {
         self.show_history();
+        if let Some(id) = with(|session| session.job().map(|open| open.id.clone())) {
+            library::forget_row(Some(&id));
+        }
         let own = with(|session| {
             let id = session.job().map(|open| open.id.clone());
             id.zip(session.history())
@@ -186,6 +191,12 @@ impl State {
     /// Another tab changed local storage.
     pub fn heard(self, key: Option<String>) {
         self.flush();
+        match key.as_deref().map(slots::id_of) {
+            None => library::forget_row(None),
+            Some(Some(id)) => library::forget_row(Some(&id)),
+            // Not a job's.
+            Some(None) => {}
+        }
         let told = with(|session| session.heard(key.as_deref(), &Local, browser::now()));
         self.show(told);
         keeper::run(self);

@@ -141,7 +141,11 @@ impl State {
             self.not_destroyed.set(true);
         }
         if told.listed {
-            library::forget_row(None);
+            if told.others {
+                library::forget_row(None);
+            } else if let Some(id) = with(|session| session.job().map(|open| open.id.clone())) {
+                library::forget_row(Some(&id));
+            }
             let shows = matches!(
                 self.route.get_untracked(),
                 Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt

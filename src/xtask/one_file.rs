@@ -244,6 +244,7 @@ mod tests {
         put("g.js", &format!("export class A {{}}\n{EXPORTS}\n"));
         put("w.wasm", "program");
         put("icons/icon.svg", "<svg/>");
+        put(notices::NAME, "a crate\n</script><link href=\"x\">");
         folder
     }
 
@@ -259,6 +260,7 @@ mod tests {
         assert!(made.contains("return __wbg_init;") && !made.contains("export "));
         assert!(!made.contains("manifest") && outside(&made).is_none());
         assert!(made.contains(MARK));
+        assert!(made.contains("a crate\n\u{2039}/script>"));
     }
 
     #[test]

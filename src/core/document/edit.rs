@@ -60,7 +60,6 @@ impl History {
 
     /// Notes what was changed since the last look, in the history and in the
     /// document's ledger.
-    #[inline(never)]
     pub fn note<P: Paper>(
         &mut self,
         paper: &mut P,
@@ -133,7 +132,6 @@ impl History {
     }
 
     /// Takes a state over that came from elsewhere: no step of this history.
-    #[inline(never)]
     pub fn take_over<P: Paper>(&mut self, paper: &P) {
         self.now = flat(&paper.value());
     }
@@ -175,7 +173,6 @@ impl History {
         spot
     }
 
-    #[inline(never)]
     fn apply<P: Paper>(&mut self, paper: &mut P, step: &Step, pen: &mut Pen, at: Millis) {
         let mut values = flat(&paper.value());
         let mut ledger = paper.ledger().clone();

@@ -141,7 +141,6 @@ pub(super) enum Hand {
 /// - Whoever changes a value that others typed as well, the same, changes
 ///   theirs too: it is not there any more to come back.
 /// - Where it was taken away and others stand beside it, the latest is shown.
-#[inline(never)]
 pub(super) fn set_down(
     ledger: &mut Ledger,
     change: &mut Change,
@@ -235,7 +234,6 @@ fn told_by_time(seen: &LiteMap<Writer, Span>, at: Millis) -> Option<Writer> {
 
 /// The ledger as it stands in a body with these values; `None` where it is
 /// empty.
-#[inline(never)]
 pub(super) fn write_ledger(ledger: &Ledger, values: &Flat) -> Option<Value> {
     let mut whole = Map::new();
     let mut set = |key: &str, part: Map<String, Value>| {
@@ -287,7 +285,6 @@ pub(super) fn write_ledger(ledger: &Ledger, values: &Flat) -> Option<Value> {
 
 /// Reads the ledger of a body with these values; `None` where the value is none,
 /// or holds more than one.
-#[inline(never)]
 pub(super) fn read_ledger(value: &Value, values: &Flat) -> Option<Ledger> {
     let mut whole = value.as_object()?.clone();
     let mut part = |key: &str| match whole.remove(key) {

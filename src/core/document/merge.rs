@@ -39,7 +39,6 @@ fn at_path<'a>(own: &'a Values, path: &str) -> impl Iterator<Item = Rival> + use
 }
 
 /// Joins the values of two copies.
-#[inline(never)]
 pub(super) fn join(a: &Values, b: &Values) -> Values {
     let mut joined = Values::default();
     for ledger in [&a.ledger, &b.ledger] {
@@ -115,7 +114,6 @@ pub fn merge_signed<P: Paper>(copy: &P, begun: &P) -> P {
 
 /// Joins two copies of a document; `None` where they are of two kinds.
 #[must_use]
-#[inline(never)]
 pub fn merge(a: &Document, b: &Document) -> Option<Document> {
     match (&a.body, &b.body) {
         (Body::Job(job), Body::Job(other)) => Some(merged(a, &**job, b, &**other)),
@@ -125,7 +123,6 @@ pub fn merge(a: &Document, b: &Document) -> Option<Document> {
     }
 }
 
-#[inline(never)]
 fn merged<P: Paper>(a: &Document, body_a: &P, b: &Document, body_b: &P) -> Document {
     let (of_a, of_b) = (values(body_a, a.binned), values(body_b, b.binned));
     let joined = join(&of_a, &of_b);

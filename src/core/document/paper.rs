@@ -138,7 +138,6 @@ fn entries_only() -> Map<String, Value> {
 }
 
 /// The values of a document, when it was put into the bin among them.
-#[inline(never)]
 pub(super) fn values<P: Paper>(paper: &P, binned: Option<Millis>) -> Values {
     let mut flat = flat(&paper.value());
     if let Some(at) = binned {
@@ -157,7 +156,6 @@ pub(super) fn of_values<P: Paper>(values: &Values) -> (P, Option<Millis>) {
 }
 
 /// A document out of single values and a ledger.
-#[inline(never)]
 pub(super) fn of_flat<P: Paper>(flat: &Flat, ledger: Ledger) -> P {
     let mut paper = P::of(body(flat, P::blank()));
     *paper.ledger_mut() = ledger;
@@ -165,7 +163,6 @@ pub(super) fn of_flat<P: Paper>(flat: &Flat, ledger: Ledger) -> P {
 }
 
 /// The body of a document, its ledger in it.
-#[inline(never)]
 pub(super) fn whole_body<P: Paper>(paper: &P, binned: Option<Millis>) -> Value {
     let mut value = paper.value();
     if !paper.ledger().is_empty() {

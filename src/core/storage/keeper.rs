@@ -172,7 +172,6 @@ impl Keeper {
     }
 
     /// Keeps a text under a name; returns its sequence number and mark.
-    #[inline(never)]
     pub fn keep(
         &mut self,
         shelf: &dyn Shelf,
@@ -402,7 +401,6 @@ impl Keeper {
     }
 
     /// What a write has come to.
-    #[inline(never)]
     fn settle(
         &mut self,
         shelf: &dyn Shelf,

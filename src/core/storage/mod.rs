@@ -6,10 +6,6 @@
 //! here waits, looks at a clock or knows a browser: whoever runs it hands in the
 //! shelf and the time, carries the asks out one by one and brings the answers,
 //! whenever they come. The page does so, and so does the simulator of the tests.
-//!
-//! What exists once for each kind of document is not inlined: the core is compiled
-//! for speed, and a copy of everything in each of its callers is a longer way to
-//! the first screen.
 
 pub mod keeper;
 mod kept;

@@ -358,6 +358,7 @@ impl Session {
         match met.flatten() {
             Some(_) => self.tell(&mut told),
             None => {
+                told.others = true;
                 let mut joined = document;
                 let mut above = 0;
                 for content in self.keeper.copies(shelf, &name) {
@@ -382,6 +383,7 @@ impl Session {
         let name = match key {
             None => {
                 self.keeper.look();
+                told.others = true;
                 None
             }
             Some(key) => match slots::name_of(key) {

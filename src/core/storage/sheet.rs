@@ -59,7 +59,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// A document out of copies of its slot, joined; `None` where none reads.
-    #[inline(never)]
     pub fn of_copies(name: &str, id: &str, copies: &[String], past: &str) -> Option<Self> {
         let mut reads = copies.iter().filter_map(|content| {
             let open = Open::<P>::of_content(id, content)?;
@@ -93,7 +92,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Takes what of another copy is not here.
-    #[inline(never)]
     fn join(&mut self, other: Open<P>) -> Met {
         if other.read_only {
             self.open.read_only = true;
@@ -140,7 +138,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Takes the content of a slot in.
-    #[inline(never)]
     pub fn meet(&mut self, content: &str) -> Met {
         match Open::of_content(&self.open.id, content) {
             Some(other) => self.join(other),
@@ -149,7 +146,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Takes in what another tab wrote into the quick store since.
-    #[inline(never)]
     pub fn take_in_newer(&mut self, shelf: &dyn Shelf) -> Met {
         let Some(content) = slots::newest_content(shelf, &self.name) else {
             return Met::Same;
@@ -166,7 +162,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Notes a change that waits.
-    #[inline(never)]
     pub fn note(&mut self, pen: &mut Pen, at: Millis) {
         let Some(stay) = self.waits.take() else {
             return;
@@ -182,7 +177,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// A step of the history, back or forth.
-    #[inline(never)]
     pub fn step(&mut self, is_redo: bool, pen: &mut Pen, at: Millis) -> Option<Spot> {
         pen.opens(&self.name, self.open.job.ledger());
         let before = self.open.job.ledger().clone();
@@ -222,7 +216,6 @@ impl<P: Paper> Sheet<P> {
     }
 
     /// Writes it; takes in first what another tab wrote.
-    #[inline(never)]
     pub fn save(&mut self, shelf: &dyn Shelf, keeper: &mut Keeper) {
         self.take_in_newer(shelf);
         if self.open.read_only {
@@ -241,7 +234,6 @@ impl<P: Paper> Sheet<P> {
 
     /// The durable store has another copy than the one it was written over: it is
     /// joined, and what comes of it goes where it is not.
-    #[inline(never)]
     pub fn found_other(&mut self, shelf: &dyn Shelf, keeper: &mut Keeper, content: &str) -> Met {
         let met = self.meet(content);
         match met {

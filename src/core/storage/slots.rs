@@ -92,7 +92,6 @@ pub struct Next {
 ///
 /// # Errors
 /// Where the shelf refuses.
-#[inline(never)]
 pub fn next(
     shelf: &dyn Shelf,
     name: &str,
@@ -120,7 +119,6 @@ pub fn next(
 /// # Errors
 /// [`StoreFault::Full`] where it did not arrive whole; the last whole text is
 /// still there then.
-#[inline(never)]
 pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), StoreFault> {
     if let Some(content) = shelf.get(&next.key)?
         && peek_slot(&content).is_none()
@@ -171,7 +169,6 @@ fn newest(shelf: &dyn Shelf, name: &str) -> Result<Option<(usize, u64)>, StoreFa
 
 /// Content of the newest whole slot of a name.
 #[must_use]
-#[inline(never)]
 pub fn newest_content(shelf: &dyn Shelf, name: &str) -> Option<String> {
     let (index, _) = newest(shelf, name).ok()??;
     shelf.get(&format!("{name}{}", SLOTS[index])).ok()?

@@ -22,6 +22,8 @@ pub struct Told {
     pub cold_drop: bool,
     /// The list of what lies where.
     pub listed: bool,
+    /// Documents that are not open have changed.
+    pub others: bool,
     /// A job that was to be fetched was looked for.
     pub fetched: Option<String>,
     /// Jobs of which another copy had more than the quick store, at the start.

@@ -34,6 +34,7 @@ impl Session {
                 Event::Gone(_) => self.cold_drop.save(shelf, &mut self.keeper),
                 Event::Destroyed(names, is_gone) => {
                     told.not_destroyed |= !is_gone;
+                    told.others = true;
                     let open = self.job.as_ref();
                     if is_gone && open.is_some_and(|sheet| names.contains(&sheet.name)) {
                         self.job = None;
@@ -60,6 +61,7 @@ impl Session {
             .into_iter()
             .find(|which| on!(self, *which, |sheet| sheet.name == name) == Some(true));
         let Some(which) = which else {
+            told.others = true;
             return self.keeper.reconcile(shelf, name, content);
         };
         let before = self.flush(shelf, at);
