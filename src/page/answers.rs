@@ -3,13 +3,10 @@
 
 use crate::browser::after_paint;
 use crate::state::State;
-use coldseat_core::ask::drop::{DropAnswer, DropView, drop_of_cylinder, drop_of_sheet};
-use coldseat_core::job::Owner;
-use coldseat_core::job::model::reading::Lacks;
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::verdict::StepReport;
-use coldseat_core::quantity::report::Fault;
-use coldseat_core::thermal::drop_odds::{DRAWS, DropOdds, OddsRun};
+use coldseat_core::ask::{
+    DRAWS, DropAnswer, DropOdds, DropView, Fault, Lacks, OddsRun, Owner, StepId, StepReport,
+    drop_of_cylinder, drop_of_sheet,
+};
 use leptos::prelude::*;
 use std::sync::Arc;
 

@@ -7,12 +7,10 @@ use crate::library;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::storage::local::Local;
-use coldseat_core::document::edit::Stay;
-use coldseat_core::document::merge::Spot;
-use coldseat_core::document::{ColdDropPaper, Document, Shop, write};
-use coldseat_core::job::drop::DropSheet;
-use coldseat_core::job::field::Scope;
-use coldseat_core::job::{Entries, Entry, Job, Place};
+use coldseat_core::ask::document::{
+    ColdDropPaper, DisputedSpot as Spot, Document, Shop, Stay, write,
+};
+use coldseat_core::ask::{DropSheet, Entries, Entry, Job, Place, Scope};
 use coldseat_core::storage::session::Which;
 use coldseat_core::storage::slots;
 use leptos::prelude::*;

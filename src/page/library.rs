@@ -3,13 +3,11 @@
 
 use crate::keeper::with;
 use crate::storage::local::Local;
-use coldseat_core::document::row::Row;
-use coldseat_core::document::slot::{peek_slot, read_slot};
-use coldseat_core::document::{Restored, Unreadable, restore};
-use coldseat_core::job::Job;
-use coldseat_core::numerics::order::{each_once, in_order};
+use coldseat_core::ask::document::{Restored, Row, Unreadable, peek_slot, read_slot, restore};
+use coldseat_core::ask::{Job, each_once, in_order};
 use coldseat_core::storage::Open;
-use coldseat_core::storage::slots::{self, JOBS};
+use coldseat_core::storage::slots;
+use coldseat_core::storage::slots::JOBS;
 use litemap::LiteMap;
 use std::cell::RefCell;
 

@@ -1,7 +1,7 @@
 //! Addresses: the part behind the `#`. An enum and two functions instead of a
 //! router.
 
-use coldseat_core::job::step::StepId;
+use coldseat_core::ask::StepId;
 use coldseat_core::storage::is_id;
 
 /// Where the page is.

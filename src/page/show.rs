@@ -2,10 +2,7 @@
 //! conversions are the core's.
 
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::quantity::bounds::{Bound, End};
-use coldseat_core::quantity::format;
-use coldseat_core::quantity::parse::Unit;
+use coldseat_core::ask::{Bound, End, Unit, UnitSystem, format};
 
 /// The unit of lengths.
 #[must_use]

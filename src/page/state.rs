@@ -9,16 +9,11 @@ use crate::library::{self, Kept, Listed, OpenJob};
 use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::storage::local::Local;
-use coldseat_core::document::link::{LinkFault, MARK, Shared};
-use coldseat_core::document::{ColdDropPaper, Shop};
-use coldseat_core::job::assess::{Whole, assess_job};
-use coldseat_core::job::check::{Checked, Sheet, check};
-use coldseat_core::job::drop::DropSheet;
-use coldseat_core::job::engine::presets;
-use coldseat_core::job::field::Scope;
-use coldseat_core::job::steps::together::{DeckMemory, DeckSeats};
-use coldseat_core::job::verdict::CylinderReport;
-use coldseat_core::job::{Entries, Entry, Place, UnitSystem, Unlock};
+use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
+use coldseat_core::ask::{
+    Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
+    UnitSystem, Unlock, Whole, assess_job, check, presets,
+};
 use leptos::prelude::*;
 use std::sync::Arc;
 use std::time::Duration;

@@ -1,7 +1,7 @@
 //! The bench a case is played on.
 
 use crate::words;
-use coldseat_core::ask::drop::{DropAnswer, drop_of_sheet};
+use coldseat_core::ask::{DropAnswer, drop_of_sheet};
 use coldseat_core::job::assess::{Assessed, assess_job};
 use coldseat_core::job::deck::{Lock, lock};
 use coldseat_core::job::demo::Demo;

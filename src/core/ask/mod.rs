@@ -1,10 +1,223 @@
-//! What a front end asks of the core, worked out: it only words and draws it.
+//! All of the core that a front end calls: it words and draws what comes from
+//! here, and stores what `storage` hands it.
 //!
-//! Bands, means, defaults and verdicts come from here and not from the page.
-//! What cannot be used is never drawn as if it were there; its step says what
-//! to mend.
+//! Bands, means, defaults and verdicts are worked out behind this line and not in
+//! the page (`tests/layers.rs` looks at its imports). What cannot be used is never
+//! drawn as if it were there; its step says what to mend.
 
-pub mod drop;
-pub mod picture;
-pub mod record;
-pub mod whole;
+mod drop;
+mod picture;
+mod record;
+mod whole;
+
+pub use drop::{DropAnswer, DropDoubt, DropView, drop_of_cylinder, drop_of_sheet};
+pub use picture::{
+    Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
+    shown_mean, stairs,
+};
+pub use record::{AsLeft, as_left, gap_uncertainty};
+pub use whole::{OfAll, step_of_all};
+
+pub use crate::job::Entries;
+pub use crate::job::Entry;
+pub use crate::job::Field;
+pub use crate::job::Job;
+pub use crate::job::Owner;
+pub use crate::job::Place;
+pub use crate::job::UnitSystem;
+pub use crate::job::Unlock;
+pub use crate::job::again::start_again;
+pub use crate::job::again::this_try;
+pub use crate::job::all_low::AllLow;
+pub use crate::job::all_low::planned;
+pub use crate::job::assess::Whole;
+pub use crate::job::assess::assess;
+pub use crate::job::assess::assess_job;
+pub use crate::job::check::Checked;
+pub use crate::job::check::Question;
+pub use crate::job::check::Sheet;
+pub use crate::job::check::check;
+pub use crate::job::deck::BankPlan;
+pub use crate::job::deck::Lock;
+pub use crate::job::deck::all_home;
+pub use crate::job::deck::lock;
+pub use crate::job::deck::plan;
+pub use crate::job::demo::Demo;
+pub use crate::job::drop::DropSheet;
+pub use crate::job::drop::DropVerdict;
+pub use crate::job::drop::field_of as drop_field_of;
+pub use crate::job::engine::CYLINDERS_MOST;
+pub use crate::job::engine::Engine;
+pub use crate::job::engine::Layout;
+pub use crate::job::engine::preset_text;
+pub use crate::job::engine::presets;
+pub use crate::job::engine::profile_of;
+pub use crate::job::field::Measure;
+pub use crate::job::field::Places;
+pub use crate::job::field::Scope;
+pub use crate::job::flange_stress::flange_stress;
+pub use crate::job::grip::Grip;
+pub use crate::job::grip::grip;
+pub use crate::job::handover::Gasket;
+pub use crate::job::handover::Targets;
+pub use crate::job::handover::deck_heights;
+pub use crate::job::handover::gasket;
+pub use crate::job::handover::not_done;
+pub use crate::job::handover::only_marked;
+pub use crate::job::handover::targets;
+pub use crate::job::learnt::FEW;
+pub use crate::job::learnt::HoneOffer;
+pub use crate::job::learnt::Lesson;
+pub use crate::job::learnt::Offer;
+pub use crate::job::learnt::Series;
+pub use crate::job::learnt::home_offer;
+pub use crate::job::learnt::homes;
+pub use crate::job::learnt::hone_offer;
+pub use crate::job::learnt::learnt;
+pub use crate::job::learnt::lessons;
+pub use crate::job::learnt::offer;
+pub use crate::job::ledger::Writer;
+pub use crate::job::loads::gauge_most;
+pub use crate::job::loads::loads;
+pub use crate::job::model::field_read::NONE_HERE;
+pub use crate::job::model::reading::Lack;
+pub use crate::job::model::reading::Lacks;
+pub use crate::job::model::reading::Missing;
+pub use crate::job::model::reading::Spot;
+pub use crate::job::model::reading::Standing;
+pub use crate::job::model::reading::Unusable;
+pub use crate::job::model::reading::Why;
+pub use crate::job::order::order_checks;
+pub use crate::job::order::order_signal;
+pub use crate::job::origin::Input;
+pub use crate::job::origin::Origin;
+pub use crate::job::origin::Trust;
+pub use crate::job::origin::origin;
+pub use crate::job::origin::origin_of_drop;
+pub use crate::job::own_cuts::OwnCuts;
+pub use crate::job::own_cuts::own_cuts;
+pub use crate::job::pairs::Pairs;
+pub use crate::job::pairs::number_sleeves;
+pub use crate::job::pairs::pairs;
+pub use crate::job::passes::passes;
+pub use crate::job::passes::strokes;
+pub use crate::job::profile::Dial;
+pub use crate::job::profile::FRICTION;
+pub use crate::job::profile::Profile;
+pub use crate::job::profile::ProfileLevel;
+pub use crate::job::profile::ProfileNeeds;
+pub use crate::job::profile::Trial;
+pub use crate::job::profile::field_of as profile_field_of;
+pub use crate::job::profile::order_of_sleeves;
+pub use crate::job::profile::profile;
+pub use crate::job::profile_needs::needs;
+pub use crate::job::step::Calculation;
+pub use crate::job::step::Caution;
+pub use crate::job::step::Drawing;
+pub use crate::job::step::Mark;
+pub use crate::job::step::STEPS;
+pub use crate::job::step::StepId;
+pub use crate::job::step::StepSpec;
+pub use crate::job::step::Subject;
+pub use crate::job::steps::survey::spots;
+pub use crate::job::steps::together::DeckMemory;
+pub use crate::job::steps::together::DeckSeats;
+pub use crate::job::timing::Expected;
+pub use crate::job::timing::Wanted;
+pub use crate::job::timing::expected;
+pub use crate::job::verdict::Answer;
+pub use crate::job::verdict::CylinderReport;
+pub use crate::job::verdict::Detail;
+pub use crate::job::verdict::Figure;
+pub use crate::job::verdict::More;
+pub use crate::job::verdict::Next;
+pub use crate::job::verdict::OneNumber;
+pub use crate::job::verdict::Signal;
+pub use crate::job::verdict::State;
+pub use crate::job::verdict::StepReport;
+pub use crate::job::verdict::load::Bearer;
+pub use crate::job::verdict::load::Load;
+pub use crate::job::verdict::load::LoadCheck;
+pub use crate::job::verdict::order::OrderCheck;
+pub use crate::job::verdict::order::OrderItem;
+pub use crate::materials::MaterialId;
+pub use crate::mechanics::bore_profile::BoreStress;
+pub use crate::mechanics::service::Service;
+pub use crate::metrology::fit::Fit;
+pub use crate::metrology::seat_deck::PointsTo;
+pub use crate::numerics::order::each_once;
+pub use crate::numerics::order::in_order;
+pub use crate::quantity::Force;
+pub use crate::quantity::Length;
+pub use crate::quantity::Pressure;
+pub use crate::quantity::Seconds;
+pub use crate::quantity::Temperature;
+pub use crate::quantity::bounds::Bound;
+pub use crate::quantity::bounds::End;
+pub use crate::quantity::bounds::TEMPERATURE;
+pub use crate::quantity::parse::ParseError;
+pub use crate::quantity::parse::Unit;
+pub use crate::quantity::parse::parse;
+pub use crate::quantity::report::Fault;
+pub use crate::quantity::report::Finding;
+pub use crate::thermal::chill::Chill;
+pub use crate::thermal::cold_drop::ColdDropAnswer;
+pub use crate::thermal::drop_band::DropBand;
+pub use crate::thermal::drop_odds::Cause;
+pub use crate::thermal::drop_odds::DRAWS;
+pub use crate::thermal::drop_odds::DropOdds;
+pub use crate::thermal::drop_odds::HomeVerdict;
+pub use crate::thermal::drop_odds::NEEDED;
+pub use crate::thermal::drop_odds::OddsRun;
+pub use crate::thermal::oxygen::FRESH;
+pub use crate::thermal::oxygen::LIMIT;
+pub use crate::thermal::oxygen::Oxygen;
+
+/// Documents: read, written, joined, sent.
+pub mod document {
+    pub use crate::document::Body;
+    pub use crate::document::ColdDropPaper;
+    pub use crate::document::Document;
+    pub use crate::document::Repair;
+    pub use crate::document::Restored;
+    pub use crate::document::Shop;
+    pub use crate::document::Unreadable;
+    pub use crate::document::backup::Reminder;
+    pub use crate::document::backup::remind;
+    pub use crate::document::csv::Words;
+    pub use crate::document::csv::csv;
+    pub use crate::document::edit::Stay;
+    pub use crate::document::file::FILE_MOST;
+    pub use crate::document::file::FileFault;
+    pub use crate::document::file::Found;
+    pub use crate::document::file::read_file;
+    pub use crate::document::file::write_jobs;
+    pub use crate::document::link::LinkFault;
+    pub use crate::document::link::MARK;
+    pub use crate::document::link::Shared;
+    pub use crate::document::link::decode;
+    pub use crate::document::link::encode;
+    pub use crate::document::merge::Conflict;
+    pub use crate::document::merge::Spot as DisputedSpot;
+    pub use crate::document::merge::conflicts;
+    pub use crate::document::merge::gain;
+    pub use crate::document::merge::merge;
+    pub use crate::document::paper::Paper;
+    pub use crate::document::restore;
+    pub use crate::document::row::Row;
+    pub use crate::document::slot::peek_slot;
+    pub use crate::document::slot::read_slot;
+    pub use crate::document::units::from_units;
+    pub use crate::document::units::to_units;
+    pub use crate::document::write;
+}
+
+/// How numbers are written.
+pub mod format {
+    pub use crate::quantity::format::decimals;
+    pub use crate::quantity::format::fixed;
+    pub use crate::quantity::format::last_digit;
+    pub use crate::quantity::format::number;
+    pub use crate::quantity::format::signed;
+    pub use crate::quantity::format::with_unit;
+}

@@ -4,10 +4,9 @@
 use super::Picture;
 use crate::show::{clock, number};
 use crate::texts as t;
-use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::verdict::load::{Bearer, Load, LoadCheck};
-use coldseat_core::thermal::chill::Chill;
-use coldseat_core::thermal::oxygen::{FRESH, LIMIT, Oxygen};
+use coldseat_core::ask::{
+    Bearer, Chill, FRESH, LIMIT, Load, LoadCheck, Measure, Oxygen, UnitSystem,
+};
 use leptos::prelude::AnyView;
 
 fn picture(label: String, height: f64, caption: String) -> Picture {

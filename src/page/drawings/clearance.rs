@@ -4,9 +4,7 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length, seconds};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::thermal::cold_drop::ColdDropAnswer;
-use coldseat_core::thermal::drop_band::DropBand;
+use coldseat_core::ask::{ColdDropAnswer, DropBand, UnitSystem};
 use leptos::prelude::AnyView;
 
 const LEFT: f64 = 8.0;

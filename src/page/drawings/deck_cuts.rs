@@ -3,8 +3,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::deck::BankPlan;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::{BankPlan, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// The drawing.

@@ -4,7 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::UnitSystem;
 use leptos::prelude::AnyView;
 
 /// Half the height of the band of bores.

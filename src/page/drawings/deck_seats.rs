@@ -4,8 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::steps::together::DeckSeats;
+use coldseat_core::ask::{DeckSeats, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// Where the bars may stand, from the top.

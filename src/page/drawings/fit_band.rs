@@ -4,8 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::metrology::fit::Fit;
+use coldseat_core::ask::{Fit, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// The drawing.

@@ -4,8 +4,7 @@
 use super::Picture;
 use crate::show::length;
 use crate::texts as t;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::learnt::Series;
+use coldseat_core::ask::{Series, UnitSystem};
 use leptos::prelude::AnyView;
 
 const LEFT: f64 = 20.0;

@@ -3,8 +3,7 @@
 use super::Picture;
 use crate::show::length;
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::own_cuts::OwnCuts;
+use coldseat_core::ask::{OwnCuts, UnitSystem};
 use leptos::prelude::AnyView;
 
 const MIDDLE: f64 = 190.0;

@@ -4,8 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::ask::picture::Plan;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::{Plan, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// How much more offsets are drawn than lengths.

@@ -5,10 +5,7 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length, number};
 use crate::texts as t;
-use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::profile::{Profile, ProfileLevel};
-use coldseat_core::quantity::Length;
-use coldseat_core::quantity::format;
+use coldseat_core::ask::{Length, Measure, Profile, ProfileLevel, UnitSystem, format};
 use leptos::prelude::AnyView;
 
 const TOP: f64 = 44.0;

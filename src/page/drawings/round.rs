@@ -4,7 +4,7 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::UnitSystem;
 use core::f64::consts::TAU;
 use leptos::prelude::AnyView;
 

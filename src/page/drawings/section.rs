@@ -4,8 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::ask::picture::Section;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::{Section, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// Thickness of the drawn flange.

@@ -4,8 +4,7 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::ask::picture::Stair;
-use coldseat_core::job::field::UnitSystem;
+use coldseat_core::ask::{Stair, UnitSystem};
 use leptos::prelude::AnyView;
 
 /// The drawing.

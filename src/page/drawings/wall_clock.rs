@@ -4,8 +4,7 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::quantity::Length;
+use coldseat_core::ask::{Length, UnitSystem};
 use core::f64::consts::TAU;
 use leptos::prelude::AnyView;
 
@@ -46,7 +45,7 @@ pub fn wall_clock(walls: &[(u8, Length)], stop_m: f64, units: UnitSystem) -> Opt
         .map(|(index, w)| {
             format!(
                 "{} {}",
-                t::place(coldseat_core::job::Field::WallReading, *index),
+                t::place(coldseat_core::ask::Field::WallReading, *index),
                 length(w.as_m(), units)
             )
         })

@@ -6,10 +6,9 @@ use crate::parts::reason::Reason;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::again::{start_again, this_try};
-use coldseat_core::job::step::{STEPS, StepId, StepSpec};
-use coldseat_core::job::verdict::Signal as Go;
-use coldseat_core::job::{Job, Owner};
+use coldseat_core::ask::{
+    Job, Owner, STEPS, Signal as Go, StepId, StepSpec, start_again, this_try,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

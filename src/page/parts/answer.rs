@@ -5,14 +5,10 @@ use crate::parts::order::order_list;
 use crate::parts::verdict::{one_number, verdict, verdict_waits};
 use crate::show::{self, length};
 use crate::texts as t;
-use coldseat_core::ask::picture::mean_length;
-use coldseat_core::job::Field;
-use coldseat_core::job::all_low::AllLow;
-use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::model::reading::Standing;
-use coldseat_core::job::verdict::load::Bearer;
-use coldseat_core::job::verdict::{Answer, Detail, Figure, More, Next, StepReport};
-use coldseat_core::quantity::{Length, Pressure};
+use coldseat_core::ask::{
+    AllLow, Answer, Bearer, Detail, Field, Figure, Length, Measure, More, Next, Pressure, Standing,
+    StepReport, UnitSystem, mean_length,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

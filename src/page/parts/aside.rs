@@ -9,17 +9,10 @@ use crate::parts::table::{Line, cell, table};
 use crate::show::{bare, length, number, tenths};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::grip::{Grip, grip};
-use coldseat_core::job::model::reading::Lacks;
-use coldseat_core::job::pairs::{Pairs, number_sleeves, pairs};
-use coldseat_core::job::passes::passes;
-use coldseat_core::job::profile_needs::needs;
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::{Job, Owner};
-use coldseat_core::mechanics::service::Service;
-use coldseat_core::quantity::bounds::TEMPERATURE;
-use coldseat_core::quantity::{Force, Pressure, Temperature};
+use coldseat_core::ask::{
+    Force, Grip, Job, Lacks, Measure, Owner, Pairs, Pressure, Service, StepId, TEMPERATURE,
+    Temperature, UnitSystem, grip, needs, number_sleeves, pairs, passes,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -199,7 +192,7 @@ fn pairs_view(state: State, job: &Job, units: UnitSystem) -> AnyView {
             },
         })
         .collect();
-    let of = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let of = |l: coldseat_core::ask::Length| length(l.as_m(), units);
     let mut words = t::paired(&of(found.worst), &of(found.total));
     if let Some([most, least, all]) = found.now {
         words.push(' ');

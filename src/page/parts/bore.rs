@@ -10,16 +10,11 @@ use crate::parts::fold;
 use crate::show::{bare, length, length_unit, number};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::field::{Measure, UnitSystem};
-use coldseat_core::job::flange_stress::flange_stress;
-use coldseat_core::job::profile::{
-    Dial, FRICTION, Profile, ProfileNeeds, Trial, field_of, order_of_sleeves, profile,
+use coldseat_core::ask::format::{decimals, fixed};
+use coldseat_core::ask::{
+    BoreStress, Dial, FRICTION, Fault, Length, Measure, Pressure, Profile, ProfileNeeds, Trial,
+    UnitSystem, flange_stress, needs, order_of_sleeves, profile, profile_field_of as field_of,
 };
-use coldseat_core::job::profile_needs::needs;
-use coldseat_core::mechanics::bore_profile::BoreStress;
-use coldseat_core::quantity::format::{decimals, fixed};
-use coldseat_core::quantity::report::Fault;
-use coldseat_core::quantity::{Length, Pressure};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

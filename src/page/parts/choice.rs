@@ -3,7 +3,7 @@
 
 use crate::live::words;
 use crate::texts as t;
-use coldseat_core::job::engine::{CYLINDERS_MOST, Layout};
+use coldseat_core::ask::{CYLINDERS_MOST, Layout};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -89,7 +89,7 @@ pub fn Line(
 /// Materials as options.
 #[must_use]
 pub fn materials() -> Vec<(String, String)> {
-    coldseat_core::materials::MaterialId::ALL
+    coldseat_core::ask::MaterialId::ALL
         .into_iter()
         .map(|m| (m.id().to_owned(), m.name().to_owned()))
         .collect()

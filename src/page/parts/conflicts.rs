@@ -7,7 +7,7 @@ use crate::memo::Memo;
 use crate::route::Route;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::document::merge::{Conflict, conflicts};
+use coldseat_core::ask::document::{Conflict, conflicts};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -7,13 +7,9 @@ use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
 use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
-use coldseat_core::ask::drop::{DropAnswer, DropView};
-use coldseat_core::job::Field;
-use coldseat_core::job::drop::DropVerdict;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::verdict::Signal;
-use coldseat_core::quantity::Seconds;
-use coldseat_core::thermal::drop_odds::{DropOdds, NEEDED};
+use coldseat_core::ask::{
+    DropAnswer, DropOdds, DropVerdict, DropView, Field, NEEDED, Seconds, Signal, UnitSystem,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -142,9 +138,8 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> AnyView {
             band.late.clearance_bath.as_m(),
         ),
     );
-    let after = |a: &coldseat_core::thermal::cold_drop::ColdDropAnswer| {
-        a.grip.as_ref().map(|g| seconds(g.after.as_s()))
-    };
+    let after =
+        |a: &coldseat_core::ask::ColdDropAnswer| a.grip.as_ref().map(|g| seconds(g.after.as_s()));
     let grip = match after(&band.nominal) {
         Some(nominal) => big(
             t::GRIPS_IN,

@@ -1,9 +1,7 @@
 //! Findings, cautions and help: text that goes with numbers.
 
 use crate::texts as t;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::step::{Caution, StepSpec};
-use coldseat_core::quantity::report::Finding;
+use coldseat_core::ask::{Caution, Finding, StepSpec, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -4,8 +4,8 @@
 //! hand says them: 4, 3 gives 0.0043. A decimal point turns what was typed
 //! into ordinary digits: 4, point, 2 gives 4.2.
 
-use coldseat_core::quantity::format::{decimals, fixed, last_digit};
-use coldseat_core::quantity::parse::{Unit, parse};
+use coldseat_core::ask::format::{decimals, fixed, last_digit};
+use coldseat_core::ask::{Unit, parse};
 
 /// A key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

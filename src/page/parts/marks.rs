@@ -6,8 +6,7 @@ use crate::memo::Memo;
 use crate::parts::reason::Reason;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::Owner;
-use coldseat_core::job::step::{Mark, StepSpec};
+use coldseat_core::ask::{Mark, Owner, StepSpec};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -4,10 +4,7 @@
 use crate::parts::verdict::shape;
 use crate::show::{length, number};
 use crate::texts as t;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::model::reading::Standing;
-use coldseat_core::job::verdict::Signal;
-use coldseat_core::job::verdict::order::OrderCheck;
+use coldseat_core::ask::{OrderCheck, Signal, Standing, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

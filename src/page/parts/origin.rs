@@ -5,8 +5,7 @@ use crate::live::live;
 use crate::parts::fold::is_open;
 use crate::show;
 use crate::texts as t;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::origin::{Input, Origin};
+use coldseat_core::ask::{Input, Origin, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -7,10 +7,8 @@ use crate::parts::keys::{Counting, Key, Typing, press};
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::Place;
-use coldseat_core::job::field::Measure;
-use coldseat_core::quantity::format::{decimals, fixed, last_digit, signed};
-use coldseat_core::quantity::parse::parse;
+use coldseat_core::ask::format::{decimals, fixed, last_digit, signed};
+use coldseat_core::ask::{Measure, Place, parse};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -11,17 +11,11 @@ use crate::drawings::staircase::staircase;
 use crate::drawings::wall_clock::wall_clock;
 use crate::parts::timer::seconds_since;
 use crate::state::State;
-use coldseat_core::ask::picture::{
-    block_plan as plan_of, holes_of as holes, mean_length, section as section_of, shown,
-    shown_engine, stairs as stairs_of,
+use coldseat_core::ask::{
+    Answer, Drawing, Field, LoadCheck, Owner, Places, StepId, StepReport, StepSpec, UnitSystem,
+    block_plan as plan_of, holes_of as holes, loads, mean_length, own_cuts as cuts_of,
+    section as section_of, shown, shown_engine, stairs as stairs_of,
 };
-use coldseat_core::job::field::{Places, UnitSystem};
-use coldseat_core::job::loads::loads;
-use coldseat_core::job::own_cuts::own_cuts as cuts_of;
-use coldseat_core::job::step::{Drawing, StepId, StepSpec};
-use coldseat_core::job::verdict::load::LoadCheck;
-use coldseat_core::job::verdict::{Answer, StepReport};
-use coldseat_core::job::{Field, Owner};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -7,11 +7,8 @@ use crate::memo::Memo;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::check::Checked;
-use coldseat_core::job::engine::preset_text;
-use coldseat_core::job::model::field_read::NONE_HERE;
-use coldseat_core::job::{Owner, Place};
-use coldseat_core::quantity::format::number;
+use coldseat_core::ask::format::number;
+use coldseat_core::ask::{Checked, NONE_HERE, Owner, Place, preset_text};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -7,7 +7,7 @@ use crate::parts::fold::is_open;
 use crate::share::link::address_of;
 use crate::share::qr::qr;
 use crate::texts as t;
-use coldseat_core::document::link::Shared;
+use coldseat_core::ask::document::Shared;
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -18,15 +18,10 @@ use crate::parts::timer::Timer;
 use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::all_low::planned;
-use coldseat_core::job::field::{Measure, Places, UnitSystem};
-use coldseat_core::job::loads::gauge_most;
-use coldseat_core::job::origin::origin;
-use coldseat_core::job::passes::strokes;
-use coldseat_core::job::step::{Calculation, Drawing, StepId, StepSpec};
-use coldseat_core::job::steps::survey::spots;
-use coldseat_core::job::verdict::{Next, Signal as Go, StepReport};
-use coldseat_core::job::{Field, Job, Owner, Place};
+use coldseat_core::ask::{
+    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go, StepId,
+    StepReport, StepSpec, UnitSystem, gauge_most, origin, planned, spots, strokes,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -6,8 +6,7 @@ use crate::memo::Memo;
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::verdict::State as Condition;
+use coldseat_core::ask::{State as Condition, StepId};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

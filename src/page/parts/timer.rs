@@ -11,10 +11,9 @@ use crate::route::{Route, View};
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::step::{StepId, StepSpec};
-use coldseat_core::job::timing::{Expected, Wanted, expected};
-use coldseat_core::job::{Field, Owner, Place};
-use coldseat_core::quantity::Seconds;
+use coldseat_core::ask::{
+    Expected, Field, Owner, Place, Seconds, StepId, StepSpec, Wanted, expected,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 use std::time::Duration;

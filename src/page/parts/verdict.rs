@@ -2,9 +2,7 @@
 
 use crate::show;
 use crate::texts as t;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::verdict::{Figure, OneNumber, Signal};
-use coldseat_core::quantity::format;
+use coldseat_core::ask::{Figure, OneNumber, Signal, UnitSystem, format};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

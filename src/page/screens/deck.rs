@@ -22,13 +22,10 @@ use crate::screens::steps::place_of;
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::picture::{shown as readings_shown, shown_engine};
-use coldseat_core::job::deck::{BankPlan, Lock, all_home, lock, plan};
-use coldseat_core::job::model::reading::Lacks;
-use coldseat_core::job::origin::origin;
-use coldseat_core::job::step::{STEPS, StepId};
-use coldseat_core::job::verdict::{Next, Signal as Go};
-use coldseat_core::job::{Field, Owner, Place, UnitSystem};
+use coldseat_core::ask::{
+    BankPlan, Field, Lacks, Lock, Next, Owner, Place, STEPS, Signal as Go, StepId, UnitSystem,
+    all_home, lock, origin, plan, shown as readings_shown, shown_engine,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -11,16 +11,12 @@ use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
-use coldseat_core::ask::drop::DropAnswer;
-use coldseat_core::document::link::Shared;
-use coldseat_core::job::drop::field_of;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::model::reading::Lacks;
-use coldseat_core::job::origin::origin_of_drop;
-use coldseat_core::job::step::Caution;
-use coldseat_core::job::{Field, Place};
-use coldseat_core::materials::MaterialId;
-use coldseat_core::quantity::format::{decimals, fixed};
+use coldseat_core::ask::document::Shared;
+use coldseat_core::ask::format::{decimals, fixed};
+use coldseat_core::ask::{
+    Caution, DropAnswer, Field, Lacks, MaterialId, Place, UnitSystem, drop_field_of as field_of,
+    origin_of_drop,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -13,12 +13,10 @@ use crate::parts::verdict::verdict;
 use crate::screens::job::{job_head, take_back};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::document::link::Shared;
-use coldseat_core::job::engine::{Layout, profile_of};
-use coldseat_core::job::order::{order_checks, order_signal};
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::{Field, Job, Place};
-use coldseat_core::materials::MaterialId;
+use coldseat_core::ask::document::Shared;
+use coldseat_core::ask::{
+    Field, Job, Layout, MaterialId, Place, StepId, order_checks, order_signal, profile_of,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -6,7 +6,7 @@ use crate::route::{Route, View};
 use crate::screens::new::{engine_form, first_engine};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::Job;
+use coldseat_core::ask::Job;
 use coldseat_markup::view;
 use leptos::prelude::*;
 

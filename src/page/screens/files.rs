@@ -63,7 +63,7 @@ pub fn FilesScreen() -> impl IntoView {
 
 /// When the last backup was made, as the settings remember it.
 #[must_use]
-pub fn last_backup(shop: &coldseat_core::document::Shop) -> Option<u64> {
+pub fn last_backup(shop: &coldseat_core::ask::document::Shop) -> Option<u64> {
     shop.backup_at
 }
 

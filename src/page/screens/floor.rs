@@ -8,9 +8,7 @@ use crate::screens::job::job_head;
 use crate::show::{bare, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::job::handover::{Targets, targets};
-use coldseat_core::job::{Job, UnitSystem};
-use coldseat_core::quantity::Length;
+use coldseat_core::ask::{Job, Length, Targets, UnitSystem, targets};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -10,8 +10,7 @@ use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::Owner;
-use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
+use coldseat_core::ask::{Owner, STEPS, StepId, StepSpec, Subject};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -132,7 +131,7 @@ pub fn JobScreen(
         match asked {
             Some(c) if (1..=count).contains(&c) => c,
             _ => state.reports.with_untracked(|reports| {
-                use coldseat_core::job::verdict::State as Condition;
+                use coldseat_core::ask::State as Condition;
                 let find = |wanted: fn(&Condition) -> bool| {
                     reports
                         .iter()

@@ -9,10 +9,8 @@ use crate::route::{Route, View};
 use crate::screens::files::last_backup;
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::document::backup::remind;
-use coldseat_core::document::row::Row;
-use coldseat_core::job::demo::Demo;
-use coldseat_core::job::verdict::State as Condition;
+use coldseat_core::ask::document::{Row, remind};
+use coldseat_core::ask::{Demo, State as Condition};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

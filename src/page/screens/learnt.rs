@@ -7,15 +7,10 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::assess::assess;
-use coldseat_core::job::engine::{Engine, Layout};
-use coldseat_core::job::learnt::{
-    FEW, Lesson, Series, home_offer, homes, hone_offer, learnt, lessons, offer,
+use coldseat_core::ask::{
+    Engine, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Series, State as Condition,
+    UnitSystem, assess, home_offer, homes, hone_offer, learnt, lessons, offer,
 };
-use coldseat_core::job::verdict::State as Condition;
-use coldseat_core::job::{Entry, Job, Place, UnitSystem};
-use coldseat_core::materials::MaterialId;
-use coldseat_core::quantity::Length;
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -9,10 +9,7 @@ use crate::parts::choice::{Choice, Line, counts, layouts, materials};
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::demo::Demo;
-use coldseat_core::job::engine::{Engine, Layout, profile_of};
-use coldseat_core::job::{Entries, Job, UnitSystem};
-use coldseat_core::materials::MaterialId;
+use coldseat_core::ask::{Demo, Engine, Entries, Job, Layout, MaterialId, UnitSystem, profile_of};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -15,15 +15,12 @@ use crate::share::qr::qr;
 use crate::show::{bare, clock, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::picture::{holes_of, shown};
-use coldseat_core::ask::record::{as_left, gap_uncertainty};
-use coldseat_core::document::link::Shared;
-use coldseat_core::job::deck::{Lock, lock, plan};
-use coldseat_core::job::handover::{deck_heights, gasket, not_done, only_marked};
-use coldseat_core::job::step::Mark;
-use coldseat_core::job::verdict::{CylinderReport, State as Condition};
-use coldseat_core::job::{Field, Job, Owner, Place, UnitSystem};
-use coldseat_core::quantity::Length;
+use coldseat_core::ask::document::Shared;
+use coldseat_core::ask::{
+    CylinderReport, Field, Job, Length, Lock, Mark, Owner, Place, State as Condition, UnitSystem,
+    as_left, deck_heights, gap_uncertainty, gasket, holes_of, lock, not_done, only_marked, plan,
+    shown,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -7,7 +7,7 @@ use crate::parts::choice::Choice;
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
-use coldseat_core::job::{Field, UnitSystem};
+use coldseat_core::ask::{Field, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 use wasm_bindgen_futures::spawn_local;

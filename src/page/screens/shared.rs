@@ -4,9 +4,8 @@ use crate::parts::answer::pairs;
 use crate::show;
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::document::link::Shared;
-use coldseat_core::job::engine::Engine;
-use coldseat_core::job::{Entries, Field, Owner};
+use coldseat_core::ask::document::Shared;
+use coldseat_core::ask::{Engine, Entries, Field, Owner};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

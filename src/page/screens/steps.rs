@@ -8,10 +8,7 @@ use crate::parts::verdict::shape;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::whole::step_of_all;
-use coldseat_core::job::Owner;
-use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
-use coldseat_core::job::verdict::Signal as Go;
+use coldseat_core::ask::{Owner, STEPS, Signal as Go, StepId, StepSpec, Subject, step_of_all};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

@@ -10,8 +10,7 @@ use crate::screens::job::job_head;
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::job::Owner;
-use coldseat_core::job::step::{STEPS, StepId, Subject};
+use coldseat_core::ask::{Owner, STEPS, StepId, Subject};
 use coldseat_markup::view;
 use leptos::prelude::*;
 

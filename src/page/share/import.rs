@@ -8,12 +8,14 @@ use crate::library::OpenJob;
 use crate::state::State;
 use crate::storage::local::Local;
 use crate::texts as t;
-use coldseat_core::document::file::{FILE_MOST, FileFault, Found, read_file};
-use coldseat_core::document::merge::{conflicts, gain, merge};
-use coldseat_core::document::paper::Paper;
-use coldseat_core::document::{Body, Document, Restored, Unreadable};
+use coldseat_core::ask::document::{
+    Body, Document, FILE_MOST, FileFault, Found, Paper, Restored, Unreadable, conflicts, gain,
+    merge, read_file,
+};
 use coldseat_core::storage::is_id;
-use coldseat_core::storage::slots::{DROP, JOBS, SHOP};
+use coldseat_core::storage::slots::DROP;
+use coldseat_core::storage::slots::JOBS;
+use coldseat_core::storage::slots::SHOP;
 use leptos::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 

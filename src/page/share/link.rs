@@ -2,8 +2,8 @@
 
 use crate::browser;
 use crate::state::State;
-use coldseat_core::document::link::{LinkFault, MARK, Shared, decode, encode};
-use coldseat_core::job::Job;
+use coldseat_core::ask::Job;
+use coldseat_core::ask::document::{LinkFault, MARK, Shared, decode, encode};
 use leptos::prelude::*;
 
 /// The address that carries something; from a file only its end.

@@ -8,9 +8,14 @@
 //! a list needs) and `slots` (the whole slot). A write is one transaction over
 //! both, so a document is there wholly or not at all.
 
-use coldseat_core::document::slot::peek_slot;
-use coldseat_core::document::units::{from_units, to_units};
-use coldseat_core::storage::{Answer, Ask, Head, Named, StoreFault, Write, mark};
+use coldseat_core::ask::document::{from_units, peek_slot, to_units};
+use coldseat_core::storage::Answer;
+use coldseat_core::storage::Ask;
+use coldseat_core::storage::Head;
+use coldseat_core::storage::Named;
+use coldseat_core::storage::StoreFault;
+use coldseat_core::storage::Write;
+use coldseat_core::storage::mark;
 use js_sys::{Array, Function, Promise, Reflect};
 use std::cell::RefCell;
 use wasm_bindgen::closure::Closure;

@@ -2,7 +2,8 @@
 //! storage for granted; a private window or a policy may forbid it, so it is
 //! asked first.
 
-use coldseat_core::storage::{Shelf, StoreFault};
+use coldseat_core::storage::Shelf;
+use coldseat_core::storage::StoreFault;
 use gloo_storage::{LocalStorage, Storage as _};
 
 /// Local storage of this origin.

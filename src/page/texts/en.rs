@@ -1,8 +1,6 @@
 //! English: labels, buttons, headings and short words.
 
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::engine::Layout;
-use coldseat_core::job::verdict::{Signal, State};
+use coldseat_core::ask::{Layout, Signal, State, UnitSystem};
 
 pub const JOBS: &str = "Jobs";
 pub const COLD_DROP: &str = "Cold drop";

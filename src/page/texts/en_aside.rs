@@ -1,6 +1,6 @@
 //! English: what a step has beside its one number.
 
-use coldseat_core::job::verdict::load::Bearer;
+use coldseat_core::ask::Bearer;
 
 pub const GRIP: &str = "What the fit holds, cold and running";
 pub const FIT_LEFT: &str = "left of the fit once the peaks are smoothed";

@@ -1,7 +1,6 @@
 //! English: the bore of a fitted sleeve down its length.
 
-use coldseat_core::job::profile::{Dial, field_of};
-use coldseat_core::quantity::report::Fault;
+use coldseat_core::ask::{Dial, Fault, profile_field_of as field_of};
 
 pub const BORE_DOWN: &str = "The bore down its length, before it is honed";
 pub const STRAIGHT: &str = "straight";

@@ -1,8 +1,8 @@
 //! English: what drawings say to those who cannot see them, and the lines
 //! below them.
 
-use coldseat_core::job::verdict::load::Bearer;
-use coldseat_core::quantity::format::fixed;
+use coldseat_core::ask::Bearer;
+use coldseat_core::ask::format::fixed;
 
 pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, ledge pressure and flange shear as entered.";
 pub const CHILL_CAPTION: &str =
@@ -103,7 +103,7 @@ pub fn oxygen_label(sudden: &str, least: &str) -> String {
 
 #[must_use]
 pub fn spot_words(index: u8, below: &str) -> String {
-    let place = super::en_names::place(coldseat_core::job::Field::LowSpot, index);
+    let place = super::en_names::place(coldseat_core::ask::Field::LowSpot, index);
     format!("{place} {below}")
 }
 

@@ -4,13 +4,8 @@ use super::{bank, place_title, step_title};
 use crate::keeper::{Keeping, Place};
 use crate::share::import::Outcome;
 use crate::show::length;
-use coldseat_core::document::backup::Reminder;
-use coldseat_core::document::file::FileFault;
-use coldseat_core::document::merge::Spot;
-use coldseat_core::job::handover::Gasket;
-use coldseat_core::job::learnt::{HoneOffer, Lesson, Offer, Series};
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::{Owner, UnitSystem};
+use coldseat_core::ask::document::{DisputedSpot as Spot, FileFault, Reminder};
+use coldseat_core::ask::{Gasket, HoneOffer, Lesson, Offer, Owner, Series, StepId, UnitSystem};
 use coldseat_core::storage::StoreFault;
 
 /// How far what was typed last has come.
@@ -247,7 +242,7 @@ pub fn record_gauges(
 /// The gasket to buy.
 #[must_use]
 pub fn gasket(gasket: &Gasket, units: UnitSystem) -> String {
-    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let show = |l: coldseat_core::ask::Length| length(l.as_m(), units);
     let most = show(gasket.protrusion);
     let Some(least) = gasket.least.map(show) else {
         return format!(
@@ -327,7 +322,7 @@ pub fn lesson_numbers(series: &Series, units: UnitSystem) -> String {
             None => String::new(),
         };
     };
-    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let show = |l: coldseat_core::ask::Length| length(l.as_m(), units);
     format!(
         "{n} values, mean {}, spread (1 sd) {}; 95 % of the next ones lie between {} and {} (95 % sure)",
         show(s.mean),
@@ -359,7 +354,7 @@ pub fn learnt_from(jobs: usize) -> String {
 /// What the shop's feeds offer.
 #[must_use]
 pub fn offer(offer: &Offer, units: UnitSystem) -> String {
-    let show = |l: coldseat_core::quantity::Length| length(l.as_m(), units);
+    let show = |l: coldseat_core::ask::Length| length(l.as_m(), units);
     format!(
         "By your last {} counterbores the feed spreads by {}. With your clean-up, planned cut and risk a flange needs {} proud at least; aim at {}. The maker's sheet wins.",
         offer.n,

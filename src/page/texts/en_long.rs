@@ -5,19 +5,16 @@ use super::en_mend::{missing_of, where_words};
 use super::en_steps::{says, says_by};
 use super::{en, en_names};
 use crate::show::{length, number};
-use coldseat_core::document::{Repair, Unreadable};
-use coldseat_core::job::check::Question;
-use coldseat_core::job::field::Scope;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::model::reading::Spot;
-use coldseat_core::job::step::{Caution, StepId};
-use coldseat_core::job::verdict::Next;
-use coldseat_core::job::{Field, Place};
+use coldseat_core::ask::document::{Repair, Unreadable};
+use coldseat_core::ask::{
+    Cause, Caution, DropVerdict, Field, HomeVerdict, Next, Place, Question, Scope, Spot, State,
+    StepId, UnitSystem,
+};
 
 /// What to do next.
 #[must_use]
 pub fn next(next: &Next, units: UnitSystem) -> String {
-    let by = |l: &coldseat_core::quantity::Length| length(l.as_m(), units);
+    let by = |l: &coldseat_core::ask::Length| length(l.as_m(), units);
     match next {
         Next::Measure(missing) if missing.field.spec().scope == Scope::Engine => format!(
             "Needs a number of the engine: {}. Enter it under \"{}\".",
@@ -315,8 +312,7 @@ pub fn deck_caption(clean_up: &str) -> String {
 
 /// What the clearance at the bore allows.
 #[must_use]
-pub const fn drop_words(verdict: coldseat_core::job::drop::DropVerdict) -> &'static str {
-    use coldseat_core::job::drop::DropVerdict;
+pub const fn drop_words(verdict: DropVerdict) -> &'static str {
     match verdict {
         DropVerdict::Free => "Room enough at the bore, within the numbers entered.",
         DropVerdict::Tight => {
@@ -333,12 +329,7 @@ pub const fn drop_words(verdict: coldseat_core::job::drop::DropVerdict) -> &'sta
 
 /// What the time to go home allows.
 #[must_use]
-pub fn home_words(
-    verdict: coldseat_core::thermal::drop_odds::HomeVerdict,
-    within: &str,
-    needed: &str,
-) -> String {
-    use coldseat_core::thermal::drop_odds::HomeVerdict;
+pub fn home_words(verdict: HomeVerdict, within: &str, needed: &str) -> String {
     match verdict {
         HomeVerdict::Go => format!(
             "Room and time enough, within the numbers entered: wipe it, one straight motion, home within {within} s. Taken for needed: {needed} s."
@@ -361,8 +352,7 @@ pub fn home_below(middle: &str, late: &str, cause: Option<&str>) -> String {
 
 /// What a drop's time hangs on.
 #[must_use]
-pub const fn cause(cause: coldseat_core::thermal::drop_odds::Cause) -> &'static str {
-    use coldseat_core::thermal::drop_odds::Cause;
+pub const fn cause(cause: Cause) -> &'static str {
     match cause {
         Cause::Fit => "how well the fit is measured",
         Cause::Contraction => "how far the iron shrinks",
@@ -416,7 +406,7 @@ pub fn percent(chance: f64) -> String {
     } else if shown > 0.0 && shown < 0.1 {
         "under 0.1 %".into()
     } else {
-        format!("{} %", coldseat_core::quantity::format::fixed(shown, 1))
+        format!("{} %", coldseat_core::ask::format::fixed(shown, 1))
     }
 }
 
@@ -448,8 +438,7 @@ pub const CUT_TOO_SMALL: &str =
 
 /// The states of a job's cylinders, counted.
 #[must_use]
-pub fn tally(cylinders: &[coldseat_core::job::verdict::State]) -> String {
-    use coldseat_core::job::verdict::State;
+pub fn tally(cylinders: &[State]) -> String {
     let count = |wanted: fn(&State) -> bool| cylinders.iter().filter(|s| wanted(s)).count();
     let total = cylinders.len() - count(|s| *s == State::LeftOut);
     let mut text = format!("{} of {total} seated", count(|s| *s == State::Seated));
@@ -466,7 +455,7 @@ pub fn tally(cylinders: &[coldseat_core::job::verdict::State]) -> String {
 
 /// The state of a cylinder in the record: plainer than the strip's word.
 #[must_use]
-pub fn record_state(report: &coldseat_core::job::verdict::CylinderReport) -> &'static str {
+pub fn record_state(report: &coldseat_core::ask::CylinderReport) -> &'static str {
     match report.step(StepId::Seat).map(|s| &s.next) {
         Some(Next::NotSeated(_) | Next::Tilted(_)) => "NOT SEATED",
         _ => en::state(report.state),

@@ -2,14 +2,11 @@
 
 use super::{en, en_names};
 use crate::show::{number, range};
-use coldseat_core::ask::drop::DropDoubt;
-use coldseat_core::job::field::UnitSystem;
-use coldseat_core::job::model::reading::{Lack, Missing, Spot, Unusable, Why};
-use coldseat_core::job::steps::together::DeckSeats;
-use coldseat_core::job::{Field, Owner};
-use coldseat_core::metrology::seat_deck::PointsTo;
-use coldseat_core::quantity::format::fixed;
-use coldseat_core::quantity::parse::ParseError;
+use coldseat_core::ask::format::fixed;
+use coldseat_core::ask::{
+    DeckSeats, DropDoubt, Field, Lack, Missing, Owner, ParseError, PointsTo, Spot, UnitSystem,
+    Unusable, Why,
+};
 
 /// Over the lines of a drop that cannot be worked out.
 pub const DROP_MEND: &str = "Cannot be worked out: mend what is named below.";

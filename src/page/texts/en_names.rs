@@ -1,10 +1,6 @@
 //! English: names of steps, numbers and their places.
 
-use coldseat_core::job::Field;
-use coldseat_core::job::field::{Places, UnitSystem};
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::verdict::order::OrderItem;
-use coldseat_core::job::verdict::{Detail, Figure};
+use coldseat_core::ask::{Detail, Field, Figure, OrderItem, Places, StepId, UnitSystem};
 
 #[must_use]
 pub const fn step_title(id: StepId) -> &'static str {

@@ -1,13 +1,9 @@
 //! English: where a number comes from, in words, in symbols, and by whom.
 
 use crate::show;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::field::Measure;
-use coldseat_core::job::origin::{Input, Trust};
-use coldseat_core::job::step::Calculation;
-use coldseat_core::job::verdict::order::OrderItem;
-use coldseat_core::materials::MaterialId;
-use coldseat_core::quantity::format;
+use coldseat_core::ask::{
+    Calculation, Input, MaterialId, Measure, OrderItem, Trust, UnitSystem, format,
+};
 
 pub const WHERE_FROM: &str = "Where from";
 pub const IN_WORDS: &str = "In words";

@@ -1,7 +1,7 @@
 //! English: links, codes, what came by one.
 
 use super::field;
-use coldseat_core::document::link::LinkFault;
+use coldseat_core::ask::document::LinkFault;
 
 pub const SHARE_ENGINE: &str = "Share this engine: link and code";
 pub const SHARE_DROP: &str = "Share this cold drop: link and code";

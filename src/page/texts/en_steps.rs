@@ -2,11 +2,7 @@
 
 use super::en;
 use crate::show::length;
-use coldseat_core::job::UnitSystem;
-use coldseat_core::job::step::StepId;
-use coldseat_core::job::verdict::Signal;
-use coldseat_core::quantity::Length;
-use coldseat_core::quantity::report::{Fault, Finding};
+use coldseat_core::ask::{Fault, Finding, Length, Signal, StepId, UnitSystem};
 
 /// How to take the readings of a step.
 #[must_use]
