@@ -1,6 +1,10 @@
 //! Properties that must hold whatever the numbers are: scaling, monotony,
 //! limits, conservation, symmetry, and that nothing makes the evaluator panic.
 
+#[path = "contract/requests.rs"]
+#[allow(dead_code)] // the names of the outputs are the contract's test
+mod requests;
+
 use coldseat_core::evaluator::{answer, names};
 use coldseat_core::materials::{Material, MaterialId};
 use coldseat_core::mechanics::rings::{Elastic, PressFit, press_fit};
@@ -238,6 +242,60 @@ proptest! {
         let line = serde_json::json!({"id": 1, "calc": name, "inputs": inputs}).to_string();
         let reply: Value = serde_json::from_str(&answer(&line).expect("an answer")).expect("JSON");
         prop_assert!(reply.get("error").is_some() || reply.get("outputs").is_some());
+    }
+}
+
+/// A leaf of a good request made something else, of every calculation there is.
+#[test]
+fn every_calculation_answers_whatever_its_request_is_made_of() {
+    fn leaves(value: &Value, path: &str, found: &mut Vec<String>) {
+        match value {
+            Value::Array(list) => {
+                for (at, one) in list.iter().enumerate() {
+                    leaves(one, &format!("{path}/{at}"), found);
+                }
+            }
+            Value::Object(object) => {
+                for (key, one) in object {
+                    leaves(one, &format!("{path}/{key}"), found);
+                }
+            }
+            _ => found.push(path.to_owned()),
+        }
+    }
+    let mut rng = fastrand::Rng::with_seed(7);
+    let wild = |rng: &mut fastrand::Rng| match rng.u8(0..12) {
+        0 => Value::Null,
+        1 => serde_json::json!("NaN"),
+        2 => serde_json::json!([]),
+        3 => serde_json::json!({"x": 1}),
+        4 => serde_json::json!(true),
+        5 => serde_json::json!(0),
+        6 => serde_json::json!(-1e308),
+        7 => serde_json::json!(1e308),
+        8 => serde_json::json!(1e-300),
+        9 => serde_json::json!(rng.f64()),
+        10 => serde_json::json!(1e-4 * rng.f64()),
+        _ => serde_json::json!(500.0 * rng.f64()),
+    };
+    for name in names() {
+        let good = requests::good(name);
+        let mut places = Vec::new();
+        leaves(&good, "", &mut places);
+        for _ in 0..60 {
+            let mut inputs = good.clone();
+            for _ in 0..rng.usize(1..4) {
+                let place = &places[rng.usize(0..places.len())];
+                if let Some(leaf) = inputs.pointer_mut(place) {
+                    *leaf = wild(&mut rng);
+                }
+            }
+            let line = serde_json::json!({"id": 1, "calc": name, "inputs": inputs}).to_string();
+            let reply = answer(&line).expect("an answer");
+            let reply: Value = serde_json::from_str(&reply).expect("JSON: no NaN, no infinity");
+            let error = reply["error"]["field"].as_str();
+            assert!(error.is_some() || reply["outputs"].is_object(), "{line}");
+        }
     }
 }
 

@@ -7,6 +7,7 @@
 
 #[path = "contract/requests.rs"]
 mod requests;
+mod same;
 
 use coldseat_core::evaluator::{answer, names};
 use coldseat_core::materials::{Material, MaterialId};
@@ -17,6 +18,48 @@ use serde_json::{Value, json};
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
 
 wasm_bindgen_test_configure!(run_in_browser);
+
+/// What the host computed, written by `cargo xtask test --only wasm`.
+const NATIVE: &str = include_str!(env!("COLDSEAT_NATIVE_ANSWERS"));
+
+/// How near two numbers are to be: relative, and for those about zero absolute.
+const NEAR: f64 = 1e-9;
+
+fn compare(path: &str, host: &Value, here: &Value, far: &mut Vec<String>) {
+    match (host, here) {
+        (Value::Array(a), Value::Array(b)) if a.len() == b.len() => {
+            for (at, (a, b)) in a.iter().zip(b).enumerate() {
+                compare(&format!("{path}/{at}"), a, b, far);
+            }
+        }
+        (Value::Object(a), Value::Object(b)) if a.len() == b.len() => {
+            for (key, a) in a {
+                compare(&format!("{path}/{key}"), a, &b[key], far);
+            }
+        }
+        (Value::Number(a), Value::Number(b)) => {
+            let (a, b) = (a.as_f64().expect("a double"), b.as_f64().expect("a double"));
+            if (a - b).abs() > NEAR * a.abs().max(b.abs()).max(1e-3) {
+                far.push(format!("{path}: {a} on the host, {b} here"));
+            }
+        }
+        (a, b) if a == b => {}
+        (a, b) => far.push(format!("{path}: {a} on the host, {b} here")),
+    }
+}
+
+#[wasm_bindgen_test]
+fn the_host_and_the_browser_compute_the_same_numbers() {
+    let host: Value = serde_json::from_str(NATIVE).expect("JSON");
+    let mut far = Vec::new();
+    compare("", &host, &same::everything(), &mut far);
+    assert!(
+        far.is_empty(),
+        "{} differ: {:#?}",
+        far.len(),
+        &far[..far.len().min(12)]
+    );
+}
 
 fn ask(calc: &str, inputs: &Value) -> Value {
     let line = json!({"id": 1, "calc": calc, "inputs": inputs}).to_string();

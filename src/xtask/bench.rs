@@ -13,6 +13,7 @@ use crate::check;
 use crate::layout;
 use crate::run::{self, Outcome, Trouble, cargo};
 use crate::setup::{Purpose, python, set_up};
+use crate::wasm_test::wasm_test;
 
 /// A target: the case, the kind of run, its most in microseconds.
 const TARGETS: [(&str, &str, f64); 6] = [
@@ -41,7 +42,7 @@ pub fn bench() -> Outcome<()> {
     println!("\n== scikit-fem on the same mesh of the bore profile");
     let fem = same_mesh(&interpreter, &output)?;
     println!("\n== in the browser, optimized: builds, then about ten seconds");
-    let mut command = check::wasm_test(&tools, "bench_wasm")?;
+    let mut command = wasm_test(&tools, "bench_wasm")?;
     command.args(["--release", "--", "--nocapture"]);
     let browser = medians(&run::run_and_keep(&mut command, "see the message above")?);
     println!("\n== the page under the hand: builds, then two to three minutes");

@@ -14,7 +14,8 @@ use crate::layout;
 use crate::page;
 use crate::rows::{Desk, Passed, Row};
 use crate::run::{self, Outcome, Trouble, cargo};
-use crate::setup::{Browser, Purpose, Toolbox, WASM_TARGET, python, set_up};
+use crate::setup::{Purpose, Toolbox, WASM_TARGET, python, set_up};
+use crate::wasm_test::{native_answers, wasm_test};
 
 /// What a check needs to be there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -348,35 +349,8 @@ fn crosscheck(_: &Bench) -> Outcome<u64> {
 }
 
 fn wasm(bench: &Bench) -> Outcome<u64> {
-    tests(&mut wasm_test(bench.tools()?, "wasm")?)
-}
-
-/// A test of `coldseat-tests`, to be run in a headless browser.
-pub(crate) fn wasm_test(tools: &Toolbox, name: &str) -> Outcome<Command> {
-    let browser = tools
-        .browser
-        .as_ref()
-        .ok_or_else(|| Trouble::new("no browser is set up", "run `cargo xtask setup` first"))?;
-    let options = layout::target_folder().join("webdriver.json");
-    let wishes = serde_json::json!({
-        "goog:chromeOptions": {
-            "binary": browser.browser,
-            "args": Browser::arguments(),
-        }
-    });
-    std::fs::write(&options, wishes.to_string())
-        .map_err(|error| Trouble::with_file(&options, &error))?;
-    let runner = tools.wasm_bindgen_folder.join("wasm-bindgen-test-runner");
-    let mut test = here(tools.wasm.cargo());
-    tools.equip(&mut test);
-    test.args(["test", "-p", "coldseat-tests", "--test", name])
-        .args(["--target", WASM_TARGET])
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
-        .env("WASM_BINDGEN_TEST_ONLY_WEB", "1")
-        .env("WASM_BINDGEN_TEST_TIMEOUT", "120")
-        .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options)
-        .env("CHROMEDRIVER", &browser.driver);
-    Ok(test)
+    let mut test = wasm_test(bench.tools()?, "wasm")?;
+    tests(test.env("COLDSEAT_NATIVE_ANSWERS", native_answers()?))
 }
 
 fn build(bench: &Bench) -> Outcome<u64> {

@@ -24,3 +24,4 @@ pub mod server;
 pub mod setup;
 pub mod simulate;
 pub mod styles;
+pub mod wasm_test;
