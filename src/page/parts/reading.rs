@@ -112,6 +112,7 @@ pub fn Reading(
             view! {
                 <button
                     type="button"
+                    aria-label=format!("{}: {}", t::HAS_NONE, t::field(place.field))
                     disabled=move || state.is_read_only(target)
                     on:click=move |_| state.type_text(target, place, NONE_HERE)
                 >
