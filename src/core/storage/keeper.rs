@@ -386,6 +386,8 @@ impl Keeper {
             Ok(strangers) => (strangers, Ok(())),
             Err(fault) => (Vec::new(), Err(fault)),
         };
+        // What was only carried is listed already.
+        let is_listed = writes.values().all(|pending| pending.is_carried);
         for (name, pending) in writes {
             if strangers.iter().any(|(other, _)| *other == name) {
                 // Kept until it is joined: it may be in no store.
@@ -394,7 +396,10 @@ impl Keeper {
                 self.settle(shelf, name, pending, result);
             }
         }
-        let mut events = vec![Event::Listed];
+        let mut events = Vec::new();
+        if !is_listed || !strangers.is_empty() {
+            events.push(Event::Listed);
+        }
         let other = |(name, content)| Event::Other(name, content, Found::Writing);
         events.extend(strangers.into_iter().map(other));
         events
