@@ -35,6 +35,11 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
             "\"{}\" shows otherwise: this verdict no longer holds.",
             en_names::step_title(*step)
         ),
+        Next::Assumed(Field::DeckCut) => "Good by the cut planned: enter the cut that was made.".into(),
+        Next::Assumed(Field::DeckHere) => "Good with the deck beside each hole taken from the survey: measure it there to be sure.".into(),
+        Next::Assumed(Field::SleeveOd) => "Good with a sleeve of nominal size: measure the sleeve, nobody has yet.".into(),
+        Next::Assumed(Field::Indicator) => "Good with the bar on the old centre: sweep it, nobody has yet.".into(),
+        Next::Assumed(Field::FlangeOdHere) => "Good with a flange of nominal size: measure this one.".into(),
         Next::Assumed(field) => format!(
             "Good with the usual or planned {}: measure or enter it, nobody has yet.",
             en_names::field(*field).to_lowercase()
