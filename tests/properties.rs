@@ -176,7 +176,7 @@ proptest! {
     fn no_interference_is_loose(od in 90.0..140.0, wall in 2.0..7.0, ring in 1.2..2.0) {
         let a = press_fit(&fit_of(od, wall, ring, 0.0)).expect("in range");
         prop_assert_eq!(a.pressure.as_pa(), 0.0);
-        prop_assert_eq!(a.findings[0].code, "loose");
+        prop_assert_eq!(a.findings[0].code.id(), "loose");
     }
 
     #[test]

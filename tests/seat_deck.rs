@@ -143,7 +143,7 @@ fn the_published_decks() {
 #[test]
 fn one_sleeve_says_how_little_it_proves() {
     let one = judge(&[0.2], 0.5, 0.5);
-    assert!(one.findings.iter().any(|f| f.code == "one_reading"));
+    assert!(one.findings.iter().any(|f| f.code.id() == "one_reading"));
 }
 
 /// 32 likelihoods of a deck that is far off multiply to far less than the

@@ -266,7 +266,7 @@ fn better(
             && step
                 .findings
                 .iter()
-                .any(|f| f.level == Level::Look && f.code == "odd_return")
+                .any(|f| f.level == Level::Look && f.code.id() == "odd_return")
     };
     // A question that rests on a comparison goes with what it compared with.
     let asked = b.questioned.iter().any(|p| !a.questioned.contains(p));

@@ -155,6 +155,7 @@ pub use crate::quantity::Temperature;
 pub use crate::quantity::bounds::Bound;
 pub use crate::quantity::bounds::End;
 pub use crate::quantity::bounds::TEMPERATURE;
+pub use crate::quantity::code::Code;
 pub use crate::quantity::parse::ParseError;
 pub use crate::quantity::parse::Unit;
 pub use crate::quantity::parse::parse;

@@ -6,6 +6,7 @@ use super::fields::Fields;
 use super::output::Output;
 use crate::numerics::sampling::{Law, Uncertain, latin_hypercube, spread};
 use crate::quantity::bounds::{Bound, End};
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 
 const SAMPLES: Bound = Bound {
@@ -131,7 +132,7 @@ pub fn bands(f: &Fields) -> Result<Output, Fault> {
     let refused = samples - rows.len();
     if refused as f64 > MANY_REFUSED * samples as f64 {
         out.findings(&[Finding::look(
-            "samples_refused",
+            Code::SamplesRefused,
             format!(
                 "{refused} of {samples} samples gave no answer: the band covers only the rest. \
                  Give smaller uncertainties, or values farther from a limit"

@@ -104,7 +104,7 @@ impl Output {
         let findings: Vec<Value> = self
             .findings
             .iter()
-            .map(|f| json!({"level": f.level.word(), "code": f.code, "message": f.message}))
+            .map(|f| json!({"level": f.level.word(), "code": f.code.id(), "message": f.message}))
             .collect();
         format!(
             r#""outputs":{},"findings":{}"#,

@@ -7,6 +7,7 @@
 //! 2.5 % where all bores are fitted, 3.3 % where one is.
 
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Diameter, Length};
 
@@ -99,7 +100,7 @@ pub fn block_ring(bore: Diameter, surround: Surround) -> Result<BlockRing, Fault
                 neighbour_growth: 0.0,
                 neighbour_oval: 0.0,
                 findings: vec![Finding::note(
-                    "tighter_below_the_deck",
+                    Code::TighterBelowTheDeck,
                     "in a jacketed block the sleeve closes 11 to 20 % more half an inch below \
                      the ledge than at mid length, where the deck plate is stiffer",
                 )],
@@ -133,13 +134,13 @@ pub fn block_ring(bore: Diameter, surround: Surround) -> Result<BlockRing, Fault
             };
             let c = 1.0 + factor / (share / (s - 1.0) + (1.0 - share) / (w - 1.0));
             let mut findings = vec![Finding::note(
-                "neighbours_move",
+                Code::NeighboursMove,
                 "fitting one sleeve makes the neighbouring bores oval: measure all bores before \
                  the first sleeve goes in, and the neighbours again after",
             )];
             if !((1.15..=1.45).contains(&s) && (1.2..=2.5).contains(&w)) {
                 findings.push(Finding::look(
-                    "outside_the_rule",
+                    Code::OutsideTheRule,
                     "pitch or half-width lies outside what the rule was fitted to (pitch 1.15 to \
                      1.45 bores, half-width 1.2 to 2.5 radii): take its numbers as a guess",
                 ));

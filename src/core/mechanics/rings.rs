@@ -9,6 +9,7 @@
 use core::f64::consts::PI;
 
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
@@ -114,7 +115,7 @@ pub fn press_fit(fit: &PressFit) -> Result<PressFitAnswer, Fault> {
         0.5 * effective / rings.compliance()
     } else {
         findings.push(Finding::stop(
-            "loose",
+            Code::Loose,
             "nothing is left of the press fit once the peaks are smoothed: the sleeve would be \
              loose. Hone less, or choose a larger sleeve",
         ));

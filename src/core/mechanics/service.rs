@@ -8,6 +8,7 @@ use super::rings::{Elastic, PressFit, Rings};
 use crate::materials::Material;
 use crate::numerics::roots;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{DiametralInterference, Pressure, Temperature};
 
@@ -130,14 +131,14 @@ pub fn service(input: &ServiceInput) -> Result<Service, Fault> {
     let mut findings = Vec::new();
     if interference <= 0.0 {
         findings.push(Finding::stop(
-            "loose_in_service",
+            Code::LooseInService,
             "at these running temperatures nothing is left of the press fit: plan more \
              interference, or keep the block cooler",
         ));
     }
     if margins.iter().flatten().any(|m| *m < 2.0) {
         findings.push(Finding::look(
-            "little_margin",
+            Code::LittleMargin,
             "a hoop stress is more than half of the tensile strength entered: lower the fit or \
              the pressure, and ask the maker",
         ));

@@ -9,6 +9,7 @@ use super::{check_each, check_some};
 use crate::materials::Material;
 use crate::numerics::normal;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 use crate::quantity::{Diameter, DiametralInterference, Length, Temperature};
@@ -179,14 +180,14 @@ pub fn fit(input: &FitInput) -> Result<Fit, Fault> {
     let mut findings = Vec::new();
     if difference.as_k().abs() > APART_K {
         findings.push(Finding::look(
-            "temperatures_apart",
+            Code::TemperaturesApart,
             "sleeve and block were measured more than 3 \u{b0}C (5 \u{b0}F) apart: let both rest \
              side by side and measure again",
         ));
     }
     if ties::at_least(2.0 * GUARD * u, hi - lo) {
         findings.push(Finding::look(
-            "gauges_eat_the_band",
+            Code::GaugesEatTheBand,
             "with these gauges no reading can prove the fit inside its band: use better gauges, \
              or set the bore gauge from the micrometer that measured the sleeve",
         ));

@@ -12,6 +12,7 @@ use super::form::mean;
 use super::{check_count, check_each, check_some};
 use crate::numerics::normal;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 use crate::quantity::{Length, Pressure};
@@ -221,7 +222,7 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
     let moving = Movement::of(input.pulls, u_height);
     if moving.unequal {
         findings.push(Finding::look(
-            "unequal_pulls",
+            Code::UnequalPulls,
             "the last two pulls were weaker than 95 % of the strongest: they cannot show that it \
              has stopped. Pull twice more at one pressure",
         ));
@@ -235,7 +236,7 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
         .is_some_and(|last| !ties::at_most((height - last.relaxed.as_m()).abs(), noise(u_height)));
     let verdict = if below {
         findings.push(Finding::stop(
-            "below_ledge",
+            Code::BelowLedge,
             "the flange reads lower than its ledge allows: a reading is wrong. Measure \
              thickness, depth and height again before going on",
         ));
@@ -255,14 +256,14 @@ pub fn seat(input: &SeatInput) -> Result<Seat, Fault> {
     };
     if moved {
         findings.push(Finding::look(
-            "height_moved",
+            Code::HeightMoved,
             "the height at the clocks is not the height after the last pull: measure again, \
              zero on the deck",
         ));
     }
     if moving.odd {
         findings.push(Finding::look(
-            "odd_return",
+            Code::OddReturn,
             "a height under load reads above the height after the release: no ram lifts a sleeve. \
              Read that pull again, the gauge zeroed on the deck",
         ));
@@ -302,7 +303,7 @@ impl Seat {
     ) -> SeatVerdict {
         let found = |code| self.findings.iter().any(|f: &Finding| f.code == code);
         let tilted = !ties::at_most(self.tilt.as_m(), tilt_limit.as_m());
-        if found("below_ledge") {
+        if found(Code::BelowLedge) {
             SeatVerdict::Undecided
         } else if !self.stopped {
             SeatVerdict::PullAgain
@@ -310,8 +311,8 @@ impl Seat {
             SeatVerdict::NotSeated
         } else if ties::at_most(self.gap_mean.as_m() - bias.as_m(), gap_limit.as_m())
             && p >= self.confidence
-            && !found("height_moved")
-            && !found("odd_return")
+            && !found(Code::HeightMoved)
+            && !found(Code::OddReturn)
         {
             SeatVerdict::Seated
         } else {

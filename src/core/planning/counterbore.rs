@@ -8,6 +8,7 @@ use crate::metrology::{check_count, check_each, check_some, seat::MOST_CLOCKS};
 use crate::numerics::normal;
 use crate::quantity::Length;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 
@@ -106,7 +107,7 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
     let mut findings = Vec::new();
     if !ties::at_least(to_go, 0.0) {
         findings.push(Finding::stop(
-            "too_deep",
+            Code::TooDeep,
             "the counterbore is deeper than planned: do not cut. Shim the flange, choose a \
              thicker one, or plan a lower stand-proud with a deeper deck cut",
         ));
@@ -119,7 +120,7 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
     };
     if !ties::at_most(spread(input.depth_now), LEDGE_FLAT_M) {
         findings.push(Finding::look(
-            "ledge_not_flat",
+            Code::LedgeNotFlat,
             "the depth varies by more than 0.025 mm (0.001 in) round the clock: clean the ledge, \
              measure again, and true it before the flange sits on it",
         ));

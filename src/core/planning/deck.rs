@@ -4,6 +4,7 @@
 use crate::metrology::{check_each, check_some, form::MOST};
 use crate::quantity::Length;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 
@@ -85,7 +86,7 @@ pub fn deck(input: &DeckInput) -> Result<DeckPlan, Fault> {
     let mut findings = Vec::new();
     if !ties::at_least(removal, least) {
         findings.push(Finding::stop(
-            "too_little",
+            Code::TooLittle,
             "the planned cut leaves a low spot or a flange uncut: plan at least the least \
              removal, or find out why it lies low",
         ));
@@ -94,7 +95,7 @@ pub fn deck(input: &DeckInput) -> Result<DeckPlan, Fault> {
     let left = |h: &DeckHole| h.thickness.as_m() - cut(h).max(0.0);
     if let Some(hole) = input.holes.iter().position(|h| ties::nothing_left(left(h))) {
         findings.push(Finding::stop(
-            "no_flange",
+            Code::NoFlange,
             format!(
                 "nothing is left of the flange in hole {} after this cut: do not cut. Set the \
                  sleeve deeper, cut less, or choose a thicker flange",

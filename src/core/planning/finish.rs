@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use crate::mechanics::rings::{PressFit, press_fit};
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 use crate::quantity::{Diameter, Length};
@@ -92,7 +93,7 @@ pub fn ring_gap(gap: Length, bore_change: Length) -> Result<(Length, Vec<Finding
     let mut findings = Vec::new();
     if ties::nothing_left(after) {
         findings.push(Finding::stop(
-            "butts",
+            Code::Butts,
             "the ring's ends would meet: do not run it. File the ring to its gap, or choose one of \
              the bore's size",
         ));
@@ -184,7 +185,7 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
     let mut findings = before.findings;
     if !ties::at_least(stock, hone) {
         findings.push(Finding::stop(
-            "no_stock",
+            Code::NoStock,
             "the fitted sleeve leaves less than the hone needs: choose a sleeve with a smaller \
              inside",
         ));
@@ -194,7 +195,7 @@ pub fn finish(input: &FinishInput) -> Result<Finish, Fault> {
         .is_some_and(|piston| ties::at_most(finished, piston.as_m()))
     {
         findings.push(Finding::stop(
-            "no_piston_clearance",
+            Code::NoPistonClearance,
             "the finished bore is no larger than the piston: check for a radius among diameters, \
              and the piston's size",
         ));

@@ -2,6 +2,7 @@
 
 use crate::quantity::Length;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 
@@ -51,7 +52,7 @@ pub fn groove(
     let mut findings = Vec::new();
     if ties::nothing_left(floor) {
         findings.push(Finding::stop(
-            "no_floor",
+            Code::NoFloor,
             "the groove would cut through the flange: do not cut. Choose another ring or a \
              thicker flange",
         ));

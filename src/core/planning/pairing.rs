@@ -14,6 +14,7 @@ use pathfinding::prelude::{Matrix, kuhn_munkres_min};
 
 use crate::metrology::{check_each, check_some};
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Diameter, DiametralInterference, Length};
 
@@ -96,7 +97,7 @@ pub fn pairing(
     let mut findings = Vec::new();
     if all().any(|s| s < -UNIT_M) {
         findings.push(Finding::stop(
-            "bore_too_big",
+            Code::BoreTooBig,
             "a bore is already too big for the fit in every pairing: choose a larger sleeve for \
              it, or look whether a reading is wrong",
         ));

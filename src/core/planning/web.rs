@@ -4,6 +4,7 @@
 //! are from memory and editable; they are judged on the page.
 
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::ties;
 use crate::quantity::{Diameter, Length};
@@ -50,7 +51,7 @@ pub fn wall(input: &WallInput) -> Result<(Length, Vec<Finding>), Fault> {
     let mut findings = Vec::new();
     if ties::nothing_left(left) {
         findings.push(Finding::stop(
-            "no_wall",
+            Code::NoWall,
             "the bar would break through this wall: do not bore. Move the centre or choose a \
              smaller sleeve",
         ));
@@ -111,7 +112,7 @@ pub fn web(input: &WebInput) -> Result<Web, Fault> {
     let mut findings = Vec::new();
     if !ties::at_least(left, 0.0) {
         findings.push(Finding::look(
-            "flats_needed",
+            Code::FlatsNeeded,
             "the flanges overlap the pitch: each needs a flat of the depth shown, and the \
              counterbores run into each other",
         ));

@@ -11,6 +11,7 @@
 //! all exact (NIST SP 811, appendix B).
 
 pub mod bounds;
+pub mod code;
 pub mod format;
 pub mod parse;
 pub mod report;

@@ -2,6 +2,7 @@
 //! cannot be used, a [`Finding`] where it can but something wants a look.
 
 use super::bounds::Bound;
+use super::code::Code;
 
 /// An input that cannot be used: which, what it was, what would do.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -94,8 +95,8 @@ impl Level {
 pub struct Finding {
     /// How much it weighs.
     pub level: Level,
-    /// A stable name for scripts.
-    pub code: &'static str,
+    /// Which; its name is for scripts.
+    pub code: Code,
     /// What was found and what to do, in the trade's words.
     pub message: String,
 }
@@ -103,7 +104,7 @@ pub struct Finding {
 impl Finding {
     /// A note.
     #[must_use]
-    pub fn note(code: &'static str, message: impl Into<String>) -> Self {
+    pub fn note(code: Code, message: impl Into<String>) -> Self {
         Self {
             level: Level::Note,
             code,
@@ -112,7 +113,7 @@ impl Finding {
     }
     /// A look.
     #[must_use]
-    pub fn look(code: &'static str, message: impl Into<String>) -> Self {
+    pub fn look(code: Code, message: impl Into<String>) -> Self {
         Self {
             level: Level::Look,
             code,
@@ -121,7 +122,7 @@ impl Finding {
     }
     /// A stop.
     #[must_use]
-    pub fn stop(code: &'static str, message: impl Into<String>) -> Self {
+    pub fn stop(code: Code, message: impl Into<String>) -> Self {
         Self {
             level: Level::Stop,
             code,

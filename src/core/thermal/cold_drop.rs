@@ -23,6 +23,7 @@ use super::drop_model::{CAPACITY, DropModel, Phase};
 pub use super::drop_run::Resolution;
 use super::drop_run::{End, Run};
 use super::drop_series::{Span, equal, series};
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{DiametralClearance, Length, Seconds, Temperature};
 
@@ -239,13 +240,13 @@ pub fn cold_drop_resolved(
     }
     if !free {
         findings.push(Finding::stop(
-            "does_not_enter",
+            Code::DoesNotEnter,
             "the chilled sleeve is no smaller than the bore: do not drop it. Chill it fully, \
              carry it faster, warm the block, or hone the bore to its fit",
         ));
     } else if grip.is_none() {
         findings.push(Finding::look(
-            "never_grips",
+            Code::NeverGrips,
             "the sleeve does not grip within an hour of entry: check the fit and the \
              temperatures that were entered",
         ));

@@ -7,6 +7,7 @@ use super::wall::Wall;
 use crate::materials::Material;
 use crate::numerics::roots::{self, NoRoot};
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds, Temperature};
 
@@ -152,7 +153,7 @@ impl ColdDrop {
         }
         (!out.is_empty()).then(|| {
             Finding::look(
-                "outside_sizes",
+                Code::OutsideSizes,
                 format!(
                     "outside what these seconds are checked for: {}. Take them for a rough guide \
                      only, and try a spare sleeve first",

@@ -7,6 +7,7 @@
 //! factors of 0.8 to 8: a joint conductance is no better known than that.
 
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Conductance, Length, Pressure};
 
@@ -97,13 +98,13 @@ pub fn joint(input: &JointInput) -> Result<Joint, Fault> {
     let separation = 1.53 * sigma * load.powf(-0.097);
     let gap = gas / (separation + jump);
     let mut findings = vec![Finding::note(
-        "joint_spread",
+        Code::JointSpread,
         "worked examples of handbooks lie between 0.8 and 8 times this conductance: take it for an \
          order of magnitude, and for comparing one finish with another",
     )];
     if input.slope.is_none() {
         findings.push(Finding::note(
-            "slope_from_roughness",
+            Code::SlopeFromRoughness,
             "the slope was taken from the roughness: published rules spread the contact part by \
              a factor of 2",
         ));

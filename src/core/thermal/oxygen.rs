@@ -5,6 +5,7 @@
 //! interpretation letter of 2 April 2007 to 29 CFR 1910.134).
 
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{REFERENCE_K, Seconds, Temperature, Volume};
 
@@ -83,13 +84,13 @@ pub fn oxygen(input: &OxygenInput) -> Result<Oxygen, Fault> {
         mixed
     };
     let mut findings = vec![Finding::note(
-        "worse_at_the_floor",
+        Code::WorseAtTheFloor,
         "near the dewar, in pits and at floor level there is far less oxygen than this: oxygen \
          alarm, doors open, two people",
     )];
     if sudden < LIMIT {
         findings.push(Finding::stop(
-            "oxygen_low",
+            Code::OxygenLow,
             "released at once, this much nitrogen takes the room below 19.5 % oxygen: use less, \
              a larger room or the open air",
         ));

@@ -2,7 +2,7 @@
 
 use super::en;
 use crate::show::length;
-use coldseat_core::ask::{Fault, Finding, Length, Signal, StepId, UnitSystem};
+use coldseat_core::ask::{Code, Fault, Finding, Length, Signal, StepId, UnitSystem};
 
 /// How to take the readings of a step.
 #[must_use]
@@ -240,85 +240,104 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         UnitSystem::Metric => "0.025 mm",
     };
     match finding.code {
-        "piston_tight" => {
+        Code::PistonTight => {
             "the piston has less room in its bore than the sheet asks for: measure both again, then hone or stop".to_owned()
         }
-        "no_piston_clearance" => {
+        Code::NoPistonClearance => {
             "the finished bore is no larger than the piston: a radius among the diameters, or the wrong piston?".to_owned()
         }
-        "cocked" => {
+        Code::Cocked => {
             "one clock stands far from the others: a reading is wrong by a turn of the micrometer, or the sleeve is cocked. Measure again before pulling".to_owned()
         }
-        "little_flange_left" => {
+        Code::LittleFlangeLeft => {
             "the cut leaves less of a flange than the limit asks for, its groove counted: do not cut this deep".to_owned()
         }
-        "deep_cut" => {
+        Code::DeepCut => {
             "more than twice the cut planned: the pistons stand prouder by as much; work out gasket and room to the head first".to_owned()
         }
-        "flange_may_stay_low" => {
+        Code::FlangeMayStayLow => {
             "the chance that a flange is left low is greater than the one accepted: cut deeper, or measure heights and deck again".to_owned()
         }
-        "ledge_not_flat" => format!(
+        Code::LedgeNotFlat => format!(
             "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before the flange sits on it"
         ),
-        "temperatures_apart" => format!(
+        Code::TemperaturesApart => format!(
             "sleeve and block were measured more than {apart} apart: let both rest side by side and measure again"
         ),
-        "below_ledge" => {
+        Code::BelowLedge => {
             "the flange reads lower than its ledge: height, depth or thickness is read wrong; measure again".to_owned()
         }
-        "does_not_enter" => {
+        Code::DoesNotEnter => {
             "the chilled sleeve is no smaller than the bore: do not drop it; chill it fully, carry it faster, warm the block, or hone the bore to its fit".to_owned()
         }
-        "flats_needed" => {
+        Code::FlatsNeeded => {
             "the flanges overlap the pitch: each needs a flat of the depth shown, and the counterbores run into each other".to_owned()
         }
-        "gauges_eat_the_band" => {
+        Code::GaugesEatTheBand => {
             "with these gauges no reading can prove the fit inside its band: better gauges, or set the bore gauge from the micrometer that measured the sleeve".to_owned()
         }
-        "sharp_corner" => {
+        Code::SharpCorner => {
             "Both corners are sharp here and a sharp corner's stress has no peak: this is the stress at the fillet's radius from it. It compares one sleeve, fit or flange with another.".into()
         }
-        "mesh_speaks" => {
+        Code::MeshSpeaks => {
             "Two meshes differ by more than a tenth at a corner: trust the order of the numbers, not their digits.".into()
         }
-        "height_moved" => {
+        Code::HeightMoved => {
             "the height at the clocks is not the height after the last pull: measure again, zero on the deck".to_owned()
         }
-        "never_grips" => {
+        Code::NeverGrips => {
             "the sleeve does not grip within an hour: check the fit and the temperatures entered".to_owned()
         }
-        "no_floor" => {
+        Code::NoFloor => {
             "the groove would cut through the flange: do not cut; another ring or a thicker flange".to_owned()
         }
-        "no_wall" => {
+        Code::NoWall => {
             "the bar would break through this wall: do not bore; move the centre or take a smaller sleeve".to_owned()
         }
-        "odd_return" => {
+        Code::OddReturn => {
             "springs back otherwise than the job's other holes, or reads higher under load than released: read it again, and look for a chip or a burr under the flange".to_owned()
         }
-        "oxygen_low" => {
+        Code::OxygenLow => {
             "boiled all at once, this much nitrogen takes the room below 19.5 % oxygen: less of it, a larger room or the open air".to_owned()
         }
-        "too_deep" => {
+        Code::TooDeep => {
             "deeper than planned: do not cut; shim the flange, a thicker one, or a lower stand-proud with a deeper deck cut".to_owned()
         }
-        "too_little" => {
+        Code::TooLittle => {
             "the planned cut leaves a low spot or a flange uncut: plan at least the least cut, or find out why it lies low".to_owned()
         }
-        "unequal_pulls" => {
+        Code::UnequalPulls => {
             "the last two pulls were weaker than 95 % of the strongest: they cannot show that it has stopped; pull twice more at one pressure".to_owned()
         }
-        "worse_at_the_floor" => {
+        Code::WorseAtTheFloor => {
             "near the dewar, in pits and at floor level there is far less oxygen: oxygen alarm, doors open, two people".to_owned()
         }
-        "loose" => {
+        Code::Loose => {
             "nothing is left of the press fit once the peaks are smoothed: it would be loose; hone less, or a larger sleeve".to_owned()
         }
-        "no_stock" => {
+        Code::NoStock => {
             "the fitted sleeve leaves less than the hone needs: a sleeve with a smaller inside".to_owned()
         }
-        _ => finding.message.clone(),
+        // What says no number stands as the calculation words it.
+        Code::AllAlike
+        | Code::BoreTooBig
+        | Code::Butts
+        | Code::DeckNotSurveyed
+        | Code::JointSpread
+        | Code::LittleMargin
+        | Code::LoadNotChecked
+        | Code::LooseInService
+        | Code::NeighboursMove
+        | Code::NoFlange
+        | Code::NoPlan
+        | Code::OneReading
+        | Code::OutsideSizes
+        | Code::OutsideTheRule
+        | Code::ReturnsNotCompared
+        | Code::SamplesRefused
+        | Code::SlopeFromRoughness
+        | Code::StandsOut
+        | Code::TighterBelowTheDeck => finding.message.clone(),
     }
 }
 

@@ -187,6 +187,7 @@ mod tests {
     use crate::job::steps::assess::assess_cylinder;
     use crate::job::{Entry, Place};
     use crate::materials::MaterialId;
+    use crate::quantity::code::Code;
 
     fn set(job: &mut Job, field: Field, text: &str) {
         let entry = Entry::new(text, job.unit(field), 1);
@@ -250,7 +251,7 @@ mod tests {
             aluminium
                 .findings
                 .iter()
-                .any(|f| f.code == "loose_in_service")
+                .any(|f| f.code == Code::LooseInService)
         );
     }
 }

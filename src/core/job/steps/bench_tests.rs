@@ -11,6 +11,7 @@ use crate::job::steps::deck::{Lock, lock};
 use crate::job::verdict::order::{OrderCheck, OrderItem};
 use crate::job::verdict::{Answer, Detail, Next, Signal, StepReport};
 use crate::job::{Entry, Field, Job, Owner, Place};
+use crate::quantity::code::Code;
 
 const INCH: f64 = 0.0254;
 
@@ -89,7 +90,7 @@ fn the_thinnest_wall_decides() {
         step(StepId::Wall, &through)
             .findings
             .iter()
-            .any(|f| f.code == "no_wall")
+            .any(|f| f.code == Code::NoWall)
     );
 }
 
@@ -351,7 +352,7 @@ fn a_hole_that_springs_back_otherwise_is_named() {
         .iter()
         .filter(|r| {
             r.step(StepId::Pull)
-                .is_some_and(|s| s.findings.iter().any(|f| f.code == "odd_return"))
+                .is_some_and(|s| s.findings.iter().any(|f| f.code == Code::OddReturn))
         })
         .map(|r| r.cylinder)
         .collect();
@@ -431,6 +432,6 @@ fn an_overloaded_pull_stops_and_a_clock_far_off_is_asked_about() {
     assert_eq!(pull.next, Next::Advice(StepId::Pull, Signal::Stop));
     let warm = assess_cylinder(&job, 2);
     let warm = warm.step(StepId::WarmHeight).unwrap();
-    assert!(warm.findings.iter().any(|f| f.code == "cocked"));
+    assert!(warm.findings.iter().any(|f| f.code == Code::Cocked));
     assert_eq!(warm.signal, Signal::Look);
 }

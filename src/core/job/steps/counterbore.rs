@@ -13,6 +13,7 @@ use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::planning::counterbore::{CounterboreInput, counterbore};
 use crate::quantity::Length;
+use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
 
 /// Room round the flange.
@@ -77,7 +78,7 @@ pub fn depth(r: &Readings) -> Worked {
     })?;
     if beside.is_none() {
         answer.findings.push(Finding::note(
-            "deck_not_surveyed",
+            Code::DeckNotSurveyed,
             "the deck beside this hole is not measured: it is taken as its highest point, and \
              the chance of a low flange is at least the one shown",
         ));
@@ -100,7 +101,7 @@ pub fn depth(r: &Readings) -> Worked {
     let mut findings = answer.findings.clone();
     if signal == Signal::Go {
         // Within the gauge's own noise "too deep" would cry wolf.
-        findings.retain(|f| f.code != "too_deep");
+        findings.retain(|f| f.code != Code::TooDeep);
     }
     Ok(Verdict {
         number: Some(length_figure(

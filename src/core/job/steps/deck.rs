@@ -21,6 +21,7 @@ use crate::job::verdict::report::{CylinderReport, Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::planning::deck::{DeckHole, DeckInput, DeckPlan, deck as deck_of};
 use crate::quantity::Length;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Finding, Level};
 
 /// Whether a bank may be decked.
@@ -240,7 +241,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
     let little = left_least.iter().any(|left| left.as_m() < least_m - TINY_M);
     if little {
         plan.findings.push(Finding::stop(
-            "little_flange_left",
+            Code::LittleFlangeLeft,
             "the cut leaves less of a flange than the limit asks for, its groove counted: do not \
              cut this deep",
         ));
@@ -248,7 +249,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
     let deep = plan.removal.as_m() > 2.0 * usual_m + TINY_M;
     if deep {
         plan.findings.push(Finding::look(
-            "deep_cut",
+            Code::DeepCut,
             "more than twice the cut planned: the pistons stand prouder by as much; work out \
              gasket and room to the head first",
         ));
@@ -260,7 +261,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
     };
     if may_stay_low {
         plan.findings.push(Finding::look(
-            "flange_may_stay_low",
+            Code::FlangeMayStayLow,
             "the chance that a flange is left low is greater than the one accepted: cut deeper, \
              or measure heights and deck again",
         ));
@@ -396,8 +397,9 @@ mod tests {
             job.entries.put(place, entry);
             plan(&job, 0)
         };
-        let codes =
-            |plan: &BankPlan| -> Vec<&str> { plan.plan.findings.iter().map(|f| f.code).collect() };
+        let codes = |plan: &BankPlan| -> Vec<&str> {
+            plan.plan.findings.iter().map(|f| f.code.id()).collect()
+        };
         let deep = with("0.1800").unwrap();
         assert!(!deep.cleans_up() && codes(&deep).contains(&"little_flange_left"));
         let twice = with("0.0120").unwrap();

@@ -21,6 +21,7 @@ use crate::planning::finish::{
     CrossHatch, Finish, FinishInput, Hatch, cross_hatch, finish as finish_of,
 };
 use crate::planning::groove::groove as groove_of;
+use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
 use crate::quantity::{Diameter, Length, Pressure};
 
@@ -346,7 +347,7 @@ pub fn finish(r: &Readings) -> Worked {
     };
     if signal == Signal::Go && is_tight == Some(true) {
         findings.push(Finding::stop(
-            "piston_tight",
+            Code::PistonTight,
             "the piston has less room in its bore than the sheet asks for: measure both again, \
              then hone or stop",
         ));

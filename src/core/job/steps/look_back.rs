@@ -13,6 +13,7 @@ use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{CylinderReport, StepReport};
 use crate::job::verdict::signal::{Signal, State};
 use crate::numerics::order::in_order;
+use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
 
 fn signal_of(steps: &[StepReport], id: StepId) -> Signal {
@@ -147,7 +148,7 @@ pub fn compare_returns(job: &Job, reports: &mut [CylinderReport]) {
         };
         if unusable {
             step.findings.push(Finding::look(
-                "returns_not_compared",
+                Code::ReturnsNotCompared,
                 "a pull of another hole cannot be read: whether this one springs back like the \
                  others is not known",
             ));
@@ -167,7 +168,7 @@ pub fn compare_returns(job: &Job, reports: &mut [CylinderReport]) {
         };
         if others.len() >= 2 && (mine_m - others[others.len() / 2]).abs() > 4.0 * u_m {
             step.findings.push(Finding::look(
-                "odd_return",
+                Code::OddReturn,
                 "springs back otherwise than the other holes: look for a chip or a burr under \
                  the flange",
             ));

@@ -17,6 +17,7 @@ use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::metrology::seat::{Pull, Seat, SeatInput, SeatVerdict, seat as seat_of};
+use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
 use crate::quantity::ties;
 use crate::quantity::{Length, Pressure};
@@ -82,7 +83,7 @@ pub fn warm_height(r: &Readings) -> Worked {
     };
     let findings = if apart_m > COCKED_M {
         vec![Finding::look(
-            "cocked",
+            Code::Cocked,
             "one clock stands far from the others: a reading is wrong by a turn of the \
              micrometer, or the sleeve is cocked. Measure again before pulling",
         )]
@@ -178,12 +179,12 @@ fn ask_seat(
 
 /// Whether a seat's readings say that one of them is wrong.
 fn is_below(seat: &Seat) -> bool {
-    seat.findings.iter().any(|f| f.code == "below_ledge")
+    seat.findings.iter().any(|f| f.code == Code::BelowLedge)
 }
 
 /// Whether a reading stands in the way of calling it home.
 fn is_odd(seat: &Seat) -> bool {
-    let odd = |f: &Finding| matches!(f.code, "height_moved" | "odd_return");
+    let odd = |f: &Finding| matches!(f.code, Code::HeightMoved | Code::OddReturn);
     seat.findings.iter().any(odd)
 }
 
@@ -240,7 +241,7 @@ pub fn pulls(r: &Readings) -> Worked {
         .all(|check| matches!(check.standing, Standing::Known(_)));
     if !all_known {
         verdict.findings.push(Finding::look(
-            "load_not_checked",
+            Code::LoadNotChecked,
             "ram, rod, ledge and flange are not all checked: enter what is missing, or keep to \
              your makers' limits",
         ));

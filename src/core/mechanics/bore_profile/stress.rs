@@ -17,6 +17,7 @@ use super::solve::{Solution, solve};
 use super::{BoreProfileInput, Joint, USUAL, height_change};
 use crate::mechanics::rings::Elastic;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Force, Length, Pressure};
 
@@ -139,7 +140,7 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
     let ring =
         PI * (usual.mesh.r[usual.mesh.flange].powi(2) - usual.mesh.r[usual.mesh.joint].powi(2));
     let mut findings = vec![Finding::note(
-        "sharp_corner",
+        Code::SharpCorner,
         "both corners are sharp here: their stress is that at the distance asked for, not the \
          peak in a fillet; it compares one sleeve with another",
     )];
@@ -148,7 +149,7 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
         .any(|[a, b]| (a.as_pa() - b.as_pa()).abs() > MESHES_AGREE * b.as_pa().abs().max(1e5))
     {
         findings.push(Finding::look(
-            "mesh_speaks",
+            Code::MeshSpeaks,
             "two meshes differ by more than a tenth at a corner: ask at a larger distance from it",
         ));
     }

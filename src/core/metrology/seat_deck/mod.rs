@@ -21,6 +21,7 @@ mod model;
 use super::{check_each, check_some};
 use crate::quantity::Length;
 use crate::quantity::bounds;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use model::Model;
 
@@ -160,7 +161,7 @@ fn findings(points_to: &PointsTo, sleeves: usize) -> Vec<Finding> {
         PointsTo::StandsOut(out) => {
             let names: Vec<String> = out.iter().map(|i| (i + 1).to_string()).collect();
             findings.push(Finding::look(
-                "stands_out",
+                Code::StandsOut,
                 format!(
                     "sleeve {} stands out: pull it again, then lift it and look for a chip or a \
                      burr under its flange",
@@ -169,14 +170,14 @@ fn findings(points_to: &PointsTo, sleeves: usize) -> Vec<Finding> {
             ));
         }
         PointsTo::AllAlike => findings.push(Finding::look(
-            "all_alike",
+            Code::AllAlike,
             "all sleeves read high alike: zero the depth gauge on a flat and look at one fillet, \
              whether the flange rides on it",
         )),
     }
     if sleeves == 1 {
         findings.push(Finding::note(
-            "one_reading",
+            Code::OneReading,
             "one sleeve alone proves little: what the gauge reads wrong cannot be told from a gap. \
              Measure it again with another gauge, or zeroed anew",
         ));

@@ -14,6 +14,7 @@
 mod search;
 
 use crate::metrology::check_count;
+use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Length, bounds};
 use search::{Limits, Search, Solved};
@@ -177,7 +178,7 @@ impl HeightsInput<'_> {
         let mut findings = Vec::new();
         if solved.excess > 0 {
             findings.push(Finding::stop(
-                "no_plan",
+                Code::NoPlan,
                 format!(
                     "no plan keeps every limit: {} stands in the way, by {} mm at least. Get other \
                      shims or sleeves, or ask whether the ledges may be cut",
