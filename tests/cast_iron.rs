@@ -1,0 +1,25 @@
+//! Cast iron in the cold: a published table against the band of the catalogue.
+
+use coldseat_core::materials::{Material, MaterialId};
+use coldseat_core::quantity::Temperature;
+use coldseat_tests::Ledger;
+
+/// A published piping table lies 8 to 14 % under the model of gray and pearlitic
+/// ductile iron (physics.md, Materials): the band reaches down to it.
+#[test]
+fn the_piping_table_of_cast_iron_lies_in_the_low_end_of_the_band() {
+    let mut ledger = Ledger::read(include_str!("sources/piping.json"));
+    ledger.answer("cast_iron.pipe.", |row| {
+        let f = Temperature::from_f;
+        let cold = f(row.after("cast_iron.pipe."));
+        for id in [MaterialId::GrayIron, MaterialId::DuctileIronPearlitic] {
+            let iron = Material::catalogue(id);
+            let model = 1200.0 * (iron.strain(f(0.0)) - iron.strain(cold));
+            let under = 1.0 - row.value() / model;
+            assert!((0.075..=0.145).contains(&under), "{}: {under}", row.id);
+            let [less, _] = iron.expansion_band();
+            row.check_share((1.0 - less) * model, 0.06);
+        }
+    });
+    ledger.close();
+}
