@@ -18,6 +18,8 @@
 //! | chill shrink | [`thermal::contraction`] |
 //! | chill, nitrogen | [`thermal::chill`] |
 //! | cold drop, grip, climb | [`thermal::cold_drop`], its band [`thermal::drop_band`] |
+//! | be home within | [`thermal::drop_odds`] |
+//! | dry ice, freezer, oven | [`thermal::soak`] |
 //! | heat path of a fine hone | [`thermal::joint`] |
 //! | oxygen in the room | [`thermal::oxygen`] |
 //! | press fit, close-in, slip force | [`mechanics::rings`] |
@@ -33,7 +35,8 @@
 //! | passes and cutter setting | [`planning::bore`] |
 //! | counterbore depth, stand-proud | [`planning::counterbore`] |
 //! | chance that any flange stays low | [`planning::counterbore::any_low`], of a job [`job::all_low`] |
-//! | deck cut | [`planning::deck`] |
+//! | deck cut | [`planning::deck`], what it makes of other sizes [`planning::after_deck`] |
+//! | heights of sleeves that stay proud | [`planning::heights`] |
 //! | fire-ring groove | [`planning::groove`] |
 //! | wall, web, flats | [`planning::web`] |
 //! | pairing sleeves with bores | [`planning::pairing`] |

@@ -41,7 +41,7 @@ const PEARLITIC_SHRINK: Property = Property {
     flag: Flag::Estimate,
     source: "mean expansions of EN 1561 annexes (from memory, 0.183 %), room-temperature charts \
              (read, 0.165 to 0.17 %) and a published piping table of cast iron from 0 to -200 F \
-             (reprinted, secondary), which lies 8 to 14 % lower: measure a cold diameter of your own",
+             (reprinted, secondary), which lies 6 to 12 % lower: measure a cold diameter of your own",
 };
 
 const FE_CP: &[(f64, f64)] = &[
