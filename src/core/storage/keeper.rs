@@ -214,10 +214,12 @@ impl Keeper {
         self.known.insert(name.to_owned(), mark(content));
     }
 
-    /// Both stores have what the durable one has.
+    /// Both stores have what the durable one has, and that is all there is: what
+    /// waits was made without it and is part of it.
     pub fn lies_in_both(&mut self, name: &str) {
         self.owed.remove(name);
-        if !self.pending.contains_key(name) && self.states.contains_key(name) {
+        self.pending.remove(name);
+        if self.states.contains_key(name) {
             self.set_state(name, Keeping::Both);
         }
     }
