@@ -59,10 +59,13 @@ impl Spread {
                     answers.push((drawn[i] + SOFT_S).ln());
                 }
             }
-            // Too few that ever touch: then the shortest of them is all there is.
-            if !answers.is_empty() {
-                *surface = Surface::fit(&inputs, &answers).ok();
-            }
+            *surface = match Surface::fit(&inputs, &answers) {
+                Ok(fitted) => Some(fitted),
+                // Most of them take no end: so do the middle and the late end, and
+                // the short point is looked for among all draws.
+                Err(_) if *never > 0.5 => None,
+                Err(none) => return Err(none),
+            };
         }
         let taken = even_points(Cause::ALL.len(), TAKEN, 2)
             .iter()
