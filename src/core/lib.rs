@@ -7,10 +7,11 @@
 //! right; a test holds them to it.
 //!
 //! ```text
-//! quantity <- numerics <- materials <- thermal   <- planning <- job <- document <- storage
+//! quantity <- numerics <- materials <- thermal   <- planning <- job <- document <- storage <- ask
 //!                                      mechanics                     evaluator
 //!                                      metrology
 //! ```
+//! [`ask`] is the door of the page: what it shows it takes from there.
 //!
 //! # Find a formula by its trade name
 //! | trade | where |
@@ -30,7 +31,8 @@
 //! | out-of-round, taper | [`metrology::form`] |
 //! | fit at 20 C and its gauges | [`metrology::fit`] |
 //! | seat, gap, pulls | [`metrology::seat`] |
-//! | all sleeves of a deck judged together | [`metrology::seat_deck`] |
+//! | all sleeves of a deck judged together | [`metrology::seat_deck`], of a job [`job::steps::together`] |
+//! | a step's verdict | [`job::steps`], by its name |
 //! | the shop's own scatter | [`metrology::scatter`] |
 //! | passes and cutter setting | [`planning::bore`] |
 //! | counterbore depth, stand-proud | [`planning::counterbore`] |

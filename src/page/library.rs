@@ -131,7 +131,7 @@ fn elsewhere(here: &[String]) -> Vec<Listed> {
     rows.into_iter()
         .map(|(id, row)| Listed {
             id,
-            row,
+            row: row.without_its_green(),
             newer: false,
         })
         .collect()

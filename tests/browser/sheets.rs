@@ -39,7 +39,9 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     page.says("Not all is checked yet").await?;
     for none in ["Deck to the next lower step", "Fire ring height"] {
         let label = format!("This block has none: {none}");
-        page.tap(Role::Button, containing(&label)).await?;
+        let button = page.find(Role::Button, containing(&label)).await?;
+        button.bring_up().await?;
+        button.tap().await?;
     }
     page.says("This sleeve goes into this block").await?;
     // A ledge of 0.045 in, where 0.060 are wanted, is no go.

@@ -10,7 +10,7 @@ use crate::job::steps::drop_case::{DropCase, DropSheet, DropVerdict, case_of, ve
 use crate::job::verdict::{CylinderReport, Signal};
 use crate::quantity::{Length, Seconds};
 use crate::thermal::drop_band::{DropBand, cold_drop_band};
-use crate::thermal::drop_odds::{DropOdds, HomeVerdict, NEEDED};
+use crate::thermal::drop_odds::{DropOdds, HomeVerdict};
 
 /// Carry of a job that has none yet: told as assumed.
 const USUAL_CARRY: Seconds = Seconds::from_s(8.0);
@@ -35,7 +35,7 @@ impl DropView {
     /// time the shop needs, and no `go` over a doubt.
     #[must_use]
     pub fn by_time(&self, odds: &DropOdds) -> (Signal, HomeVerdict) {
-        let time = odds.verdict(NEEDED);
+        let time = odds.verdict(self.case.needed);
         let signal = match time {
             HomeVerdict::Go => self.signal,
             HomeVerdict::Look => self.signal.max(Signal::Look),

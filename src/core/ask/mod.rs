@@ -168,7 +168,6 @@ pub use crate::thermal::drop_odds::Cause;
 pub use crate::thermal::drop_odds::DRAWS;
 pub use crate::thermal::drop_odds::DropOdds;
 pub use crate::thermal::drop_odds::HomeVerdict;
-pub use crate::thermal::drop_odds::NEEDED;
 pub use crate::thermal::drop_odds::OddsRun;
 pub use crate::thermal::oxygen::FRESH;
 pub use crate::thermal::oxygen::LIMIT;

@@ -3,7 +3,7 @@
 //! An envelope (kind, version, app, created, changed, checksum) round a body.
 //! Every number keeps its typed text and unit, digit for digit, and the time
 //! it was typed. What this version does not know is kept and written back.
-//! There is one way in, [`restore`]; it never panics and never drops a thing
+//! There is one way in, [`fn@restore`]; it never panics and never drops a thing
 //! without saying so. A shipped version's format is frozen: see
 //! `tests/golden`.
 

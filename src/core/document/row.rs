@@ -33,6 +33,8 @@ pub struct Row {
     pub binned: Option<Millis>,
     /// Whether it is an engine sheet.
     pub sheet: bool,
+    /// Values typed differently on two devices, none of which was chosen.
+    pub disputed: u64,
     /// State of each cylinder.
     pub cylinders: Vec<State>,
 }
@@ -52,8 +54,23 @@ impl Row {
             changed: document.changed,
             binned: document.binned,
             sheet: job.sheet,
+            disputed: job.ledger.disputed(&job.entries).len() as u64,
             cylinders: assess(job).into_iter().map(|r| r.state).collect(),
         })
+    }
+
+    /// What of it can be shown where the job itself is not at hand: a row that
+    /// another version made tells what is there, but its green is not taken over.
+    #[must_use]
+    pub fn without_its_green(mut self) -> Self {
+        if !self.is_current() {
+            for state in &mut self.cylinders {
+                if *state == State::Seated {
+                    *state = State::Look;
+                }
+            }
+        }
+        self
     }
 
     /// Whether this version of the program made it.
@@ -84,6 +101,10 @@ impl Row {
                 State::InWork(done, all) => bytes.extend([5, done, all]),
                 State::Marked => bytes.push(6),
             }
+        }
+        // Rows of the first version have none.
+        if self.disputed > 0 {
+            put_number(&mut bytes, self.disputed);
         }
         bytes
     }
@@ -121,6 +142,11 @@ impl Row {
             };
             cylinders.push(state);
         }
+        let disputed = if rest.is_empty() {
+            0
+        } else {
+            take_number(rest)?
+        };
         let [app, name, customer, engine] = texts;
         rest.is_empty().then_some(Self {
             app,
@@ -130,6 +156,7 @@ impl Row {
             changed,
             binned,
             sheet,
+            disputed,
             cylinders,
         })
     }
@@ -164,6 +191,24 @@ mod tests {
         for end in 0..bytes.len() {
             assert_eq!(Row::from_bytes(&bytes[..end]), None);
         }
+    }
+
+    #[test]
+    fn a_row_of_another_version_is_listed_and_not_green() {
+        let mut row = Row {
+            app: "0.0.9".to_owned(),
+            cylinders: vec![State::Seated, State::Stop],
+            ..Row::default()
+        };
+        let read = Row::from_bytes(&row.bytes()).unwrap();
+        assert_eq!(
+            read.without_its_green().cylinders,
+            [State::Look, State::Stop]
+        );
+        env!("CARGO_PKG_VERSION").clone_into(&mut row.app);
+        row.disputed = 3;
+        let read = Row::from_bytes(&row.bytes()).unwrap();
+        assert_eq!(read.without_its_green(), row);
     }
 
     #[test]

@@ -143,6 +143,8 @@ pub const GAS_CONDUCTIVITY: Bound = above(0.0, 1.0, "W/m/K");
 pub const JUMP: Bound = closed(0.0, 1e-4, "m");
 /// Time from bath to bore.
 pub const CARRY: Bound = closed(0.0, 3600.0, "s");
+/// Time a shop needs from a sleeve's entering to its being home.
+pub const HOME_NEEDED: Bound = closed(0.5, 120.0, "s");
 /// Heat-transfer coefficient to air.
 pub const AIR: Bound = closed(0.0, 1e4, "W/m2/K");
 /// Heat-transfer coefficient of something a part soaks in.

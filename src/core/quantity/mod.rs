@@ -1,7 +1,7 @@
 //! Quantities of the trade as types: a diameter is not a radius, a
 //! temperature is not a temperature difference, an interference is not a
 //! clearance. Each holds one `f64` in the coherent SI unit; [`parse`] and
-//! [`format`] are the only places where units convert from and to text.
+//! [`mod@format`] are the only places where units convert from and to text.
 //!
 //! Constructors do not check: a quantity may be any real number. Ranges are
 //! declared once in [`bounds`] and checked where a value comes in.

@@ -136,7 +136,7 @@ pub fn write(shelf: &dyn Shelf, next: &Next) -> Result<(), StoreFault> {
 /// Writes a slot as it stands, where it is newer than what is there.
 ///
 /// # Errors
-/// As [`write`].
+/// As [`fn@write`].
 pub fn write_newer(shelf: &dyn Shelf, name: &str, content: &str) -> Result<(), StoreFault> {
     let Some(sequence) = peek_slot(content).map(|peek| peek.sequence) else {
         return Ok(());

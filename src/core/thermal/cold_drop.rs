@@ -8,7 +8,7 @@
 //! clearance is zero; from then on a joint of 15 kW/m2K.
 //!
 //! Assumed: no help from the deck, no axial flow, free rings. A sleeve that
-//! leans or carries frost is solved in sectors ([`super::lean_model`]): its
+//! leans or carries frost is solved in sectors (`lean_model`): its
 //! colder side bends it, and first contact comes at half the concentric grip.
 //! The answer is far more sensitive than its data: 1 um of bore moves the grip
 //! time by 1.7 %, the contraction's band by 10 to 13 %. Never show a grip time

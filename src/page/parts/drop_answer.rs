@@ -8,7 +8,7 @@ use crate::parts::verdict::{big, verdict};
 use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
 use coldseat_core::ask::{
-    DropAnswer, DropOdds, DropVerdict, DropView, Field, NEEDED, Seconds, Signal, UnitSystem,
+    DropAnswer, DropOdds, DropVerdict, DropView, Field, Seconds, Signal, UnitSystem,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -33,7 +33,7 @@ fn judged(view: &DropView, home: &Home) -> AnyView {
             let within = seconds(odds.home_within.as_s());
             verdict(
                 signal,
-                t::home_words(time, &within, &seconds(NEEDED.as_s())),
+                t::home_words(time, &within, &seconds(view.case.needed.as_s())),
             )
         }
         Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),

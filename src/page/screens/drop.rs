@@ -30,6 +30,7 @@ fn reach(field: Field, units: UnitSystem) -> Option<Reach> {
         Field::DropFit => (Reach(0.0, 0.004, 0.0001), Reach(0.0, 0.1, 0.002)),
         Field::DropBlockWall => (Reach(0.1, 1.0, 0.01), Reach(2.5, 25.0, 0.25)),
         Field::DropCarry => (Reach(0.0, 40.0, 1.0), Reach(0.0, 40.0, 1.0)),
+        Field::DropHome => (Reach(1.0, 20.0, 0.5), Reach(1.0, 20.0, 0.5)),
         _ => return None,
     };
     Some(match units {
@@ -104,7 +105,12 @@ pub fn DropScreen() -> impl IntoView {
         group(
             state,
             units,
-            &[Field::DropBlockWall, Field::DropCarry, Field::DropRoom],
+            &[
+                Field::DropBlockWall,
+                Field::DropCarry,
+                Field::DropHome,
+                Field::DropRoom,
+            ],
         )
     };
     let unit_options = [UnitSystem::Inch, UnitSystem::Metric]

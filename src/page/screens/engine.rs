@@ -97,6 +97,7 @@ const LIMITS: [(&str, &[Field]); 4] = [
             Field::RoundStop,
             Field::BoreForm,
             Field::EntryLeast,
+            Field::HomeNeeded,
             Field::HoneLeave,
             Field::ApartMost,
         ],

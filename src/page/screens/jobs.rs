@@ -33,7 +33,7 @@ pub fn JobsScreen() -> impl IntoView {
                     row.name,
                     about(row),
                     browser::date(row.changed),
-                    t::tally(&row.cylinders)
+                    t::tally(&row.cylinders, row.disputed)
                 )
                 .to_lowercase()
             };
@@ -221,7 +221,7 @@ fn line(listed: Listed) -> AnyView {
         job.name
     };
     let rings: Vec<AnyView> = job.cylinders.iter().map(|c| bore(*c)).collect();
-    let tally = t::tally(&job.cylinders);
+    let tally = t::tally(&job.cylinders, job.disputed);
     let newer = listed
         .newer
         .then(|| view! { <span class="job-newer">{t::NEWER}</span> });

@@ -27,6 +27,7 @@ const LIMITS: &[Field] = &[
     Field::CommonThickness,
     Field::CommonDepth,
     Field::PriorHome,
+    Field::HomeNeeded,
     Field::HoneRate,
 ];
 

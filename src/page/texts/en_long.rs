@@ -406,7 +406,7 @@ pub const CUT_TOO_SMALL: &str =
 
 /// The states of a job's cylinders, counted.
 #[must_use]
-pub fn tally(cylinders: &[State]) -> String {
+pub fn tally(cylinders: &[State], disputed: u64) -> String {
     let count = |wanted: fn(&State) -> bool| cylinders.iter().filter(|s| wanted(s)).count();
     let total = cylinders.len() - count(|s| *s == State::LeftOut);
     let mut text = format!("{} of {total} seated", count(|s| *s == State::Seated));
@@ -417,6 +417,9 @@ pub fn tally(cylinders: &[State]) -> String {
     let looks = count(|s| *s == State::Look);
     if looks > 0 {
         text = format!("{text}, {looks} look");
+    }
+    if disputed > 0 {
+        text = format!("{text}, {disputed} to choose: two devices differ");
     }
     text
 }

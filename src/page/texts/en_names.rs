@@ -302,6 +302,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::BoreD => "Block bore (diameter)",
         Field::BlockTemperature => "Block temperature",
         Field::Carry | Field::DropCarry => "Carry time, bath to bore",
+        Field::HomeNeeded | Field::DropHome => "Time you need, entering to home",
         Field::WarmHeight => "Height above the deck, warm",
         Field::PullGauge => "Gauge pressure",
         Field::PullLoaded => "Height loaded",

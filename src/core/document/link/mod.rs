@@ -5,7 +5,7 @@
 //! (RFC 4648, section 5). The body is a compact binary: which fields are other
 //! than usual as bits (version 1: which are there), their numbers as whole counts
 //! of the last digit typed, so that what was typed comes back digit for digit.
-//! What the bytes stand for is frozen in [`tables`]; `tests/golden/links` holds
+//! What the bytes stand for is frozen in `tables`; `tests/golden/links` holds
 //! links of every shipped version.
 //!
 //! A link is hostile: its length is bounded before it is decoded, every read is

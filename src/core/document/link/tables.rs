@@ -94,6 +94,7 @@ pub(super) const ENGINE: &[&str] = &[
     "common_thickness",
     "common_depth",
     "prior_home",
+    "home_needed",
 ];
 
 /// Fields of the cold drop, by their bit.
@@ -105,6 +106,7 @@ pub(super) const DROP: &[&str] = &[
     "drop_block_wall",
     "drop_carry",
     "drop_room",
+    "drop_home",
 ];
 
 /// Readings of a cylinder that its floor sheet needs, by their bit: the

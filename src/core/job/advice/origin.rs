@@ -271,7 +271,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
     let now = grip(sheet)?;
     let inputs = FIELDS
         .iter()
-        .filter(|f| f.scope == Scope::Drop)
+        .filter(|f| f.scope == Scope::Drop && f.field != Field::DropHome)
         .filter_map(|spec| {
             let field = spec.field;
             let si = sheet.si(field)?;

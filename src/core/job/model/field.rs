@@ -435,4 +435,9 @@ fields! {
     /// Share of the shop's sleeves that are home when they have stopped. From
     /// memory, until the shop's own jobs tell.
     PriorHome "prior_home" Engine Plain ONE, bounds::PRIOR_HOME, FREE, preset("0.95", "0.95");
+    /// Seconds the shop needs from the sleeve's entering to its being home. From
+    /// memory, the shop's to change.
+    HomeNeeded "home_needed" Engine Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
+    /// The same of the cold drop without a job.
+    DropHome "drop_home" Drop Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
 }

@@ -296,6 +296,7 @@ pub const STEPS: &[StepSpec] = &[
             BlockWall,
             RoomTemperature,
             EntryLeast,
+            HomeNeeded,
             GaugeSleeve,
             GaugeBore,
             NominalOd,

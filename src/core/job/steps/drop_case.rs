@@ -53,6 +53,8 @@ pub struct DropCase {
     pub u_contraction: Option<f64>,
     /// Whether the carry was timed.
     pub carry_timed: bool,
+    /// What the shop needs from entering to home.
+    pub needed: Seconds,
 }
 
 impl DropCase {
@@ -111,7 +113,10 @@ impl DropSheet {
                 }
                 Checked::Empty | Checked::NotHere => match preset_si(field, self.units) {
                     Some(usual) => {
-                        assumed.push(field);
+                        // What the shop needs is its wish, nothing measured.
+                        if field != Field::DropHome {
+                            assumed.push(field);
+                        }
                         Ok(usual)
                     }
                     None => Err(Lack::Missing(Missing {
@@ -132,6 +137,7 @@ impl DropSheet {
             number(Field::DropBlockWall),
             number(Field::DropCarry),
             number(Field::DropRoom),
+            number(Field::DropHome),
         ];
         let [
             Some(od_m),
@@ -141,6 +147,7 @@ impl DropSheet {
             Some(block_wall_m),
             Some(carry_s),
             Some(room_k),
+            Some(needed_s),
         ] = all
         else {
             return Err(lacks);
@@ -172,6 +179,7 @@ impl DropSheet {
             u_fit: Length::from_m(u_sleeve_m.hypot(u_bore_m)),
             u_contraction: None,
             carry_timed: false,
+            needed: Seconds::from_s(needed_s),
             assumed,
             questioned,
         })
@@ -201,6 +209,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
         lacks.take(r.engine(Field::RoomTemperature)),
         lacks.take(r.engine(Field::GaugeSleeve)),
         lacks.take(r.engine(Field::GaugeBore)),
+        lacks.take(r.engine(Field::HomeNeeded)),
     ];
     let (Some(engine), Some(sleeve_material), Some(own_carry), Some(shrink)) =
         (engine, sleeve_material, own_carry, shrink)
@@ -218,6 +227,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
         Some(room_k),
         Some(u_sleeve_m),
         Some(u_bore_m),
+        Some(needed_s),
     ] = all
     else {
         return Err(lacks);
@@ -253,6 +263,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
             .filter(|m| *m > 0.0)
             .map(|shrink_m| core::f64::consts::SQRT_2 * u_sleeve_m / shrink_m),
         carry_timed: assumed.is_empty(),
+        needed: Seconds::from_s(needed_s),
         assumed,
         questioned: Vec::new(),
     })

@@ -38,9 +38,6 @@ pub const DRAWING: Resolution = Resolution {
 };
 /// Draws of a band.
 pub const DRAWS: usize = 300;
-/// Time from entering to home that a shop needs unless it says otherwise (from
-/// memory).
-pub const NEEDED: Seconds = Seconds::from_s(5.0);
 /// Most frost on a sleeve that was not wiped at the bore (order of magnitude:
 /// 0.2 to 1 g/m2 in 10 s of carry, 50 to 150 kg/m3).
 pub const FROST_MOST: Length = Length::from_um(15.0);
