@@ -55,8 +55,12 @@ pub fn look_back(steps: &mut [StepReport]) {
         (StepId::WarmHeight, StepId::Seat),
         (StepId::Pull, StepId::Seat),
     ] {
-        let unusable = |s: &StepReport| s.id == later && !s.unusable.is_empty();
-        if steps.iter().any(unusable) {
+        // Of its own readings, or of another sleeve of its deck.
+        let unread = |s: &StepReport| {
+            let held = matches!(s.next, Next::Mend(_) | Next::Refused);
+            s.id == later && (held || !s.unusable.is_empty())
+        };
+        if steps.iter().any(unread) {
             demote(steps, earlier, Next::First(later));
         }
     }
