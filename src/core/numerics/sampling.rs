@@ -49,7 +49,10 @@ pub fn latin_hypercube(inputs: &[Uncertain], samples: usize, seed: u64) -> Vec<V
     let mut rows = vec![vec![0.0; inputs.len()]; samples];
     let mut slices: Vec<usize> = (0..samples).collect();
     for (k, input) in inputs.iter().enumerate() {
-        random.shuffle(&mut slices);
+        // In whole numbers of one width: a browser's are half as wide as the host's.
+        for at in 1..slices.len() {
+            slices.swap(at, random.u64(..=at as u64) as usize);
+        }
         for (row, &slice) in rows.iter_mut().zip(&slices) {
             let p = (slice as f64 + random.f64()) / samples as f64;
             let z = match input.law {

@@ -10,6 +10,7 @@
 //! (1 in = 25.4 mm, 1 lb = 0.45359237 kg) and standard gravity 9.80665 m/s2,
 //! all exact (NIST SP 811, appendix B).
 
+pub mod about;
 pub mod bounds;
 pub mod code;
 pub mod format;

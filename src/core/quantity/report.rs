@@ -1,6 +1,7 @@
 //! What a calculation says beside its numbers: a [`Fault`] where an input
 //! cannot be used, a [`Finding`] where it can but something wants a look.
 
+use super::about::{About, about};
 use super::bounds::Bound;
 use super::code::Code;
 
@@ -21,6 +22,12 @@ impl Fault {
             field: field.into(),
             message: message.into(),
         }
+    }
+
+    /// What to look at, by the field's name.
+    #[must_use]
+    pub fn about(&self) -> About {
+        about(&self.field)
     }
 
     /// A value outside its range.

@@ -2,7 +2,7 @@
 
 use super::en;
 use crate::show::length;
-use coldseat_core::ask::{Code, Fault, Finding, Length, Signal, StepId, UnitSystem};
+use coldseat_core::ask::{About, Code, Fault, Finding, Length, Signal, StepId, UnitSystem};
 
 /// How to take the readings of a step.
 #[must_use]
@@ -345,31 +345,28 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
 /// metres and for the log.
 #[must_use]
 pub fn fault(fault: &Fault) -> String {
-    let has = |part: &str| fault.field.contains(part);
-    let which = if has("low") {
-        "the low spots of the deck: survey them, the highest point is 0"
-    } else if has("clean_up") {
-        "the clean-up cut"
-    } else if has("pulls") || has("gauge") {
-        "the pulls"
-    } else if has("depth") {
-        "the counterbore depth"
-    } else if has("thickness") || has("flange") {
-        "the flange thickness"
-    } else if has("height") || has("proud") {
-        "the heights"
-    } else if has("inner") || has("wall") {
-        "the inside of the sleeve or its wall: it must be smaller than the outside"
-    } else if has("temperature") || has("_k") {
-        "the temperatures"
-    } else if has("carry") {
-        "the carry time"
-    } else if has("bore") || has("outer") || has("_d_m") {
-        "the diameters: sleeve, bore and block do not go together"
-    } else if has("length") || has("pitch") {
-        "lengths of sleeve and block"
-    } else {
-        "a number of this step or of the engine is missing or outside what can be worked out"
+    let which = match fault.about() {
+        About::Deck => "the low spots of the deck: survey them, the highest point is 0",
+        About::CleanUp => "the clean-up cut",
+        About::Cut => "the deck cut",
+        About::Pulls => "the pulls",
+        About::Depth => "the counterbore depth",
+        About::Thickness => "the flange thickness and the shim",
+        About::Heights => "the heights",
+        About::Wall => "the inside of the sleeve or its wall: it must be smaller than the outside",
+        About::Temperatures => "the temperatures",
+        About::Times => "the times, the carry first",
+        About::Diameters => "the diameters: sleeve, bore and block do not go together",
+        About::Lengths => "lengths of sleeve and block",
+        About::Gauges => "what the gauges are good for",
+        About::Limits => "the limits and how sure you want to be",
+        About::Loads => "gas, clamp and ram",
+        About::Tools => "hone and boring bar",
+        About::Materials => "the materials, the surfaces and the room",
+        About::Costs => "nitrogen and prices",
+        About::Other => {
+            "a number of this step or of the engine is missing or outside what can be worked out"
+        }
     };
     format!("Cannot be worked out as it stands. Look at {which}.")
 }

@@ -305,21 +305,14 @@ pub fn climb_ceiling(job: &Job) -> Result<Length, Lack> {
 /// The field a fault of the calculation is shown at.
 #[must_use]
 pub fn field_of(fault: &Fault) -> Field {
-    let has = |part: &str| fault.field.contains(part);
-    if has("inner") {
-        Field::DropWall
-    } else if has("length") {
-        Field::DropLength
-    } else if has("block_outer") || has("block.outer") {
-        Field::DropBlockWall
-    } else if has("bore") {
-        Field::DropFit
-    } else if has("carry") {
-        Field::DropCarry
-    } else if has("room") || has("block_k") || has("bath") {
-        Field::DropRoom
-    } else {
-        Field::DropOd
+    match fault.field.as_str() {
+        "sleeve.inner_d_m" => Field::DropWall,
+        "sleeve.length_m" => Field::DropLength,
+        "block.outer_d_m" | "block" => Field::DropBlockWall,
+        "block.bore_d_m" => Field::DropFit,
+        "carry_s" => Field::DropCarry,
+        "bath_k" | "room_k" | "block_k" => Field::DropRoom,
+        _ => Field::DropOd,
     }
 }
 
