@@ -3,25 +3,14 @@
 
 use coldseat_core::quantity::about::About;
 use coldseat_core::quantity::report::Fault;
+use coldseat_tests::{files, root};
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
 
 /// Where faults are made that a person may come to see.
 const FOLDERS: [&str; 5] = ["thermal", "mechanics", "metrology", "planning", "job"];
 /// What a field's name is given to.
 const CALLS: [&str; 4] = [".check(", "Fault::new(", "out_of_range(", ".at("];
-
-fn files(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            files(&path, found);
-        } else if path.extension().is_some_and(|e| e == "rs") {
-            found.push(path);
-        }
-    }
-}
 
 /// The names in quotes that directly follow a call.
 fn names(text: &str, found: &mut BTreeSet<String>) {
@@ -39,10 +28,10 @@ fn names(text: &str, found: &mut BTreeSet<String>) {
 
 #[test]
 fn every_fault_is_about_something_that_can_be_said() {
-    let core = Path::new(env!("CARGO_MANIFEST_DIR")).join("../src/core");
+    let core = root().join("src/core");
     let mut paths = Vec::new();
     for folder in FOLDERS {
-        files(&core.join(folder), &mut paths);
+        paths.extend(files(&core.join(folder), ".rs"));
     }
     let mut found = BTreeSet::new();
     for path in paths {

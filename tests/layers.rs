@@ -1,6 +1,7 @@
 //! The order of the layers, the size of the files, and what must not be in
 //! them. A leak is told by name.
 
+use coldseat_tests::{files, root};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -18,26 +19,8 @@ const STEPS: &[&[&str]] = &[
     &["ask", "evaluator"],
 ];
 
-fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
-}
-
-fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
-    for entry in fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            if !path.ends_with("target") {
-                files(&path, ending, found);
-            }
-        } else if path.to_string_lossy().ends_with(ending) {
-            found.push(path);
-        }
-    }
-}
-
 fn sources(folder: &str) -> Vec<(PathBuf, String)> {
-    let mut found = Vec::new();
-    files(&root().join(folder), ".rs", &mut found);
+    let found = files(&root().join(folder), ".rs");
     assert!(!found.is_empty(), "nothing in {folder}");
     found
         .into_iter()
@@ -279,7 +262,7 @@ fn files_stay_short() {
     for folder in ["src", "tests", "style"] {
         for ending in [".rs", ".css", ".js"] {
             let mut found = Vec::new();
-            files(&root().join(folder), ending, &mut found);
+            found.extend(files(&root().join(folder), ending));
             for path in found {
                 let lines = fs::read_to_string(&path).expect("text").lines().count();
                 if lines > 500 {

@@ -2,9 +2,9 @@
 //! the words that do that are read for in the core, and the few places where
 //! they are right stand in `lenient.txt` with their reason.
 
+use coldseat_tests::{files, root};
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
 
 /// What makes something of nothing.
 const WORDS: [&str; 3] = ["unwrap_or", "map_or", ".ok()"];
@@ -19,21 +19,6 @@ const FOLDERS: [&str; 8] = [
     "numerics",
     "materials",
 ];
-
-fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
-}
-
-fn files(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            files(&path, found);
-        } else if path.extension().is_some_and(|e| e == "rs") {
-            found.push(path);
-        }
-    }
-}
 
 /// How often a file makes something of nothing, its tests and comments aside.
 fn lenient(text: &str) -> usize {
@@ -58,7 +43,7 @@ fn nothing_is_made_of_a_reading_or_a_search_that_failed() {
     }
     let mut found = Vec::new();
     for folder in FOLDERS {
-        files(&root().join("src/core").join(folder), &mut found);
+        found.extend(files(&root().join("src/core").join(folder), ".rs"));
     }
     let mut wrong = Vec::new();
     for path in found {

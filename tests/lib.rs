@@ -2,6 +2,35 @@
 //! ledger that every row of them must appear in.
 
 use serde_json::Value;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// The checkout.
+#[must_use]
+pub fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+/// All files under a folder whose names end so, what is built aside.
+///
+/// # Panics
+/// Where the folder cannot be read.
+#[must_use]
+pub fn files(folder: &Path, ending: &str) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    let entries = fs::read_dir(folder).unwrap_or_else(|e| panic!("{}: {e}", folder.display()));
+    for entry in entries.flatten() {
+        let path = entry.path();
+        if path.is_dir() {
+            if !path.ends_with("target") {
+                found.extend(files(&path, ending));
+            }
+        } else if path.to_string_lossy().ends_with(ending) {
+            found.push(path);
+        }
+    }
+    found
+}
 
 /// One published value.
 #[derive(Clone, Debug)]

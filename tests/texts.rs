@@ -6,6 +6,7 @@
 //! between tags and quoted words between tags are text too. Names of classes
 //! (known from the style sheets) and what the platform itself names are not.
 
+use coldseat_tests::{files, root};
 use proc_macro2::{Delimiter, TokenStream, TokenTree};
 use std::collections::BTreeSet;
 use std::fs;
@@ -32,25 +33,9 @@ const PLATFORM: &[&str] = &[
     "Coldseat",
 ];
 
-fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
-}
-
-fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
-    for entry in fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            files(&path, ending, found);
-        } else if path.to_string_lossy().ends_with(ending) {
-            found.push(path);
-        }
-    }
-}
-
 /// Names of classes in the style sheets.
 fn classes() -> BTreeSet<String> {
-    let mut sheets = Vec::new();
-    files(&root().join("style"), ".css", &mut sheets);
+    let sheets = files(&root().join("style"), ".css");
     let mut names = BTreeSet::new();
     for sheet in sheets {
         let text = fs::read_to_string(sheet).expect("text");
@@ -218,8 +203,7 @@ fn texts_in(source: &str, classes: &BTreeSet<String>) -> Vec<String> {
 #[test]
 fn no_text_stands_outside_the_table() {
     let classes = classes();
-    let mut sources = Vec::new();
-    files(&root().join("src/page"), ".rs", &mut sources);
+    let sources = files(&root().join("src/page"), ".rs");
     assert!(sources.len() > 40);
     let mut found = Vec::new();
     for path in sources {

@@ -11,51 +11,9 @@ use coldseat_core::job::{Entry, Field, Place};
 use coldseat_core::quantity::parse::Unit;
 use serde_json::json;
 
-const READING: &str = "Counterbore depth: 12 o'clock";
+use crate::desk::{READING, demo, file, keep_files, saved};
+
 const PLACE: Place = Place::of_cylinder(1, Field::CounterboreDepth, 0);
-
-async fn demo(page: &Page) -> Result<String> {
-    page.tap(Role::Button, containing("Demo 1")).await?;
-    page.find(Role::Link, containing("Cylinder 3")).await?;
-    saved(page).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default();
-    Ok(address.split('/').nth(2).context("a key")?.to_owned())
-}
-
-async fn saved(page: &Page) -> Result<()> {
-    page.until("saved", async || {
-        let script = "return document.querySelector('.keeping').innerText";
-        Ok((page.script(script, vec![]).await? == "saved").then_some(()))
-    })
-    .await
-}
-
-/// Keeps what the page saves as files, for the test to look into.
-async fn keep_files(page: &Page) -> Result<()> {
-    let script = "window.handed = [];
-        const make = URL.createObjectURL;
-        URL.createObjectURL = (blob) => { window.handed.push(blob); return make(blob); };
-        HTMLAnchorElement.prototype.click = function () { window.named = this.download; };";
-    page.script(script, vec![]).await?;
-    Ok(())
-}
-
-async fn file(page: &Page) -> Result<(String, String)> {
-    page.until("a file", async || {
-        let there = page
-            .script("return window.handed.length > 0", vec![])
-            .await?;
-        Ok((there == json!(true)).then_some(()))
-    })
-    .await?;
-    let text = page
-        .script_awaiting("return await window.handed.shift().text()")
-        .await?;
-    let name = page.script("return window.named", vec![]).await?;
-    let own = |v: serde_json::Value| v.as_str().unwrap_or_default().to_owned();
-    Ok((own(name), own(text)))
-}
 
 /// Gives the page a file whose content a script makes.
 async fn give(page: &Page, content: &str) -> Result<()> {
@@ -94,6 +52,7 @@ async fn a_job_goes_out_and_comes_back_joined() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     let id = demo(page).await?;
+    saved(page).await?;
     page.go(&format!("#/job/{id}/record")).await?;
     keep_files(page).await?;
     page.tap(Role::Button, "Save to a file").await?;
@@ -148,6 +107,7 @@ async fn all_jobs_go_to_another_device_in_one_file() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     demo(page).await?;
+    saved(page).await?;
     page.go("#/").await?;
     page.tap(Role::Button, containing("Demo 2")).await?;
     page.find(Role::Link, containing("Cylinder 8")).await?;
@@ -189,6 +149,7 @@ async fn what_is_no_file_of_jobs_is_refused_and_the_page_goes_on() -> Result<()>
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     let id = demo(page).await?;
+    saved(page).await?;
     page.go(&format!("#/job/{id}/record")).await?;
     keep_files(page).await?;
     page.tap(Role::Button, "Save to a file").await?;
@@ -235,6 +196,7 @@ async fn deleting_goes_to_a_bin_that_is_emptied_by_hand() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     let id = demo(page).await?;
+    saved(page).await?;
     let record = format!("#/job/{id}/record");
     page.go(&record).await?;
     page.tap(Role::Button, "Put this job into the bin").await?;

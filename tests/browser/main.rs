@@ -11,6 +11,7 @@
 mod asides;
 mod bore;
 mod demos;
+mod desk;
 mod engines;
 mod everyone;
 mod files;

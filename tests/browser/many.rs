@@ -5,10 +5,8 @@ use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting};
 use serde_json::json;
 
-use crate::saved::{
-    GAUGE, KEEP_FILES, OTHER, READING, at_reading, changed_elsewhere, demo, file, give, quiet,
-    shows, type_into,
-};
+use crate::desk::{READING, at_reading, file, keep_files};
+use crate::saved::{GAUGE, OTHER, changed_elsewhere, demo, give, quiet, shows, type_into};
 
 fn times(name: &str, usual: usize) -> Result<usize> {
     Ok(std::env::var(name).map_or(Ok(usual), |n| n.parse())?)
@@ -149,11 +147,11 @@ async fn files_between_devices_lose_nothing_and_ask_only_what_is_to_be_asked() -
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     let id = demo(page).await?;
-    page.script(KEEP_FILES, vec![]).await?;
+    keep_files(page).await?;
     for round in 0..rounds {
         page.go(&format!("#/job/{id}/record")).await?;
         page.tap(Role::Button, "Save to a file").await?;
-        let out = file(page).await?;
+        let (_, out) = file(page).await?;
         // Elsewhere the one place, here the other: nothing to ask.
         let theirs = format!("0.31{:02}", round % 100);
         let mine = format!("0.22{:02}", round % 100);

@@ -4,7 +4,7 @@
 
 use std::time::Duration;
 
-use anyhow::{Context, Result, ensure};
+use anyhow::{Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
 use coldseat_core::document::edit::{History, Stay};
 use coldseat_core::document::pen::Pen;
@@ -12,46 +12,20 @@ use coldseat_core::document::{Body, Restored, restore, write};
 use coldseat_core::job::ledger::Writer;
 use coldseat_core::job::{Entry, Field, Place};
 use coldseat_core::quantity::parse::Unit;
-use serde_json::{Value, json};
+use serde_json::json;
 
-/// A reading that is typed into, and another.
-pub(crate) const READING: &str = "Counterbore depth: 12 o'clock";
+use crate::desk::{self, READING, at_reading, durable, file, keep_files, keeping, saved};
+
+/// Another reading than the one that is typed into.
 pub(crate) const OTHER: &str = "Counterbore depth: 6 o'clock";
 const PLACE: Place = Place::of_cylinder(1, Field::CounterboreDepth, 0);
 
 /// Opens the inch demo at a step with readings; returns its key.
 pub(crate) async fn demo(page: &Page) -> Result<String> {
-    page.tap(Role::Button, containing("Demo 1")).await?;
-    page.find(Role::Link, containing("Cylinder 3")).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default();
-    let id = address
-        .split('/')
-        .nth(2)
-        .context("the job's key")?
-        .to_owned();
+    let id = desk::demo(page).await?;
     page.go(&at_reading(&id)).await?;
     saved(page).await?;
     Ok(id)
-}
-
-pub(crate) fn at_reading(id: &str) -> String {
-    format!("#/job/{id}/cylinder/1/counterbore")
-}
-
-async fn keeping(page: &Page, words: &[&str]) -> Result<()> {
-    page.until(&words.join(" or "), async || {
-        let script = "return document.querySelector('.keeping').innerText";
-        let now = page.script(script, vec![]).await?;
-        Ok(words
-            .contains(&now.as_str().unwrap_or_default())
-            .then_some(()))
-    })
-    .await
-}
-
-async fn saved(page: &Page) -> Result<()> {
-    keeping(page, &["saved"]).await
 }
 
 pub(crate) async fn type_into(page: &Page, label: &str, text: &str) -> Result<()> {
@@ -75,26 +49,6 @@ const FILL: &str = "let text = 'x'.repeat(1 << 20);
         catch { text = text.slice(0, text.length >> 1); }
     }";
 
-/// Keeps what the page saves as files, for the test to look into.
-pub(crate) const KEEP_FILES: &str = "window.handed = [];
-    const make = URL.createObjectURL;
-    URL.createObjectURL = (blob) => { window.handed.push(blob); return make(blob); };
-    HTMLAnchorElement.prototype.click = function () {};";
-
-pub(crate) async fn file(page: &Page) -> Result<String> {
-    page.until("a file", async || {
-        let there = page
-            .script("return window.handed.length > 0", vec![])
-            .await?;
-        Ok((there == json!(true)).then_some(()))
-    })
-    .await?;
-    let text = page
-        .script_awaiting("return await window.handed.shift().text()")
-        .await?;
-    Ok(text.as_str().unwrap_or_default().to_owned())
-}
-
 pub(crate) async fn give(page: &Page, text: &str) -> Result<()> {
     let script = "const files = new DataTransfer();
         files.items.add(new File([arguments[0]], 'jobs.txt', { type: 'text/plain' }));
@@ -103,24 +57,6 @@ pub(crate) async fn give(page: &Page, text: &str) -> Result<()> {
         input.dispatchEvent(new Event('change', { bubbles: true }));";
     page.script(script, vec![json!(text)]).await?;
     Ok(())
-}
-
-/// Runs `body` with `slots` and `heads` of the second store at hand.
-async fn durable(page: &Page, body: &str) -> Result<Value> {
-    page.script_awaiting(&format!(
-        "const answer = (request) => new Promise((yes, no) => {{
-            request.onsuccess = () => yes(request.result);
-            request.onerror = () => no(request.error);
-        }});
-        const base = await answer(indexedDB.open('coldseat', 1));
-        const change = base.transaction(['heads', 'slots'], 'readwrite');
-        const [heads, slots] = ['heads', 'slots'].map((name) => change.objectStore(name));
-        const found = await (async () => {{ {body} }})();
-        await new Promise((yes) => {{ change.oncomplete = yes; change.commit?.(); }});
-        base.close();
-        return found;"
-    ))
-    .await
 }
 
 /// The job in a file as another device would have changed it.
@@ -159,10 +95,10 @@ async fn with_a_full_local_storage_a_new_job_is_listed_opened_and_in_save_all() 
     keeping(page, &["saved in one of two stores"]).await?;
     page.go("#/").await?;
     page.find(Role::Link, containing("Oxbow five")).await?;
-    page.script(KEEP_FILES, vec![]).await?;
+    keep_files(page).await?;
     page.go("#/files").await?;
     page.tap(Role::Button, "Save all jobs to a file").await?;
-    let all = file(page).await?;
+    let (_, all) = file(page).await?;
     ensure!(all.lines().count() == 2, "{} lines", all.lines().count());
     // Another job, then this one by its address.
     page.go("#/").await?;
@@ -208,10 +144,10 @@ async fn settings_outlive_a_kill_an_emptied_store_and_another_tab() -> Result<()
     shows(page, GAUGE, "0.0008").await?;
     shows(page, "Bore diameter", "0.00009").await?;
     // In "Save all", and back on a device that has none.
-    page.script(KEEP_FILES, vec![]).await?;
+    keep_files(page).await?;
     page.go("#/files").await?;
     page.tap(Role::Button, "Save all jobs to a file").await?;
-    let all = file(page).await?;
+    let (_, all) = file(page).await?;
     let other = Bench::open(Setting::default()).await?;
     other.page().go("#/files").await?;
     give(other.page(), &all).await?;
@@ -235,9 +171,9 @@ async fn the_screen_shows_what_is_stored_where_two_devices_typed_the_same() -> R
     let page = bench.page();
     let id = demo(page).await?;
     page.go(&format!("#/job/{id}/record")).await?;
-    page.script(KEEP_FILES, vec![]).await?;
+    keep_files(page).await?;
     page.tap(Role::Button, "Save to a file").await?;
-    let out = file(page).await?;
+    let (_, out) = file(page).await?;
     page.go(&at_reading(&id)).await?;
     type_into(page, READING, "0.3100").await?;
     page.go("#/files").await?;
@@ -291,10 +227,10 @@ async fn an_import_into_a_job_another_tab_edits_lies_in_both_stores() -> Result<
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     let id = demo(page).await?;
-    page.script(KEEP_FILES, vec![]).await?;
+    keep_files(page).await?;
     page.go(&format!("#/job/{id}/record")).await?;
     page.tap(Role::Button, "Save to a file").await?;
-    let out = file(page).await?;
+    let (_, out) = file(page).await?;
     page.go("#/files").await?;
     give(
         page,

@@ -3,46 +3,18 @@
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
-use serde_json::{Value, json};
+use serde_json::json;
+
+use crate::desk::{READING, at_reading, demo, durable, keeping, saved};
 
 /// Times that the browser is killed; 100 by hand, see DEVELOPERS.md.
 const KILLS: usize = 8;
-
-/// A reading of the demo that is typed into.
-const READING: &str = "Counterbore depth: 12 o'clock";
-
-/// Opens the inch demo at a step with readings.
-async fn demo(page: &Page) -> Result<String> {
-    page.tap(Role::Button, containing("Demo 1")).await?;
-    page.find(Role::Link, containing("Cylinder 3")).await?;
-    let address = page.script("return location.hash", vec![]).await?;
-    let address = address.as_str().unwrap_or_default();
-    let id = address.split('/').nth(2).context("the job's key")?;
-    Ok(id.to_owned())
-}
-
-fn at_reading(id: &str) -> String {
-    format!("#/job/{id}/cylinder/1/counterbore")
-}
 
 /// Types and waits for the page's word that it lies on the medium.
 async fn type_and_wait(page: &Page, text: &str) -> Result<()> {
     page.write(containing(READING), text).await?;
     page.press(Key::Enter).await?;
     saved(page).await
-}
-
-async fn saved(page: &Page) -> Result<()> {
-    keeping(page, "saved").await
-}
-
-async fn keeping(page: &Page, word: &str) -> Result<()> {
-    page.until(word, async || {
-        let script = "return document.querySelector('.keeping').innerText";
-        let now = page.script(script, vec![]).await?;
-        Ok((now == word).then_some(()))
-    })
-    .await
 }
 
 /// Keys and lengths (UTF-16) in local storage that begin so.
@@ -52,24 +24,6 @@ async fn local(page: &Page, prefix: &str) -> Result<Vec<(String, u64)>> {
         .map(([key, value]) => [key, key.length + value.length]).sort()";
     let found = page.script(script, vec![json!(prefix)]).await?;
     Ok(serde_json::from_value(found)?)
-}
-
-/// Runs `body` with `slots` and `heads` of the second store at hand.
-async fn durable(page: &Page, body: &str) -> Result<Value> {
-    page.script_awaiting(&format!(
-        "const answer = (request) => new Promise((yes, no) => {{
-            request.onsuccess = () => yes(request.result);
-            request.onerror = () => no(request.error);
-        }});
-        const base = await answer(indexedDB.open('coldseat', 1));
-        const change = base.transaction(['heads', 'slots'], 'readwrite');
-        const [heads, slots] = ['heads', 'slots'].map((name) => change.objectStore(name));
-        const found = await (async () => {{ {body} }})();
-        await new Promise((yes) => {{ change.oncomplete = yes; change.commit?.(); }});
-        base.close();
-        return found;"
-    ))
-    .await
 }
 
 #[tokio::test]
@@ -162,7 +116,7 @@ async fn a_job_that_does_not_fit_local_storage_moves_to_where_there_is_room() ->
     page.script(fill, vec![]).await?;
     page.write(containing(READING), "0.3055").await?;
     page.press(Key::Enter).await?;
-    keeping(page, "saved in one of two stores").await?;
+    keeping(page, &["saved in one of two stores"]).await?;
     page.says("The quick store of this browser is full").await?;
     page.reload().await?;
     assert_eq!(page.value(containing(READING)).await?, "0.3055");
@@ -219,7 +173,7 @@ async fn without_any_store_work_goes_on_and_a_file_is_offered() -> Result<()> {
     page.go(&at_reading(&id)).await?;
     page.write(containing(READING), "0.3021").await?;
     page.press(Key::Enter).await?;
-    keeping(page, "on the screen only").await?;
+    keeping(page, &["on the screen only"]).await?;
     page.find(Role::Button, containing("Save to a file"))
         .await?;
     assert_eq!(page.value(containing(READING)).await?, "0.3021");

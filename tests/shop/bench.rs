@@ -14,6 +14,7 @@ use coldseat_core::job::steps::together::DeckMemory;
 use coldseat_core::job::verdict::{Next, State, StepReport};
 use coldseat_core::job::{Entries, Entry, Field, Job, Owner, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
+use coldseat_core::thermal::drop_odds::drop_odds;
 
 /// A job, or the cold drop without one.
 pub enum Bench {
@@ -113,7 +114,10 @@ fn expect(said: &str, wanted: &str) -> Played {
 fn drop_says(sheet: &DropSheet, rest: &str) -> Played {
     let wanted = rest.strip_prefix("cold drop: ").unwrap();
     match drop_of_sheet(sheet) {
-        DropAnswer::Ready(view) => expect(words::signal(view.signal), wanted),
+        DropAnswer::Ready(view) => {
+            let odds = drop_odds(&view.case.drop, view.case.unknowns()).unwrap();
+            expect(words::signal(view.by_time(&odds).0), wanted)
+        }
         DropAnswer::Lacks(lacks) if !lacks.unusable.is_empty() => expect("mend", wanted),
         DropAnswer::Lacks(_) => expect("wait", wanted),
     }

@@ -37,6 +37,8 @@ impl DropView {
     pub fn by_time(&self, odds: &DropOdds) -> (Signal, HomeVerdict) {
         let time = odds.verdict(self.case.needed);
         let signal = match time {
+            // An example, or no room at all: time decides nothing more.
+            _ if self.case.example || self.verdict != DropVerdict::Free => self.signal,
             HomeVerdict::Go => self.signal,
             HomeVerdict::Look => self.signal.max(Signal::Look),
             HomeVerdict::Stop => Signal::Stop,
@@ -118,6 +120,7 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
         DropVerdict::MayNotEnter | DropVerdict::DoesNotEnter => Signal::Stop,
     };
     let signal = match by_clearance {
+        _ if case.example => Signal::Wait,
         Signal::Go if !doubts.is_empty() => Signal::Look,
         signal => signal,
     };
@@ -172,7 +175,7 @@ mod tests {
             ..typed
         };
         let view = view(drop_of_sheet(&blank));
-        assert_eq!((view.signal, view.doubts.len()), (Signal::Look, 7));
+        assert_eq!((view.signal, view.doubts.len()), (Signal::Wait, 7));
     }
 
     #[test]

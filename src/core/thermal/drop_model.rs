@@ -61,9 +61,20 @@ pub struct DropModel {
 }
 
 /// Place of the time among the quadratures.
-const TIME: usize = 0;
+pub(super) const TIME: usize = 0;
 /// Place of the heat taken from the air.
-const AIR_HEAT: usize = 1;
+pub(super) const AIR_HEAT: usize = 1;
+
+/// From heat into every cell to its rate; behind the cells run time and the
+/// heat from the air.
+pub(super) fn run_on(rates: &mut [f64], inertia: &[f64], stretch: f64, from_air: f64) {
+    let (cells, quadratures) = rates.split_at_mut(inertia.len());
+    for (rate, inertia) in cells.iter_mut().zip(inertia) {
+        *rate *= inertia;
+    }
+    quadratures[TIME] = stretch;
+    quadratures[AIR_HEAT] = from_air * stretch;
+}
 
 /// What the tables say at every cell.
 struct Cells {
@@ -286,11 +297,7 @@ impl DropModel {
                 rates[n] -= crossing;
             }
         }
-        for (rate, inertia) in rates[..all].iter_mut().zip(&cells.inertia) {
-            *rate *= inertia;
-        }
-        rates[all + TIME] = stretch;
-        rates[all + AIR_HEAT] = from_air * stretch;
+        run_on(rates, &cells.inertia[..all], stretch, from_air);
     }
 
     /// The gap closes as the parts change: every rate depends on every

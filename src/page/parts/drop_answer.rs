@@ -24,6 +24,9 @@ pub fn ready(answer: &DropAnswer) -> Option<Box<DropView>> {
 
 /// Time first: a drop with room goes only where its time lets it.
 fn judged(view: &DropView, home: &Home) -> AnyView {
+    if view.case.example {
+        return verdict(view.signal, t::DROP_EXAMPLE.to_owned());
+    }
     if view.verdict != DropVerdict::Free {
         return verdict(view.signal, t::drop_words(view.verdict).to_owned());
     }
@@ -89,12 +92,12 @@ pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView
         }
         .into_any(),
         DropAnswer::Ready(view) => {
-            let doubts: Vec<AnyView> = view
-                .doubts
-                .iter()
-                .map(|doubt| view! { <li>{t::drop_doubt(*doubt)}</li> }.into_any())
+            let doubts: Vec<AnyView> = t::drop_doubts(&view.doubts)
+                .into_iter()
+                .map(|words| view! { <li>{words}</li> }.into_any())
                 .collect();
-            let doubts = (!doubts.is_empty()).then(|| view! { <ul class="doubts">{doubts}</ul> });
+            let doubts = (!doubts.is_empty() && !view.case.example)
+                .then(|| view! { <ul class="doubts">{doubts}</ul> });
             view! {
                 <div class="glance">{drop_numbers(view, home, units)}</div>
                 {judged(view, home)}

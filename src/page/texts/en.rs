@@ -55,7 +55,7 @@ pub const FEEDBACK: &str = "Beep and vibration when a time is up";
 pub const FEEDBACK_WHAT: &str =
     "The screen stays on while a timer runs, where the browser allows it.";
 pub const NO_JOBS: &str = "No jobs yet. Look round in a demo job, or begin one of your own. Everything stays on this device.";
-pub const COLD_DROP_WHAT: &str = "Clearance, grip time and climb, without a job";
+pub const COLD_DROP_WHAT: &str = "How soon it must be home, clearance and climb, without a job";
 pub const NEW_JOB_WHAT: &str = "From an engine you had, or from your own numbers";
 pub const OPEN_DEMO: &str = "Open a demo job";
 pub const UNNAMED: &str = "Job without a name";

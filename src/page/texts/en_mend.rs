@@ -206,27 +206,39 @@ pub fn plan_covers(surveyed: (u8, u8), holes: usize, without: usize) -> String {
     format!("Covers {there} of {wanted} points of the deck and {holes} of {all} flanges, no more.")
 }
 
-/// Why a drop is no go.
+/// Why a drop is no go: numbers that are an example's in one line.
 #[must_use]
-pub fn drop_doubt(doubt: DropDoubt) -> String {
-    match doubt {
-        DropDoubt::NeverGrips => {
-            "No press fit: it never grips, nothing holds this sleeve.".to_owned()
+pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
+    let mut examples: Vec<&str> = Vec::new();
+    let mut lines = Vec::new();
+    for doubt in doubts {
+        match *doubt {
+            DropDoubt::NeverGrips => {
+                lines.push("No press fit: it never grips, nothing holds this sleeve.".to_owned());
+            }
+            DropDoubt::Assumed(field) => examples.push(en_names::field(field)),
+            DropDoubt::Questioned(place) => lines.push(format!(
+                "{}: asked about and not answered.",
+                where_words(Spot::Reading(place))
+            )),
+            DropDoubt::First(step) => lines.push(format!(
+                "First: {}. It is neither done nor marked.",
+                en_names::step_title(step)
+            )),
         }
-        DropDoubt::Assumed(field) => format!(
-            "{}: an example, not yours. Enter your own.",
-            en_names::field(field)
-        ),
-        DropDoubt::Questioned(place) => format!(
-            "{}: asked about and not answered.",
-            where_words(Spot::Reading(place))
-        ),
-        DropDoubt::First(step) => format!(
-            "First: {}. It is neither done nor marked.",
-            en_names::step_title(step)
-        ),
     }
+    if !examples.is_empty() {
+        let examples = examples.join("; ");
+        lines.push(format!(
+            "Still an example's numbers, not yours: {examples}."
+        ));
+    }
+    lines
 }
+
+/// A cold drop into which nobody has typed.
+pub const DROP_EXAMPLE: &str =
+    "An example to look at. Enter your own sleeve, fit, block and carry: then it says go or stop.";
 
 /// Why a number cannot be used, with the allowed range in the person's unit.
 #[must_use]

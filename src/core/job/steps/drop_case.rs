@@ -46,6 +46,8 @@ pub struct DropCase {
     pub u_fit: Length,
     /// What stands in it by a usual value, not by the person's.
     pub assumed: Vec<Field>,
+    /// Whether nothing of it is the person's: numbers to look at, no drop.
+    pub example: bool,
     /// What of it is asked about and not yet answered.
     pub questioned: Vec<Place>,
     /// Standard uncertainty of the contraction as a share of it, where the shop
@@ -152,6 +154,8 @@ impl DropSheet {
         else {
             return Err(lacks);
         };
+        // All but what the shop needs.
+        let example = assumed.len() + 1 == all.len();
         let gauges = [Field::GaugeSleeve, Field::GaugeBore].map(|f| preset_si(f, self.units));
         let [Some(u_sleeve_m), Some(u_bore_m)] = gauges else {
             return Err(lacks);
@@ -180,6 +184,7 @@ impl DropSheet {
             u_contraction: None,
             carry_timed: false,
             needed: Seconds::from_s(needed_s),
+            example,
             assumed,
             questioned,
         })
@@ -264,6 +269,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
             .map(|shrink_m| core::f64::consts::SQRT_2 * u_sleeve_m / shrink_m),
         carry_timed: assumed.is_empty(),
         needed: Seconds::from_s(needed_s),
+        example: false,
         assumed,
         questioned: Vec::new(),
     })

@@ -15,7 +15,7 @@ mod moment;
 use core::f64::consts::PI;
 
 use super::air::{self, AirSide, GAP_JUMP_M};
-use super::drop_model::{Block, GAP_FLOOR_M, JOINT_W_M2K};
+use super::drop_model::{AIR_HEAT, Block, GAP_FLOOR_M, JOINT_W_M2K, run_on};
 use super::wall::Wall;
 use crate::numerics::stepper::{Coupling, Jacobian, State, StiffSystem};
 
@@ -25,10 +25,6 @@ pub const LEAN_CAPACITY: usize = 128;
 const LOOKS: usize = 4;
 /// The sectors' edges are at pi (j / m) to this power.
 const GRADING: f64 = 1.5;
-/// Place of the time among the quadratures.
-const TIME: usize = 0;
-/// Place of the heat taken from the air.
-const AIR_HEAT: usize = 1;
 
 /// A sleeve in the bore, in sectors.
 #[derive(Clone, Debug)]
@@ -341,11 +337,7 @@ impl LeanModel {
                 }
             }
         }
-        for (rate, inertia) in rates[..all].iter_mut().zip(&cells.inertia) {
-            *rate *= inertia;
-        }
-        rates[all + TIME] = stretch;
-        rates[all + AIR_HEAT] = from_air * stretch;
+        run_on(rates, &cells.inertia[..all], stretch, from_air);
     }
 
     /// The mean gap moves with every temperature, and every rate with it.

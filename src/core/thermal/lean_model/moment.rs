@@ -1,8 +1,9 @@
 //! What is recorded of a leaning sleeve, with its slopes.
 
 use super::super::drop_model::Block;
+use super::super::drop_model::TIME;
 use super::super::drop_run::{Flow, Moment};
-use super::{LEAN_CAPACITY, LeanModel, TIME};
+use super::{LEAN_CAPACITY, LeanModel};
 use crate::numerics::stepper::{State, StiffSystem};
 
 impl Flow<LEAN_CAPACITY> for LeanModel {
