@@ -3,7 +3,7 @@
 
 use coldseat_tests::{files, root};
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 /// Modules of the core, lowest first; a module may use those before it and
 /// those on its own step.

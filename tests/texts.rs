@@ -10,7 +10,6 @@ use coldseat_tests::{files, root};
 use proc_macro2::{Delimiter, TokenStream, TokenTree};
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
 
 /// Names of keys, events and features that the platform spells so.
 const PLATFORM: &[&str] = &[

@@ -159,3 +159,42 @@ async fn the_shortcut_leads_to_the_job_changed_last() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 3 stop")).await?;
     Ok(())
 }
+
+/// Notes every verdict that is shown from now on, and the word of cylinder 1.
+const LISTEN: &str = "
+    window.shown = [];
+    new MutationObserver(() => {
+        for (const one of document.querySelectorAll('.verdict-word')) {
+            window.shown.push(one.textContent);
+        }
+        window.shown.push(document.querySelector('.strip a').textContent);
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });";
+
+#[tokio::test]
+async fn a_reading_on_its_way_cries_nothing_and_the_whole_one_does() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    demo(page, 1, "seat").await?;
+    let label = containing("after the last pull: 12 o'clock");
+    let height = page.find(Role::TextBox, label).await?;
+    let home = height.value().await?;
+    height.bring_up().await?;
+    page.script(LISTEN, Vec::new()).await?;
+    // On its way through 0 and 0.0 it is far below its ledge.
+    height.write(&home).await?;
+    page.find(Role::Link, containing("Cylinder 1 seated"))
+        .await?;
+    tokio::time::sleep(Duration::from_millis(1500)).await;
+    let shown = page.script("return window.shown", Vec::new()).await?;
+    let shown: Vec<String> = serde_json::from_value(shown)?;
+    ensure!(!shown.is_empty(), "nothing was noted");
+    let cried = shown.iter().find(|words| words.contains("stop"));
+    ensure!(cried.is_none(), "half typed, and cried {cried:?}");
+    // A flange that leans by five thousandths is heard, once the hand rests.
+    height.write("0.0150").await?;
+    page.find(Role::Link, containing("Cylinder 1 stop")).await?;
+    let shown = page.script("return window.shown", Vec::new()).await?;
+    let shown: Vec<String> = serde_json::from_value(shown)?;
+    ensure!(shown.iter().any(|words| words == "stop"), "{shown:?}");
+    Ok(())
+}
