@@ -151,6 +151,7 @@ fn says(job: &Job, rest: &str) -> Played {
         Owner::Bank(bank) => {
             let lock = match lock(job, &all.cylinders, bank) {
                 Lock::Open => "open",
+                Lock::OpenBeside(_) => "open beside",
                 Lock::Locked(_) | Lock::Together(_) | Lock::Disputed(_) => "locked",
                 Lock::ByHand(..) => "by hand",
                 Lock::NoSleeves => "no sleeves",

@@ -165,6 +165,11 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
     }
 }
 
+/// Whether a deck may be cut without a word.
+const fn is_green(lock: &Lock) -> bool {
+    matches!(lock, Lock::Open | Lock::OpenBeside(_))
+}
+
 fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut dyn FnMut(String)) {
     for ((owner, b), (_, a)) in before.steps().zip(after.steps()) {
         // The report sums up what the others say, and a stop that asks to be
@@ -194,7 +199,7 @@ fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut d
         }
     }
     for (bank, (b, a)) in before.locks.iter().zip(&after.locks).enumerate() {
-        if matches!(a, Lock::Open) && !matches!(b, Lock::Open) {
+        if is_green(a) && !is_green(b) {
             breach(format!("deck {bank} opens"));
         }
     }

@@ -11,8 +11,8 @@
 mod jobs;
 mod law;
 
-use coldseat_core::job::Job;
 use coldseat_core::job::demo::Demo;
+use coldseat_core::job::{Entry, Job, Owner};
 use jobs::{half_filled, random};
 use law::{Broken, Tally, hold};
 
@@ -29,6 +29,13 @@ fn all_jobs() -> Vec<(String, Job)> {
         jobs.push((format!("{demo:?}"), demo.job(1)));
         let mut home = demo.job(1);
         home.left_out = vec![demo.not_home()];
+        // And nothing read of a sleeve in it.
+        let read: Vec<_> = home.entries.iter().map(|(p, e)| (*p, e.unit)).collect();
+        for (place, unit) in read {
+            if place.owner == Owner::Cylinder(demo.not_home()) {
+                home.entries.put(place, Entry::new("", unit, 2));
+            }
+        }
         jobs.push((format!("{demo:?} without the one that is high"), home));
         for seed in 0..HALVES {
             jobs.push((format!("{demo:?} half {seed}"), half_filled(demo, seed)));

@@ -31,19 +31,23 @@ pub struct DropView {
 }
 
 impl DropView {
-    /// What the hand may do once its time is drawn: by the time it leaves and the
-    /// time the shop needs, and no `go` over a doubt.
+    /// What the hand may do once its time is drawn: the worse of clearance and
+    /// time, and no `go` over a doubt. The second of both is told where it rules:
+    /// where there is room, or less time than there is room.
     #[must_use]
-    pub fn by_time(&self, odds: &DropOdds) -> (Signal, HomeVerdict) {
+    pub fn by_time(&self, odds: &DropOdds) -> (Signal, Option<HomeVerdict>) {
+        if self.case.example {
+            return (self.signal, None);
+        }
         let time = odds.verdict(self.case.needed);
-        let signal = match time {
-            // An example, or no room at all: time decides nothing more.
-            _ if self.case.example || self.verdict != DropVerdict::Free => self.signal,
-            HomeVerdict::Go => self.signal,
-            HomeVerdict::Look => self.signal.max(Signal::Look),
+        let by_time = match time {
+            HomeVerdict::Go => Signal::Go,
+            HomeVerdict::Look => Signal::Look,
             HomeVerdict::Stop => Signal::Stop,
         };
-        (signal, time)
+        let holds = !self.doubts.contains(&DropDoubt::NeverGrips);
+        let rules = holds && (self.verdict == DropVerdict::Free || by_time > self.signal);
+        (self.signal.max(by_time), rules.then_some(time))
     }
 }
 
@@ -121,6 +125,8 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
     };
     let signal = match by_clearance {
         _ if case.example => Signal::Wait,
+        // Nothing holds such a sleeve.
+        _ if band.nominal.grip.is_none() => Signal::Stop,
         Signal::Go if !doubts.is_empty() => Signal::Look,
         signal => signal,
     };
@@ -183,7 +189,7 @@ mod tests {
         let wide = view(drop_of_sheet(&sheet(&[(Field::DropOd, "54")])));
         assert_ne!(wide.signal, Signal::Go);
         let loose = view(drop_of_sheet(&sheet(&[(Field::DropFit, "-0.0010")])));
-        assert_eq!(loose.signal, Signal::Look);
+        assert_eq!(loose.signal, Signal::Stop);
         assert!(loose.doubts.contains(&DropDoubt::NeverGrips));
     }
 

@@ -7,9 +7,7 @@ use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
 use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
-use coldseat_core::ask::{
-    DropAnswer, DropOdds, DropVerdict, DropView, Field, Seconds, Signal, UnitSystem,
-};
+use coldseat_core::ask::{DropAnswer, DropOdds, DropView, Field, Seconds, Signal, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -27,16 +25,30 @@ fn judged(view: &DropView, home: &Home) -> AnyView {
     if view.case.example {
         return verdict(view.signal, t::DROP_EXAMPLE.to_owned());
     }
-    if view.verdict != DropVerdict::Free {
-        return verdict(view.signal, t::drop_words(view.verdict).to_owned());
+    let by_clearance = |signal| {
+        let holds = view.band.nominal.grip.is_some();
+        let words = if holds {
+            t::drop_words(view.verdict)
+        } else {
+            t::NO_PRESS
+        };
+        verdict(signal, words.to_owned())
+    };
+    // No time makes that better.
+    if view.signal == Signal::Stop {
+        return by_clearance(view.signal);
     }
     match home {
         Home::Ready(odds) => {
             let (signal, time) = view.by_time(odds);
+            let Some(time) = time else {
+                return by_clearance(signal);
+            };
             let within = seconds(odds.home_within.as_s());
+            let needed = seconds(view.case.needed.as_s());
             verdict(
                 signal,
-                t::home_words(time, &within, &seconds(view.case.needed.as_s())),
+                t::home_words(time, signal == Signal::Go, &within, &needed),
             )
         }
         Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),

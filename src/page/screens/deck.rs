@@ -80,14 +80,15 @@ pub fn DeckScreen(
                         .open
                         .with(|o| o.as_ref().and_then(|o| all_home(&o.job, reports, bank)))
                 });
-                let by_hand = state_of_lock.with(|lock| matches!(lock, Lock::ByHand(..)));
+                let said = state_of_lock.with(|lock| plan.under(lock));
                 let map = deck_map(
                     &spots,
                     &holes_of(state, Owner::Bank(bank)),
                     Some(plan.plan.removal.as_m()),
                     units,
                 );
-                view! { {cut(&plan, by_hand, state.half_typed.get(), clean_up_m, home, units)} {map} }.into_any()
+                view! { {cut(&plan, said, state.half_typed.get(), clean_up_m, home, units)} {map} }
+                    .into_any()
             }
         })
     };
@@ -220,6 +221,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             </div>
         }
         .into_any(),
+        Lock::OpenBeside(holes) => verdict(Go::Look, t::open_beside(&names(&holes))),
         locked @ (Lock::Locked(_) | Lock::Together(_)) => {
             let (waiting, why_locked) = match locked {
                 Lock::Locked(waiting) => {
@@ -285,18 +287,14 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
 
 fn cut(
     bank: &BankPlan,
-    by_hand: bool,
+    (signal, next): (Go, Next),
     half: bool,
     clean_up_m: Option<f64>,
     home: Option<f64>,
     units: UnitSystem,
 ) -> AnyView {
     let plan = &bank.plan;
-    let (signal, next) = match bank.signal {
-        Go::Go if by_hand => (Go::Look, &Next::ReleasedByHand),
-        signal => (signal, &bank.next),
-    };
-    let words = t::next(next, units);
+    let words = t::next(&next, units);
     let covers = t::plan_covers(bank.surveyed, bank.cylinders.len(), bank.without.len());
     let surveyed = (!bank.covers_all()).then(|| view! { <p class="fault">{covers}</p> });
     let lines: Vec<Line> = bank

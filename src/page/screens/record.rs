@@ -415,7 +415,7 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
         Lock::Disputed(disputed) => t::mend(&disputed, units),
         Lock::Locked(_) => t::LOCKED.to_owned(),
         Lock::Together(p) => t::together(p),
-        open @ (Lock::Open | Lock::ByHand(..)) => {
+        open @ (Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
                 Ok(plan) => {
                     let left: Vec<String> = plan
@@ -431,6 +431,10 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
             match open {
                 Lock::ByHand(_, unlock) => {
                     format!("{cut}. {}: {}", t::OPEN_BY_HAND, unlock.reason)
+                }
+                Lock::OpenBeside(holes) => {
+                    let holes: Vec<String> = holes.iter().map(u8::to_string).collect();
+                    format!("{cut}. {}", t::open_beside(&holes.join(", ")))
                 }
                 _ => cut,
             }

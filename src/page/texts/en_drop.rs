@@ -4,19 +4,26 @@ use coldseat_core::ask::{Cause, HomeVerdict};
 
 /// What the time to go home allows.
 #[must_use]
-pub fn home_words(verdict: HomeVerdict, within: &str, needed: &str) -> String {
+pub fn home_words(verdict: HomeVerdict, go: bool, within: &str, needed: &str) -> String {
     match verdict {
+        HomeVerdict::Go if go => format!(
+            "Room and time enough, within the numbers entered: wipe it, one straight motion, home within {within} s. You need {needed} s."
+        ),
         HomeVerdict::Go => format!(
-            "Room and time enough, within the numbers entered: wipe it, one straight motion, home within {within} s. Taken for needed: {needed} s."
+            "Time enough by these numbers: home within {within} s, you need {needed} s. But settle first what is named below."
         ),
         HomeVerdict::Look => format!(
-            "Little time to spare: home within {within} s where {needed} s are taken for needed. Keep it straight, wipe it at the bore, carry faster, or warm the block."
+            "Little time to spare: home within {within} s, and you need {needed} s (\"Time you need\"). Keep it straight, wipe it at the bore, or warm the block."
         ),
         HomeVerdict::Stop => format!(
-            "Not home in time: it may touch after {within} s, and {needed} s are taken for needed. Do not try as it is: warm the block, carry faster, or hone more."
+            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the block, go in faster, or hone more."
         ),
     }
 }
+
+/// No press fit.
+pub const NO_PRESS: &str =
+    "No press fit: it never grips, nothing holds this sleeve. Do not drop it.";
 
 /// Below the time to go home: the middle, the late end, what rules it.
 #[must_use]

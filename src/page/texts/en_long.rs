@@ -44,6 +44,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
             en_names::field(*field).to_lowercase()
         ),
         Next::ReleasedByHand => "Released by hand over flanges that are not shown to be home: one that drops later takes the gasket with it.".into(),
+        Next::SleeveIn => LEFT_OUT_WHY.into(),
         Next::DeepCut => "More than twice the cut planned: check the number. Pistons stand prouder by as much.".into(),
         Next::LittleFlange => CUT_TOO_DEEP.into(),
         Next::MayStayLow => "A flange may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
@@ -399,6 +400,15 @@ pub fn questioned(places: &str) -> String {
 pub const SLIDER: &str = "slider";
 pub const CUT_KEPT: &str =
     "The cut entered below is kept; it counts for nothing until the deck is open.";
+/// Holes that are left out and were read with a sleeve in them.
+#[must_use]
+pub fn open_beside(holes: &str) -> String {
+    format!(
+        "Every other flange is home, within the limits entered. Left out: {holes}. {LEFT_OUT_WHY}"
+    )
+}
+
+const LEFT_OUT_WHY: &str = "A hole that is left out has readings of a sleeve. If that sleeve is still in the block, take the hole in again and do not deck over it; if it came out, write that down at its seat check.";
 pub const OPEN_WHY: &str = "Every flange is home, within the limits you entered or left as usual.";
 pub const CUT_GOOD: &str = "Cleans up the lowest point and every flange.";
 pub const CUT_TOO_SMALL: &str =

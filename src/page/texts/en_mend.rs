@@ -213,9 +213,7 @@ pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
     let mut lines = Vec::new();
     for doubt in doubts {
         match *doubt {
-            DropDoubt::NeverGrips => {
-                lines.push("No press fit: it never grips, nothing holds this sleeve.".to_owned());
-            }
+            DropDoubt::NeverGrips => {} // the verdict says it
             DropDoubt::Assumed(field) => examples.push(en_names::field(field)),
             DropDoubt::Questioned(place) => lines.push(format!(
                 "{}: asked about and not answered.",

@@ -375,6 +375,11 @@ fn a_deck_is_done_when_it_is_open_and_marked() {
     assert_eq!(deck(&job).signal, Signal::Wait, "the mark is not a seat");
     job.set_mark(Owner::Bank(0), StepId::Deck, None, 1);
     job.left_out = vec![Demo::InchFive.not_home()];
+    assert_eq!(deck(&job).next, Next::SleeveIn, "one was read in it");
+    let out = Owner::Cylinder(Demo::InchFive.not_home());
+    for field in [Field::WarmHeight, Field::PullReleased, Field::SeatHeight] {
+        put(&mut job, out, field, &[""; 4]);
+    }
     let open = deck(&job);
     assert_eq!(open.signal, Signal::None);
     assert!(!open.is_settled());

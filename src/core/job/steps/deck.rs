@@ -29,6 +29,9 @@ use crate::quantity::report::{Finding, Level};
 pub enum Lock {
     /// Every flange is home.
     Open,
+    /// Every flange of the others is home; these are left out, and readings say
+    /// that a sleeve went in.
+    OpenBeside(Vec<u8>),
     /// These are not.
     Locked(Vec<u8>),
     /// Each of them by itself is, all of them together only with this chance.
@@ -45,7 +48,7 @@ impl Lock {
     /// Whether the cut may be made.
     #[must_use]
     pub const fn is_open(&self) -> bool {
-        matches!(self, Self::Open | Self::ByHand(..))
+        matches!(self, Self::Open | Self::OpenBeside(_) | Self::ByHand(..))
     }
 }
 
@@ -53,6 +56,24 @@ impl Lock {
 #[must_use]
 pub fn of_bank(job: &Job, bank: u8) -> Vec<u8> {
     job.cylinders_of(bank).collect()
+}
+
+/// Holes of a bank that are left out although something was read of a sleeve in
+/// them: it may be there still.
+fn went_in(job: &Job, bank: u8) -> Vec<u8> {
+    const OF_IT: [Field; 3] = [Field::WarmHeight, Field::PullReleased, Field::SeatHeight];
+    let read = |cylinder: u8| {
+        job.entries.iter().any(|(place, entry)| {
+            place.owner == Owner::Cylinder(cylinder)
+                && OF_IT.contains(&place.field)
+                && !entry.text.trim().is_empty()
+        })
+    };
+    job.left_out
+        .iter()
+        .copied()
+        .filter(|c| job.engine.bank_of(*c) == bank && read(*c))
+        .collect()
 }
 
 /// The lock of a bank.
@@ -77,7 +98,10 @@ pub fn lock(job: &Job, reports: &[CylinderReport], bank: u8) -> Lock {
     let wanted = Readings::new(job, Owner::Block).engine(Field::Confidence);
     if waiting.is_empty() {
         return match (all_home, wanted) {
-            (Some(all), Ok(wanted)) if all >= wanted => Lock::Open,
+            (Some(all), Ok(wanted)) if all >= wanted => match went_in(job, bank) {
+                beside if beside.is_empty() => Lock::Open,
+                beside => Lock::OpenBeside(beside),
+            },
             (Some(all), Ok(_)) if !job.unlocks.contains_key(&bank) => Lock::Together(all),
             (_, Err(Lack::Unusable(unusable))) => Lock::Disputed(unusable),
             _ => match job.unlocks.get(&bank) {
@@ -133,6 +157,17 @@ pub struct BankPlan {
 }
 
 impl BankPlan {
+    /// What is said of the plan under a lock: released by hand, or beside a hole
+    /// that may hold a sleeve, it is a look at best.
+    #[must_use]
+    pub fn under(&self, lock: &Lock) -> (Signal, Next) {
+        match (lock, self.signal) {
+            (Lock::ByHand(..), Signal::Go) => (Signal::Look, Next::ReleasedByHand),
+            (Lock::OpenBeside(_), Signal::Go) => (Signal::Look, Next::SleeveIn),
+            (_, signal) => (signal, self.next),
+        }
+    }
+
     /// Whether the whole deck and every flange of the bank are surveyed, lose at
     /// least the clean-up cut, and no flange more than it may.
     #[must_use]
@@ -317,15 +352,13 @@ pub fn deck(r: &Readings, lock: &Lock) -> Worked {
             let next = Next::Advice(StepId::Deck, Signal::Wait);
             return Ok(Verdict::plain(Signal::Wait, next));
         }
-        Lock::Open | Lock::ByHand(..) => {}
+        Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..) => {}
     }
     let plan = plan(r.job, r.bank())?;
-    let by_hand = matches!(lock, Lock::ByHand(..));
-    let (signal, next) = match plan.signal {
-        Signal::Go | Signal::Look if by_hand => (Signal::Look, Next::ReleasedByHand),
+    let (signal, next) = match plan.under(lock) {
         // Good: cut it, then say so.
-        Signal::Go => (Signal::None, Next::Advice(StepId::Deck, Signal::None)),
-        signal => (signal, plan.next),
+        (Signal::Go, _) => (Signal::None, Next::Advice(StepId::Deck, Signal::None)),
+        worse => worse,
     };
     Ok(Verdict {
         number: Some(length_figure(
@@ -423,7 +456,7 @@ mod tests {
         job.left_out = vec![3];
         let reports = assess(&job);
         assert!(all_home(&job, &reports, 0).unwrap() > 0.99);
-        assert_eq!(lock(&job, &reports, 0), Lock::Open);
+        assert_eq!(lock(&job, &reports, 0), Lock::OpenBeside(vec![3]));
         // Each home by itself, all together not sure enough.
         let sure = Entry::new("0.9999", job.unit(Field::Confidence), 2);
         job.entries.put(Place::of_engine(Field::Confidence), sure);

@@ -185,5 +185,5 @@ fn a_cylinder_left_out_is_not_waited_for() {
     job.left_out.push(3);
     let reports = assess(&job);
     assert_eq!(reports[2].state, State::LeftOut);
-    assert_eq!(lock(&job, &reports, 0), Lock::Open);
+    assert_eq!(lock(&job, &reports, 0), Lock::OpenBeside(vec![3]));
 }

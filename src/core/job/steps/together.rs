@@ -4,7 +4,9 @@
 //!
 //! Judged are the sleeves whose four clocks are measured so far; of a deck where
 //! one cannot be used none is judged, for it could be the one that tells of the
-//! others.
+//! others. One whose readings put it farther below its ledge than any gauge errs
+//! was misread, and tells nothing of the others. A sleeve whose hole is left out is
+//! judged alone.
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
@@ -82,8 +84,9 @@ struct Asked {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct DeckMemory(Vec<(Asked, SeatDeck)>);
 
-/// Decks that are remembered: those of a V, before and after a key.
-const REMEMBERED: usize = 4;
+/// Decks that are remembered: those of a V and of holes left out, before and
+/// after a key.
+const REMEMBERED: usize = 8;
 
 impl DeckMemory {
     fn judge(&mut self, asked: Asked) -> Result<SeatDeck, Lack> {
@@ -131,24 +134,30 @@ fn seat_of(report: &CylinderReport) -> Option<&Seat> {
     }
 }
 
-/// Judges the sleeves of a deck by their reports; `None` where none is measured.
+/// Standard uncertainties below its ledge from which a sleeve was misread.
+const MISREAD: f64 = 4.0;
+
+/// Judges these sleeves by their reports; `None` where none is measured.
 fn judge(
     job: &Job,
     bank: u8,
     reports: &[CylinderReport],
+    sleeves: &[u8],
     memory: &mut DeckMemory,
 ) -> Result<Option<DeckSeats>, Lack> {
     let r = Readings::new(job, Owner::Bank(bank));
+    let [u_own, u_common] = uncertainties(&r)?;
+    let least_m = -MISREAD * u_own.as_m().hypot(u_common.as_m());
     let measured: Vec<(u8, Length)> = reports
         .iter()
-        .filter(|report| job.cylinders_of(bank).any(|c| c == report.cylinder))
+        .filter(|report| sleeves.contains(&report.cylinder))
         .filter_map(|report| Some((report.cylinder, seat_of(report)?.gap_mean)))
+        .filter(|(_, gap)| gap.as_m() >= least_m)
         .collect();
     if measured.is_empty() {
         return Ok(None);
     }
     let (cylinders, gap): (Vec<u8>, Vec<Length>) = measured.into_iter().unzip();
-    let [u_own, u_common] = uncertainties(&r)?;
     let judged = memory.judge(Asked {
         gap: gap.clone(),
         u_own,
@@ -181,12 +190,12 @@ pub fn judge_together(
             .next();
         let judged = match unusable {
             Some(unusable) => Err(Lack::Unusable(unusable)),
-            None => judge(job, bank, reports, memory),
+            None => {
+                let sleeves: Vec<u8> = job.cylinders_of(bank).collect();
+                judge(job, bank, reports, &sleeves, memory)
+            }
         };
-        let limits = (|| {
-            let r = Readings::new(job, Owner::Bank(bank));
-            Ok((r.length(Field::GapLimit)?, r.length(Field::TiltLimit)?))
-        })();
+        let limits = limits(job, bank);
         for report in reports.iter_mut().filter(|report| of_deck(report)) {
             let cylinder = report.cylinder;
             let together = judged.as_ref().ok().and_then(Option::as_ref);
@@ -204,7 +213,36 @@ pub fn judge_together(
             decks.push(deck);
         }
     }
+    alone(job, reports, memory);
     decks
+}
+
+/// Sleeves in holes that are left out: each says what it alone can tell.
+fn alone(job: &Job, reports: &mut [CylinderReport], memory: &mut DeckMemory) {
+    for cylinder in job.left_out.iter().copied() {
+        let bank = job.engine.bank_of(cylinder);
+        let judged = judge(job, bank, reports, &[cylinder], memory);
+        let limits = limits(job, bank);
+        let seat = reports
+            .iter_mut()
+            .filter(|report| report.cylinder == cylinder)
+            .flat_map(|report| report.steps.iter_mut())
+            .find(|step| step.id == StepId::Seat);
+        let Some(step) = seat else {
+            continue; // more cylinders are left out than the engine has
+        };
+        match (judged, limits) {
+            (Ok(Some(deck)), Ok(limits)) => say(step, &deck, cylinder, limits),
+            (Ok(None), Ok(_)) => {}
+            (Err(lack), _) | (_, Err(lack)) => hold(step, &lack),
+        }
+    }
+}
+
+/// How large gap and tilt may be.
+fn limits(job: &Job, bank: u8) -> Result<(Length, Length), Lack> {
+    let r = Readings::new(job, Owner::Bank(bank));
+    Ok((r.length(Field::GapLimit)?, r.length(Field::TiltLimit)?))
 }
 
 /// A seat that is judged with its deck.

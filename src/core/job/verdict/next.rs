@@ -36,6 +36,8 @@ pub enum Next {
     Assumed(Field),
     /// The deck was released by hand over flanges not shown to be home.
     ReleasedByHand,
+    /// A hole that is left out holds readings of a sleeve.
+    SleeveIn,
     /// The cut is far deeper than planned.
     DeepCut,
     /// The cut leaves too little of a flange.
