@@ -61,6 +61,7 @@ codes! {
     SharpCorner "sharp_corner",
     SlopeFromRoughness "slope_from_roughness",
     StandsOut "stands_out",
+    SweptOval "swept_oval",
     TemperaturesApart "temperatures_apart",
     TighterBelowTheDeck "tighter_below_the_deck",
     TooDeep "too_deep",

@@ -67,6 +67,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
                 UnitSystem::Metric => "0.25 mm",
             }
         ),
+        Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
         Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under the flange, or a repair of the ledge.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
@@ -75,6 +76,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::FitLoose(short) => format!("Too loose by {}: measure both again at one temperature; then a larger sleeve for this hole.", by(short)),
         Next::BoreForm => "The fit is right but the bore is out of round or tapered: hone it straight.".into(),
         Next::DropReady => "The numbers are there: see clearance and grip time below.".into(),
+        Next::PulledHome => "Above its seat before the pull, as warming makes it; the seat check shows it home since.".into(),
         Next::PullHome => "Above its seat, and warming alone can explain it. A chip under the flange would read the same: only the pull tells. Pull it home.".into(),
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a fillet that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
@@ -360,7 +362,7 @@ pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
 pub const STILL: &str = "a drop this small counts as none";
 pub const CHANCE_SEATED: &str = "chance that it is home";
-pub const GAUGES_SHOW: &str = "at no gap these gauges show";
+pub const GAUGES_SHOW: &str = "best chance one sleeve alone could show with these gauges";
 pub const BETTER_DEPTH: &str = "with a depth gauge half as unsure";
 pub const CHANCE_ASKED: &str = "chance asked for";
 pub const OVER_AN_HOUR: &str = "over an hour";

@@ -79,10 +79,13 @@ pub fn deck_points_to(deck: &DeckSeats) -> String {
     match &deck.judged.points_to {
         _ if deck.cylinders.len() == 1 => "One sleeve alone: one reading can hardly prove it home. Measure the others, or a better depth gauge.".to_owned(),
         PointsTo::Home => "Home, every one that is measured.".to_owned(),
-        PointsTo::StandsOut(_) => format!(
-            "Stands out from the others: {}. A chip, a burr or a cocked flange.",
-            names(&deck.stand_out())
-        ),
+        PointsTo::StandsOut(_) => {
+            let who = match &deck.stand_out()[..] {
+                [one] => format!("Cylinder {one} stands"),
+                some => format!("Cylinders {} stand", names(some)),
+            };
+            format!("{who} out from the others: a chip, a burr or a cocked flange.")
+        }
         PointsTo::AllAlike => "All alike: zero the depth gauge on a flat, and look at one fillet.".to_owned(),
         PointsTo::Undecided => "The gauges cannot tell: measure height, depth and flange again.".to_owned(),
     }
@@ -248,6 +251,11 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
         Why::NotRead(error) => match error {
             ParseError::Empty => format!("Nothing typed. Allowed: {allowed}."),
             ParseError::NotANumber { .. } => format!("Not a number. Allowed: {allowed}."),
+            ParseError::UnknownUnit { word } if word.starts_with(['O', 'o', 'l', 'I']) => {
+                format!(
+                    "\"{word}\" cannot be read: a letter O or l for 0 or 1? Allowed: {allowed}."
+                )
+            }
             ParseError::UnknownUnit { word } => {
                 format!("\"{word}\" is no unit known here. Allowed: {allowed}.")
             }

@@ -337,6 +337,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         | Code::SamplesRefused
         | Code::SlopeFromRoughness
         | Code::StandsOut
+        | Code::SweptOval
         | Code::TighterBelowTheDeck => finding.message.clone(),
     }
 }

@@ -269,12 +269,7 @@ mod tests {
                     assert_eq!(pull, Some(Next::CheckSeat), "{demo:?} {}", report.cylinder);
                     assert_eq!(report.state, State::Seated);
                     for step in report.steps.iter().filter(|s| s.begun) {
-                        // High before its pull, as every sleeve of the demos.
-                        let signal = match step.id {
-                            StepId::WarmHeight => Signal::Wait,
-                            _ => Signal::Go,
-                        };
-                        assert_eq!(step.signal, signal, "{demo:?} {:?}", step.id);
+                        assert_eq!(step.signal, Signal::Go, "{demo:?} {:?}", step.id);
                         assert!(step.is_settled(), "{demo:?} {:?}", step.id);
                         assert!(step.complete, "{demo:?} {:?}", step.id);
                     }

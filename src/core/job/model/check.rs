@@ -191,10 +191,17 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -
             slip(si, unit(), about, |v| (v - about).abs() <= far).or(Some(Question::FarFrom(about)))
         }
         Plausible::Size { lo, hi, far } => match reference {
-            Some(about) => {
-                if (si - about).abs() <= far {
+            // Neighbours that agree may all be wrong: the first of them is asked
+            // about, where no nominal size is that is asked about itself.
+            Some(about) if (si - about).abs() <= far => {
+                let usual = lo <= si && si <= hi;
+                if usual || nominal(place.field).is_some() || !is_first(sheet, place) {
                     return None;
                 }
+                slip(si, unit(), 0.5 * (lo + hi), |v| lo <= v && v <= hi)
+                    .or(Some(Question::Unusual(lo, hi)))
+            }
+            Some(about) => {
                 let near = |v: f64| (v - about).abs() <= (0.02 * about.abs()).max(far);
                 slip(si, unit(), about, near)
                     .or_else(|| {
@@ -234,6 +241,21 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
         .filter(|(value, _)| value.is_finite() && fits(*value))
         .min_by(|(a, _), (b, _)| (a - about).abs().total_cmp(&(b - about).abs()))
         .map(|(_, question)| question)
+}
+
+/// The size of the engine that a reading is of, if there is one.
+const fn nominal(field: Field) -> Option<Field> {
+    match field {
+        Field::SleeveOd | Field::BoreD => Some(Field::NominalOd),
+        Field::FlangeThickness | Field::CounterboreDepth => Some(Field::NominalFlange),
+        _ => None,
+    }
+}
+
+/// Whether no other reading of this field stands before this one.
+fn is_first(sheet: &Sheet<'_>, place: Place) -> bool {
+    let own = sheet.entries.comparable(place.owner, place.field);
+    own.iter().all(|(index, _)| *index >= place.index)
 }
 
 /// What a number should be near to: its neighbours in the same field, the
@@ -285,14 +307,11 @@ fn reference(sheet: &Sheet<'_>, place: Place) -> Option<f64> {
             return Some(middle);
         }
     }
-    let nominal = match place.field {
-        // The cut decided on is about the cut planned.
-        Field::DeckCut => return preset_or(sheet, Field::PlannedCut),
-        Field::SleeveOd | Field::BoreD => Field::NominalOd,
-        Field::FlangeThickness | Field::CounterboreDepth => Field::NominalFlange,
-        _ => return None,
-    };
-    match entries.reading(Place::of_engine(nominal)) {
+    // The cut decided on is about the cut planned.
+    if place.field == Field::DeckCut {
+        return preset_or(sheet, Field::PlannedCut);
+    }
+    match entries.reading(Place::of_engine(nominal(place.field)?)) {
         Reading::Usable(si) => Some(si),
         Reading::Absent | Reading::NotHere | Reading::Unusable(_) => None,
     }
@@ -315,170 +334,4 @@ fn mean_of(entries: &Entries, owner: Owner, field: Field) -> Option<f64> {
 fn median(values: &[(u8, f64)]) -> Option<f64> {
     let sorted = in_order(values.iter().map(|(_, v)| *v).collect(), f64::total_cmp);
     sorted.get(sorted.len() / 2).copied()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::job::model::entries::Entry;
-    use crate::job::model::reading::Why;
-
-    /// Types `text` into `place` of a sheet with `others` already typed.
-    fn typed(others: &[(Place, &str)], place: Place, text: &str) -> Checked {
-        let mut entries = Entries::default();
-        for (at, text) in others.iter().chain([&(place, text)]) {
-            entries.put(*at, Entry::new(*text, at.field.unit(UnitSystem::Inch), 0));
-        }
-        let sheet = Sheet {
-            entries: &entries,
-            units: UnitSystem::Inch,
-            cylinders: 5,
-            job: None,
-        };
-        check(&sheet, place)
-    }
-
-    fn od(index: u8) -> Place {
-        Place::of_cylinder(3, Field::SleeveOd, index)
-    }
-
-    const INCH: f64 = 0.0254;
-
-    #[test]
-    fn letters_and_ranges_are_refused() {
-        assert!(matches!(
-            typed(&[], od(0), "four"),
-            Checked::Refused(Unusable {
-                why: Why::NotRead(_),
-                ..
-            })
-        ));
-        assert!(matches!(
-            typed(&[], od(0), "-4.25"),
-            Checked::Refused(Unusable {
-                why: Why::OutOfRange(_),
-                ..
-            })
-        ));
-        assert!(matches!(
-            typed(&[], od(0), "0"),
-            Checked::Refused(Unusable {
-                why: Why::OutOfRange(_),
-                ..
-            })
-        ));
-        assert_eq!(typed(&[], od(0), " "), Checked::Empty);
-    }
-
-    #[test]
-    fn slips_are_questioned_against_the_neighbours() {
-        let others = [(od(1), "4.2589"), (od(2), "4.2590")];
-        let question = |text: &str| match typed(&others, od(0), text) {
-            Checked::Questioned(_, question) => Some(question),
-            _ => None,
-        };
-        assert_eq!(question("4.2588"), None);
-        assert!(
-            matches!(question("42.589"), Some(Question::TenTimes(v)) if (v - 4.2589 * INCH).abs() < 1e-9)
-        );
-        assert!(matches!(
-            question("2.1295"),
-            Some(Question::RadiusOrDiameter(_))
-        ));
-        assert!(
-            matches!(question("4.2839"), Some(Question::FarFrom(v)) if (v - 4.2590 * INCH).abs() < 1e-9)
-        );
-        assert!(
-            matches!(question("4.2589 mm"), Some(Question::OtherUnit(v)) if (v - 4.2589 * INCH).abs() < 1e-9)
-        );
-        // 42.589 in is within the allowed 2 m; 108.2 in is not.
-        assert!(matches!(
-            typed(&others, od(0), "108.2"),
-            Checked::Refused(Unusable {
-                why: Why::OutOfRange(_),
-                ..
-            })
-        ));
-    }
-
-    #[test]
-    fn another_cylinder_or_the_nominal_serves_where_there_are_no_neighbours() {
-        let other = [(Place::of_cylinder(1, Field::SleeveOd, 0), "4.2589")];
-        assert!(matches!(
-            typed(&other, od(0), "4.2839"),
-            Checked::Questioned(_, Question::FarFrom(_))
-        ));
-        let nominal = [(Place::of_engine(Field::NominalOd), "4.2600")];
-        assert!(matches!(
-            typed(&nominal, od(0), "42.589"),
-            Checked::Questioned(_, Question::TenTimes(_))
-        ));
-        assert!(matches!(
-            typed(&[], od(0), "0.42589"),
-            Checked::Questioned(_, Question::TenTimes(_))
-        ));
-    }
-
-    #[test]
-    fn a_kept_value_is_not_questioned_again() {
-        let mut entries = Entries::default();
-        entries.put(od(0), Entry::new("42.589", Unit::Inch, 0));
-        entries.keep(od(0));
-        let sheet = Sheet {
-            entries: &entries,
-            units: UnitSystem::Inch,
-            cylinders: 5,
-            job: None,
-        };
-        assert!(matches!(check(&sheet, od(0)), Checked::Good(_)));
-    }
-
-    #[test]
-    fn contradictions_name_the_inner_one() {
-        let at = Place::of_engine;
-        assert!(matches!(
-            typed(
-                &[(at(Field::NominalOd), "4.26")],
-                at(Field::SleeveId),
-                "4.5"
-            ),
-            Checked::Refused(Unusable {
-                why: Why::InnerNotBelowOuter(_),
-                ..
-            })
-        ));
-        assert!(matches!(
-            typed(&[(at(Field::DropOd), "4.26")], at(Field::DropWall), "2.13"),
-            Checked::Refused(Unusable {
-                why: Why::WallTooThick(_),
-                ..
-            })
-        ));
-        assert!(matches!(
-            typed(&[], at(Field::DropWall), "0"),
-            Checked::Refused(Unusable {
-                why: Why::OutOfRange(_),
-                ..
-            })
-        ));
-        assert!(matches!(
-            typed(
-                &[(od(0), "4.2589")],
-                Place::of_cylinder(3, Field::BoreD, 0),
-                "4.2600"
-            ),
-            Checked::Questioned(_, Question::SleeveBelowBore(_))
-        ));
-    }
-
-    #[test]
-    fn heights_are_compared_with_the_pull_before() {
-        let first = [(Place::of_cylinder(3, Field::PullReleased, 0), "0.0140")];
-        let second = Place::of_cylinder(3, Field::PullReleased, 1);
-        assert!(matches!(typed(&first, second, "0.0110"), Checked::Good(_)));
-        assert!(matches!(
-            typed(&first, second, "0.140"),
-            Checked::Questioned(_, Question::TenTimes(_))
-        ));
-    }
 }

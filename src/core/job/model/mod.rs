@@ -2,6 +2,8 @@
 //! typed and what it reads as, the steps as data. Nothing here judges.
 
 pub mod check;
+#[cfg(test)]
+mod check_tests;
 pub mod engine;
 pub mod entries;
 pub mod field;

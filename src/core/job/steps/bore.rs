@@ -12,6 +12,8 @@ use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
+use crate::quantity::code::Code;
+use crate::quantity::report::Finding;
 
 /// How far the bar is off, toward 12 and toward 3 o'clock: half the indicator's
 /// difference; a larger reading is a nearer wall. `None` where nothing is swept.
@@ -28,7 +30,9 @@ pub fn bar_offset(r: &Readings) -> Result<Option<(f64, f64)>, Lack> {
     Ok(Some((0.5 * (twelve - six), 0.5 * (three - nine))))
 }
 
-/// How far the bar is off the old centre.
+/// How far the bar is off the old centre. Two opposite pairs of a round hole have
+/// one mean; where they differ by more than the offset may, it is oval where it was
+/// swept, or one was misread.
 ///
 /// # Errors
 /// What it lacks.
@@ -36,7 +40,19 @@ pub fn centre(r: &Readings) -> Worked {
     let offset = bar_offset(r)?;
     let (up_m, right_m) = offset.ok_or_else(|| r.missing(Field::Indicator, 4))?;
     let off_m = up_m.hypot(right_m);
-    let signal = if off_m <= r.engine(Field::OffsetLook)? + TINY_M {
+    let most_m = r.engine(Field::OffsetLook)?;
+    let [twelve, three, six, nine] = r.complete(Field::Indicator)?[..] else {
+        return Err(r.missing(Field::Indicator, 1));
+    };
+    let pairs_m = (0.5 * (twelve + six - three - nine)).abs();
+    let findings = (pairs_m > 0.5 * most_m + TINY_M).then(|| {
+        Finding::look(
+            Code::SweptOval,
+            "12 and 6 o'clock together read otherwise than 3 and 9: the hole is oval where it was \
+             swept, or one was misread",
+        )
+    });
+    let signal = if off_m <= most_m + TINY_M {
         Signal::Go
     } else {
         Signal::Look
@@ -47,6 +63,7 @@ pub fn centre(r: &Readings) -> Worked {
             more(Detail::OffsetUp, up_m),
             more(Detail::OffsetRight, right_m),
         ]),
+        findings: findings.into_iter().collect(),
         ..Verdict::advice(StepId::Centre, signal, number)
     })
 }

@@ -99,7 +99,14 @@ pub fn depth(r: &Readings) -> Worked {
         return Err(lack);
     }
     let mut findings = answer.findings.clone();
-    if signal == Signal::Go {
+    // At depth on the mean, and not on every clock: measured again before the
+    // cutter is put away.
+    let uneven = findings.iter().any(|f| f.code == Code::LedgeNotFlat);
+    let (signal, next) = match signal {
+        Signal::Go if uneven => (Signal::Look, Next::LedgeUneven),
+        signal => (signal, next),
+    };
+    if signal != Signal::Stop {
         // Within the gauge's own noise "too deep" would cry wolf.
         findings.retain(|f| f.code != Code::TooDeep);
     }

@@ -49,6 +49,15 @@ pub fn look_back(steps: &mut [StepReport]) {
     if signal_of(steps, StepId::Seat) == Signal::Stop {
         demote(steps, StepId::Pull, Next::ProvedWrong(StepId::Seat));
     }
+    // High before its pull, and home since.
+    let seated = |s: &StepReport| s.id == StepId::Seat && s.next == Next::Seated;
+    if signal_of(steps, StepId::Seat) == Signal::Go && steps.iter().any(seated) {
+        let warm = steps.iter_mut().find(|s| s.id == StepId::WarmHeight);
+        if let Some(warm) = warm.filter(|s| s.signal == Signal::Wait && s.next == Next::PullHome) {
+            warm.signal = Signal::Go;
+            warm.next = Next::PulledHome;
+        }
+    }
     // What a later step cannot read it cannot confirm.
     for (earlier, later) in [
         (StepId::WarmHeight, StepId::Pull),

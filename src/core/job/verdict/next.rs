@@ -36,6 +36,8 @@ pub enum Next {
     Assumed(Field),
     /// The deck was released by hand over flanges not shown to be home.
     ReleasedByHand,
+    /// The counterbore is not as deep on one clock as on another.
+    LedgeUneven,
     /// A hole that is left out holds readings of a sleeve.
     SleeveIn,
     /// The cut is far deeper than planned.
@@ -74,6 +76,8 @@ pub enum Next {
     DropReady,
     /// As high as a climb explains: pull.
     PullHome,
+    /// It was above its seat before the pull, and the seat check shows it home.
+    PulledHome,
     /// Higher than any climb explains.
     AboveCeiling,
     /// Home already: check the seat.
