@@ -143,8 +143,10 @@ fn seats(state: State, bank: u8, units: UnitSystem) -> Option<AnyView> {
         let deck = decks.iter().find(|deck| deck.bank == bank)?;
         Some(
             view! {
-                <p>{t::deck_points_to(deck)}</p>
-                {deck_seats(deck, limit_m, sure, units)}
+                <div class="deck-seats">
+                    <p>{t::deck_points_to(deck)}</p>
+                    {deck_seats(deck, limit_m, sure, units)}
+                </div>
             }
             .into_any(),
         )
