@@ -10,6 +10,7 @@
 
 mod asides;
 mod bore;
+mod cases;
 mod demos;
 mod desk;
 mod engines;
@@ -29,3 +30,10 @@ mod shell;
 mod single;
 mod storage;
 mod updates;
+
+#[path = "../shop/bench.rs"]
+mod shop_bench;
+#[path = "../shop/cases.rs"]
+mod shop_cases;
+#[path = "../shop/words.rs"]
+mod words;

@@ -232,10 +232,10 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     }
 }
 
-/// How the sleeve went in, where it was not free: it weighs more than what was
+/// How the sleeve went in, once that is said: it weighs more than what was
 /// expected of the drop.
 fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
-    matches!(report.signal, Go::Look | Go::Stop)
+    matches!(report.signal, Go::Go | Go::Look | Go::Stop)
         .then(|| verdict(report.signal, t::next(&report.next, units)))
 }
 
@@ -291,7 +291,7 @@ pub fn StepView(
     let answer = move || {
         if let Some(drop) = drop.get() {
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
-            // Stuck or dragged it has gone in: what was expected says no more.
+            // It has gone in: what was expected says no more.
             return Some(
                 went.or_else(|| short(state, owner))
                     .unwrap_or_else(|| drop_head(&drop, &home.get(), units)),
