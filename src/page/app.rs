@@ -47,6 +47,21 @@ enum Screen {
     Engine(String),
 }
 
+impl Screen {
+    /// Whether it has a job's bar.
+    const fn is_of_job(&self) -> bool {
+        matches!(
+            self,
+            Self::Cylinder(_)
+                | Self::Whole(_)
+                | Self::Deck(..)
+                | Self::Record(_)
+                | Self::Floor(_)
+                | Self::Engine(_)
+        )
+    }
+}
+
 /// Everything.
 #[component]
 pub fn App() -> impl IntoView {
@@ -147,12 +162,30 @@ pub fn App() -> impl IntoView {
         }
         .into_any(),
     };
+    let in_job = Memo::new(move |_| {
+        let screen = screen.get();
+        screen.is_of_job()
+    });
     let class = move || {
-        if state.active.with(Option::is_some) && state.pad_on.get() {
-            "frame frame-pad"
-        } else {
-            "frame"
+        let pad = state.active.with(Option::is_some) && state.pad_on.get();
+        let mut class = "frame".to_owned();
+        for (on, name) in [
+            (pad, " frame-pad"),
+            (in_job.get(), " in-job"),
+            (state.menu.get(), " frame-menu"),
+        ] {
+            if on {
+                class.push_str(name);
+            }
         }
+        class
+    };
+    // A job's own bar says it beside its name.
+    let keeping = move || {
+        (!in_job.get()).then(|| {
+            view! { <p class="keeping">{live(move || t::keeping(state.keeping.get()))}</p> }
+                .into_any()
+        })
     };
     let here = move |route: Route| (state.route.get() == route).then_some("page");
     view! {
@@ -170,7 +203,7 @@ pub fn App() -> impl IntoView {
                         {t::SETTINGS}
                     </a>
                 </nav>
-                <p class="keeping">{live(move || t::keeping(state.keeping.get()))}</p>
+                {live(keeping)}
             </header>
             <Notices />
             <main id="main">{live(show)}</main>

@@ -177,9 +177,23 @@ pub fn focus(id: &str) {
     }
 }
 
-/// Puts the focus on the first heading, after a change of screen.
+/// Shows a step from its number on, and puts the focus on its heading.
+pub fn focus_step() {
+    to_top();
+    focus("step-heading");
+}
+
+/// Shows a screen from its top on, and puts the focus on its heading.
 pub fn focus_heading() {
-    request_animation_frame(|| focus("screen-heading"));
+    request_animation_frame(|| {
+        to_top();
+        focus("screen-heading");
+    });
+}
+
+/// Scrolls to the top, where number and verdict stand.
+pub fn to_top() {
+    window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
 /// Puts the focus on the first reading of the screen that is empty, or on the

@@ -270,14 +270,13 @@ impl State {
         }
         self.flush();
         let id = browser::fresh_id();
-        // Nothing measured yet: it begins with the first step of the whole job.
+        // Nothing measured yet: it begins with the engine's numbers and its holes.
         let is_new = job
             .entries
             .iter()
             .all(|(place, _)| place.field.spec().scope == Scope::Engine);
         let view = match (job.sheet, is_new) {
-            (true, _) => View::Engine,
-            (false, true) => View::Whole(None),
+            (true, _) | (false, true) => View::Engine,
             (false, false) => View::Cylinder(None, None),
         };
         with(|session| session.begin(&Local, id.clone(), job, browser::now()));

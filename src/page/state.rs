@@ -7,12 +7,13 @@ use crate::desk::Desk;
 use crate::keeper::{self, Keeping, with};
 use crate::library::{self, Kept, Listed, OpenJob};
 use crate::memo::Memo;
+use crate::parts::keys::Counting;
 use crate::route::{Route, View};
 use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
     Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
-    UnitSystem, Unlock, Whole, assess_job, check, presets,
+    UnitSystem, Unlock, Whole, assess_job, check, presets, reading_before,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -75,6 +76,10 @@ pub struct State {
     pub was: RwSignal<Option<String>>,
     /// Whether the own number pad is used.
     pub pad_on: RwSignal<bool>,
+    /// How the pad takes digits.
+    pub counting: RwSignal<Counting>,
+    /// What stands behind the menu button is open.
+    pub menu: RwSignal<bool>,
     /// The person went on with "next": the first reading takes the focus.
     pub going_on: RwSignal<bool>,
     /// Reports of the open job's cylinders.
@@ -156,6 +161,8 @@ impl State {
             active: RwSignal::new(None),
             was: RwSignal::new(None),
             pad_on: RwSignal::new(true),
+            counting: RwSignal::new(Counting::FromRight),
+            menu: RwSignal::new(false),
             going_on: RwSignal::new(false),
             reports,
             settled,
@@ -218,6 +225,7 @@ impl State {
             }
         }
         self.close_pad();
+        self.menu.set(false);
         if matches!(
             route,
             Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt
@@ -290,6 +298,12 @@ impl State {
         .unwrap_or_default()
     }
 
+    /// The reading whose last digits may be typed over at a place.
+    #[must_use]
+    pub fn reading_before(self, target: Target, place: Place) -> Option<String> {
+        self.with_sheet(target, |sheet| reading_before(sheet, place))?
+    }
+
     /// What the core makes of a place.
     #[must_use]
     pub fn checked(self, target: Target, place: Place) -> Checked {
@@ -352,11 +366,12 @@ impl State {
         self.active.set(Some((target, place)));
     }
 
-    /// The hand goes on from a reading: to the next one, or to what leads on,
-    /// out of the pad's way.
+    /// The hand goes on from a reading: to the next one; after the last to what
+    /// leads on, the pad out of the way and the verdict in sight.
     pub fn on_from(self, id: &str) {
         if !browser::focus_after(id) {
             self.close_pad();
+            browser::to_top();
         }
     }
 

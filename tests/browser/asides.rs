@@ -79,6 +79,7 @@ async fn sleeves_are_numbered_for_the_least_honing_and_undo_has_the_old_numbers(
         .await?;
     page.go("#/job/pairs0000001/cylinder/2/sleeve").await?;
     assert_eq!(page.value(containing(OD)).await?, "4.4416");
+    page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
     page.until("the old number is back", async || {
         Ok((page.value(containing(OD)).await? == "4.4410").then_some(()))

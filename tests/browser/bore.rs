@@ -39,6 +39,7 @@ async fn the_hone_shows_it_when_asked_and_a_refused_dimension_is_named() -> Resu
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 1")).await?;
     place(page, "engine").await?;
+    page.unfold("Geometry").await?;
     page.write(containing("Water jacket begins"), "0.6").await?;
     page.write(containing("Water jacket ends"), "9").await?;
     place(page, "cylinder/1/fit").await?;

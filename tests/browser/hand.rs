@@ -134,7 +134,7 @@ async fn low_is_a_word_and_the_pad_takes_back() -> Result<()> {
     ensure!(value == "-0.0012", "it holds {value}");
     page.says("low").await?;
     let keys = page.keys_of("Number pad").await?;
-    let undo = keys.iter().find(|(name, ..)| name == "Undo");
+    let undo = keys.iter().find(|(name, ..)| name == "Take back");
     let (_, x, y) = undo.context("no undo on the pad")?;
     page.touch(*x, *y).await?;
     page.until("the place to be empty again", async || {

@@ -26,6 +26,7 @@
 mod bench;
 mod driver;
 mod engine;
+mod finger;
 mod host;
 mod key;
 mod page;

@@ -39,6 +39,7 @@ async fn decoded(page: &Page, picture: &[u8]) -> Result<String> {
 async fn engine_link(page: &Page, demo: &str) -> Result<String> {
     page.tap(Role::Button, containing(demo)).await?;
     page.find(Role::Link, containing("Cylinder 1")).await?;
+    page.menu().await?;
     page.tap(Role::Link, "Engine").await?;
     page.unfold("Share this engine").await?;
     let code = page.find(Role::Image, containing("QR code")).await?;

@@ -16,6 +16,7 @@ mod desk;
 mod engines;
 mod everyone;
 mod files;
+mod first_visit;
 mod hand;
 mod installed;
 mod job;
@@ -29,6 +30,7 @@ mod sheets;
 mod shell;
 mod single;
 mod storage;
+mod taps;
 mod updates;
 
 #[path = "../shop/bench.rs"]

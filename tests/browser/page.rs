@@ -197,37 +197,6 @@ impl Page {
         self.matching(role, &name.into()).await
     }
 
-    /// The buttons of a named region: their names, and where a finger finds them.
-    pub async fn keys_of(&self, region: &str) -> Result<Vec<(String, f64, f64)>> {
-        let script = "
-            return [...document.querySelectorAll('section[aria-label]')]
-                .filter((s) => s.getAttribute('aria-label') === arguments[0])
-                .flatMap((s) => [...s.querySelectorAll('button')])
-                .map((b) => [b, b.getBoundingClientRect()])
-                .map(([b, r]) => [b.getAttribute('aria-label') ?? b.innerText,
-                    r.left + r.width / 2, r.top + r.height / 2]);
-        ";
-        let keys = self.script(script, vec![json!(region)]).await?;
-        let number = |value: &Value| value.as_f64().context("a number");
-        let read = |key: &Value| {
-            let name = single_spaced(key[0].as_str().unwrap_or_default());
-            Ok((name, number(&key[1])?, number(&key[2])?))
-        };
-        keys.as_array().into_iter().flatten().map(read).collect()
-    }
-
-    /// Touches the screen there, as a finger does.
-    pub async fn touch(&self, x: f64, y: f64) -> Result<()> {
-        for (kind, points) in [
-            ("touchStart", json!([{ "x": x, "y": y }])),
-            ("touchEnd", json!([])),
-        ] {
-            let event = json!({ "type": kind, "touchPoints": points });
-            self.devtools("Input.dispatchTouchEvent", event).await?;
-        }
-        Ok(())
-    }
-
     /// Waits until a thing is gone.
     pub async fn gone(&self, role: Role, name: impl Into<Name>) -> Result<()> {
         let name = name.into();
@@ -358,6 +327,8 @@ impl Page {
 
     /// Writes the whole page, scrolled-off parts too, to `NAME.png`.
     pub async fn long_picture(&self, name: &str) -> Result<PathBuf> {
+        // What sticks to the top of the screen stands at the top of the picture.
+        self.script("window.scrollTo(0, 0)", vec![]).await?;
         let parameters = json!({ "format": "png", "captureBeyondViewport": true });
         let answer = self.devtools("Page.captureScreenshot", parameters).await?;
         let data = answer["data"].as_str().context("a picture's data")?;

@@ -29,6 +29,14 @@ impl Part {
         Ok(())
     }
 
+    /// Scrolls it to the upper end of the screen, where the pad never is.
+    pub async fn bring_above_the_pad(&self) -> Result<()> {
+        let script = "arguments[0].scrollIntoView({ block: 'start' })";
+        let element = vec![serde_json::to_value(&self.element)?];
+        self.client.execute(script, element).await?;
+        Ok(())
+    }
+
     /// Replaces what a field holds.
     pub async fn write(&self, text: &str) -> Result<()> {
         self.element.clear().await.context("clearing")?;

@@ -193,6 +193,7 @@ async fn the_screen_shows_what_is_stored_where_two_devices_typed_the_same() -> R
     saved(page).await?;
     ensure!(page.value(containing(READING)).await?.is_empty());
     page.reload().await?;
+    page.menu().await?;
     page.find(Role::Button, "Undo").await?;
     ensure!(
         page.value(containing(READING)).await?.is_empty(),

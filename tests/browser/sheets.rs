@@ -32,6 +32,8 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
         ("Block wall left round", "0.3000"),
         ("Pitch of the bores", "5.3000"),
         ("Finished bore", "4.2620"),
+        ("Fit, least", "0.0010"),
+        ("Fit, greatest", "0.0015"),
     ] {
         page.write(containing(label), text).await?;
     }
@@ -69,9 +71,9 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     page.choose("Engine", "Ferry four (engine sheet)").await?;
     page.write("Job name or number", "J 12").await?;
     page.tap(Role::Button, "Begin the job").await?;
-    // Nothing is measured: the whole job's first step is open.
-    page.find(Role::Heading, "Enquiry and price").await?;
-    page.tap(Role::Link, "Engine").await?;
+    // Nothing is measured: its first numbers and its holes are open.
+    page.find(Role::Button, "Sleeve in cylinder 1").await?;
+    page.unfold("Geometry").await?;
     ensure!(page.value(containing("Pitch of the bores")).await? == "5.3000");
     Ok(())
 }
@@ -100,6 +102,7 @@ async fn a_sleeve_that_came_out_is_written_down_and_goes_in_again() -> Result<()
     // The record has the first try; undo has its readings.
     page.go(&format!("{job}/record")).await?;
     page.says("found: a chip at 3").await?;
+    page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
     page.go(&format!("{job}/cylinder/3/seat")).await?;
     page.says("NOT SEATED").await?;

@@ -69,6 +69,7 @@ async fn an_engine_goes_out_as_a_line_to_paste_and_comes_in_by_it() -> Result<()
     let bench = Bench::open(ONE_FILE()).await?;
     let page = bench.page();
     begin(page).await?;
+    page.menu().await?;
     page.tap(Role::Link, "Engine").await?;
     page.find(Role::Heading, containing("Engine")).await?;
     page.script(

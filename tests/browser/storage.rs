@@ -289,14 +289,17 @@ async fn undo_and_redo_reach_over_the_job_and_over_a_reload() -> Result<()> {
     // The mark of another step first, then the reading, on another screen.
     page.find(Role::Button, containing("gets a sleeve after all"))
         .await?;
+    page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
     page.find(Role::Button, "No sleeve in this cylinder")
         .await?;
+    page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
     saved(page).await?;
     page.go(&at_reading(&id)).await?;
     assert_eq!(page.value(containing(READING)).await?, before);
     page.reload().await?;
+    page.menu().await?;
     page.tap(Role::Button, "Redo").await?;
     page.until("the reading to come back", async || {
         Ok((page.value(containing(READING)).await? == "0.2011").then_some(()))
@@ -327,6 +330,7 @@ async fn a_clock_that_jumps_back_loses_nothing() -> Result<()> {
     type_and_wait(page, "0.2031").await?;
     page.reload().await?;
     assert_eq!(page.value(containing(READING)).await?, "0.2031");
+    page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
     page.until("the reading before", async || {
         Ok((page.value(containing(READING)).await? == "0.2032").then_some(()))

@@ -186,6 +186,13 @@ fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut d
         if own && blow != Blow::Empty && !named {
             breach(format!("{owner:?} {:?} does not name it", a.id));
         }
+        // Nobody cuts to a number that comes out of an entry that is spoilt.
+        if let Standing::Known(to) = &a.work_to
+            && a.work_to != b.work_to
+            && !(blow == Blow::Empty && to.taken.is_some())
+        {
+            breach(format!("{owner:?} {:?} is worked to {to:?}", a.id));
+        }
         if blow != Blow::Empty && a.signal == Signal::Go && a.number != b.number {
             breach(format!("{owner:?} {:?}: another number in green", a.id));
         }

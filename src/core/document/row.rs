@@ -6,7 +6,9 @@ use super::pack::{put_number, take_number};
 use super::{Body, Document};
 use crate::job::Millis;
 use crate::job::assess::assess;
-use crate::job::verdict::State;
+use crate::job::look_back::to_open;
+use crate::job::step::{STEPS, StepId};
+use crate::job::verdict::{CylinderReport, State, StepReport};
 
 /// Key of the envelope that says when a job was put into the bin.
 pub const BINNED: &str = "binned";
@@ -37,6 +39,8 @@ pub struct Row {
     pub disputed: u64,
     /// State of each cylinder.
     pub cylinders: Vec<State>,
+    /// Cylinder and step to work on; none where nothing is begun, or all is done.
+    pub next: Option<(u8, StepId)>,
 }
 
 impl Row {
@@ -46,6 +50,7 @@ impl Row {
         let Body::Job(job) = &document.body else {
             return None;
         };
+        let reports = assess(job);
         Some(Self {
             app: env!("CARGO_PKG_VERSION").to_owned(),
             name: job.name.clone(),
@@ -55,7 +60,8 @@ impl Row {
             binned: document.binned,
             sheet: job.sheet,
             disputed: job.ledger.disputed(&job.entries).len() as u64,
-            cylinders: assess(job).into_iter().map(|r| r.state).collect(),
+            next: next_of(&reports),
+            cylinders: reports.into_iter().map(|r| r.state).collect(),
         })
     }
 
@@ -102,9 +108,10 @@ impl Row {
                 State::Marked => bytes.push(6),
             }
         }
-        // Rows of the first version have none.
-        if self.disputed > 0 {
-            put_number(&mut bytes, self.disputed);
+        put_number(&mut bytes, self.disputed);
+        match self.next {
+            Some((cylinder, step)) => bytes.extend([cylinder, step.spec().number]),
+            None => bytes.push(0),
         }
         bytes
     }
@@ -142,12 +149,14 @@ impl Row {
             };
             cylinders.push(state);
         }
-        let disputed = if rest.is_empty() {
-            0
-        } else {
-            take_number(rest)?
-        };
         let [app, name, customer, engine] = texts;
+        // Rows of the first version end here.
+        let is_first = app != env!("CARGO_PKG_VERSION") && rest.is_empty();
+        let (disputed, next) = if is_first {
+            (0, None)
+        } else {
+            (take_number(rest)?, take_next(rest)?)
+        };
         rest.is_empty().then_some(Self {
             app,
             name,
@@ -158,8 +167,31 @@ impl Row {
             sheet,
             disputed,
             cylinders,
+            next,
         })
     }
+}
+
+/// Where the hand goes on: what wants a look first, then what is in work.
+fn next_of(reports: &[CylinderReport]) -> Option<(u8, StepId)> {
+    let begun = |r: &&CylinderReport| !matches!(r.state, State::LeftOut | State::NotBegun);
+    reports.iter().find(begun)?;
+    let cylinder = to_open(reports)?;
+    let report = reports.iter().find(|r| r.cylinder == cylinder)?;
+    let open = |r: &CylinderReport| !r.steps.iter().all(StepReport::is_settled);
+    open(report).then_some((cylinder, report.current))
+}
+
+/// Cylinder and step to work on; the outer `None` where it is neither them nor
+/// none.
+fn take_next(rest: &mut &[u8]) -> Option<Option<(u8, StepId)>> {
+    let cylinder = take_byte(rest)?;
+    if cylinder == 0 {
+        return Some(None);
+    }
+    let number = take_byte(rest)?;
+    let step = STEPS.iter().find(|spec| spec.number == number)?;
+    Some(Some((cylinder, step.id)))
 }
 
 fn take_byte(rest: &mut &[u8]) -> Option<u8> {
@@ -185,6 +217,8 @@ mod tests {
         assert_eq!(row.cylinders.len(), 8);
         assert_eq!(row.binned, Some(5));
         assert!(row.is_current());
+        // Cylinder 6 is the one that is not home.
+        assert_eq!(row.next, Some((6, StepId::Pull)));
         let bytes = row.bytes();
         assert!(bytes.len() < 110, "{} bytes", bytes.len());
         assert_eq!(Row::from_bytes(&bytes), Some(row));

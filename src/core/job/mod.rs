@@ -35,14 +35,14 @@ pub use model::field::Field;
 pub use model::field_kind::UnitSystem;
 pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
-pub use model::{check, engine, field, ledger};
-pub use steps::{all_low, assess, deck, drop_case as drop, loads, order, passes};
+pub use model::{before, check, engine, field, ledger};
+pub use steps::{all_low, assess, deck, drop_case as drop, loads, look_back, order, passes};
 
 /// The steps as data.
 pub mod step {
     pub use super::model::lookup::steps_of;
     pub use super::model::shop_order::STEPS;
     pub use super::model::step::{
-        Calculation, Caution, Drawing, Mark, StepId, StepRecord, StepSpec, Subject,
+        Calculation, Caution, Drawing, Mark, Phase, StepId, StepRecord, StepSpec, Subject,
     };
 }

@@ -3,6 +3,7 @@
 use crate::parts::findings::findings;
 use crate::parts::order::order_list;
 use crate::parts::verdict::{one_number, verdict, verdict_waits};
+use crate::parts::work_to::{is_first, work_to_big, work_to_line, work_to_short};
 use crate::show::{self, length};
 use crate::texts as t;
 use coldseat_core::ask::{
@@ -18,11 +19,16 @@ pub type Pair = (String, String);
 /// Number, verdict and what goes with them; `more` is a row that the report
 /// does not have; `half`: a reading is being typed.
 pub fn head(report: &StepReport, more: Option<Pair>, half: bool, units: UnitSystem) -> AnyView {
-    let number = report.number.as_ref().map(|n| one_number(n, units));
+    let (number, line) = if is_first(report) {
+        (work_to_big(report, units), None)
+    } else {
+        let number = report.number.as_ref().map(|n| one_number(n, units));
+        (number, work_to_line(report, units))
+    };
     if half {
         // Numbers follow every key; what is said of them waits for the reading.
         return view! {
-            <div class="glance">{number}</div>
+            <div class="glance">{number} {line}</div>
             {verdict_waits()}
             {table(report, more, units)}
         }
@@ -37,7 +43,8 @@ pub fn head(report: &StepReport, more: Option<Pair>, half: bool, units: UnitSyst
         .iter()
         .map(|one| view! { <p class="fault">{t::mend(one, units)}</p> }.into_any())
         .collect();
-    let lacks = (!report.lacks.is_empty() && report.number.is_some()).then(|| {
+    let told = report.number.is_some() && !is_first(report);
+    let lacks = (!report.lacks.is_empty() && told).then(|| {
         let names: Vec<&str> = report.lacks.iter().map(|m| t::field(m.field)).collect();
         view! { <p class="quiet">{t::not_counted(&names.join("; "))}</p> }
     });
@@ -50,7 +57,7 @@ pub fn head(report: &StepReport, more: Option<Pair>, half: bool, units: UnitSyst
         view! { <p class="fault">{t::questioned(&names.join("; "))}</p> }
     });
     view! {
-        <div class="glance">{number}</div>
+        <div class="glance">{number} {line}</div>
         {verdict(report.signal, t::next(&report.next, units))}
         {fault}
         {unusable}
@@ -76,6 +83,8 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
     let of = |m: f64| length(m, units);
     let further = |list: &[More]| -> Vec<(&str, String)> {
         list.iter()
+            // Said above as the number to work to.
+            .filter(|m| !matches!(m.detail, Detail::BoreWanted | Detail::GrooveWanted))
             .map(|m| {
                 let value = match m.detail {
                     Detail::Strokes => show::whole_seconds(m.si),
@@ -134,7 +143,6 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             (t::ROUND_ANYWHERE, of(form.out_of_round.as_m())),
         ],
         Answer::Counterbore(c) => vec![
-            (t::DEPTH_WANTED, of(c.depth.as_m())),
             (t::CHANCE_LOW, t::percent(c.p_low)),
             // Below zero the planned cut alone keeps every flange proud enough.
             (t::PROUD_FOR_RISK, of(c.target_for_risk.as_m().max(0.0))),
@@ -224,6 +232,9 @@ pub fn pairs(rows: Vec<Pair>) -> AnyView {
 /// What a step says in one line, for the list of steps.
 #[must_use]
 pub fn summary(report: &StepReport, units: UnitSystem) -> String {
+    if is_first(report) {
+        return work_to_short(report, units).unwrap_or_default();
+    }
     match (&report.number, report.begun) {
         (Some(n), _) => format!(
             "{} {}",

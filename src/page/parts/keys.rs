@@ -2,7 +2,9 @@
 //!
 //! Counted from the right, digits fill up from the last decimal, as a lathe
 //! hand says them: 4, 3 gives 0.0043. A decimal point turns what was typed
-//! into ordinary digits: 4, point, 2 gives 4.2.
+//! into ordinary digits: 4, point, 2 gives 4.2. Counted as the last digits they
+//! stand in the place of those of the reading before: after 4.4412 the keys 1, 5
+//! give 4.4415.
 
 use coldseat_core::ask::format::{decimals, fixed, last_digit};
 use coldseat_core::ask::{Unit, parse};
@@ -29,6 +31,8 @@ pub enum Key {
 pub enum Counting {
     /// From the right: 43 is 0.0043.
     FromRight,
+    /// The last digits of the reading before: 43 is 4.4443.
+    Last,
     /// As typed.
     AsTyped,
 }
@@ -41,6 +45,9 @@ pub struct Typing {
     pub digits: Option<String>,
     /// Whether anything was typed since the hand came here.
     pub begun: bool,
+    /// The reading before, whose last digits are typed; empty: digits count from
+    /// the right.
+    pub after: String,
 }
 
 /// Longest text the pad makes.
@@ -67,7 +74,7 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
                 digits.push(char::from(b'0' + digit % 10));
             }
             typing.begun = true;
-            let shown = placed(&digits, decimals(unit));
+            let shown = shown(&digits, &typing.after, unit);
             typing.digits = Some(digits);
             signed(negative, &shown)
         }
@@ -109,13 +116,14 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
                 if digits.is_empty() {
                     return String::new();
                 }
-                return signed(text.starts_with('-'), &placed(digits, decimals(unit)));
+                return signed(text.starts_with('-'), &shown(digits, &typing.after, unit));
             }
             let mut shorter = text.to_owned();
             shorter.pop();
             if shorter.is_empty() {
                 // As if the hand had just come here: digits count again.
-                *typing = Typing::default();
+                typing.begun = false;
+                typing.digits = None;
             }
             shorter
         }
@@ -131,6 +139,27 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
             fixed(unit.from_si(typed.si) + sign * step, digits)
         }
     }
+}
+
+/// Digits as they are shown: from the right, or over the last ones of a reading.
+fn shown(digits: &str, after: &str, unit: Unit) -> String {
+    let kept = after.chars().filter(char::is_ascii_digit).count();
+    if digits.len() >= kept {
+        return placed(digits, decimals(unit));
+    }
+    let mut left = kept - digits.len();
+    let mut typed = digits.chars();
+    let over = |c: char| {
+        if !c.is_ascii_digit() {
+            return c;
+        }
+        if left > 0 {
+            left -= 1;
+            return c;
+        }
+        typed.next().unwrap_or(c)
+    };
+    after.chars().map(over).collect()
 }
 
 /// Digits with the point before the last `decimals` of them.
@@ -203,6 +232,28 @@ mod tests {
             Unit::Psi,
             "300",
         );
+    }
+
+    #[test]
+    fn the_last_digits_stand_in_those_of_the_reading_before() {
+        let after = |keys: &[Key]| {
+            let mut typing = Typing {
+                after: "4.4412".to_owned(),
+                ..Typing::default()
+            };
+            let mut text = String::new();
+            for key in keys {
+                text = press(&text, *key, &mut typing, Counting::Last, Unit::Inch);
+            }
+            text
+        };
+        assert_eq!(after(&[Digit(5)]), "4.4415");
+        assert_eq!(after(&[Digit(0), Digit(9)]), "4.4409");
+        assert_eq!(after(&[Digit(0), Digit(9), Delete]), "4.4410");
+        assert_eq!(after(&[Digit(5), Delete, Digit(7)]), "4.4417");
+        // Who types all of it gets what was typed.
+        assert_eq!(after(&[4, 3, 7, 4, 1].map(Digit)), "4.3741");
+        assert_eq!(after(&[Digit(4), Point, Digit(5)]), "4.5");
     }
 
     #[test]

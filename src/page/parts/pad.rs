@@ -2,7 +2,7 @@
 //! focus there, so that keyboard, gauge and pad can be used in turns.
 
 use crate::browser;
-use crate::live::{live, words};
+use crate::live::live;
 use crate::parts::keys::{Counting, Key, Typing, press};
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
@@ -27,16 +27,25 @@ pub fn Pad() -> impl IntoView {
 
 fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     let unit = place.field.unit(untrack(|| state.units(target)));
-    let typing = RwSignal::new(Typing::default());
     let is_length = place.field.spec().measure == Measure::Length;
-    let from_right = RwSignal::new(true);
+    // What its last digits may be typed over.
+    let before = StoredValue::new(untrack(|| state.reading_before(target, place)));
+    let counting = move || match state.counting.get() {
+        _ if !is_length => Counting::AsTyped,
+        Counting::Last if before.with_value(Option::is_none) => Counting::FromRight,
+        counting => counting,
+    };
+    let fresh = move || Typing {
+        after: match untrack(counting) {
+            Counting::Last => before.get_value().unwrap_or_default(),
+            Counting::FromRight | Counting::AsTyped => String::new(),
+        },
+        ..Typing::default()
+    };
+    let typing = RwSignal::new(fresh());
     let tap = move |key: Key| {
         let text = untrack(|| state.text(target, place));
-        let counting = if from_right.get_untracked() && is_length {
-            Counting::FromRight
-        } else {
-            Counting::AsTyped
-        };
+        let counting = untrack(counting);
         let mut now = typing.get_untracked();
         let typed = press(&text, key, &mut now, counting, unit);
         typing.set(now);
@@ -60,11 +69,11 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     let digit = move |d: u8| key(Key::Digit(d), "key", d.to_string(), d.to_string());
     let step = fixed(last_digit(unit), decimals(unit));
     let was = state.was.get_untracked();
-    let before = was.clone().and_then(|text| parse(&text, unit).ok());
+    let stood = was.clone().and_then(|text| parse(&text, unit).ok());
     let change = move || {
         let now = parse(&state.text(target, place), unit).ok()?;
-        let before = before.as_ref()?;
-        let difference = signed(now.si - before.si, unit);
+        let stood = stood.as_ref()?;
+        let difference = signed(now.si - stood.si, unit);
         Some(format!("{} {difference}", t::PAD_CHANGE))
     };
     let proud = place.field.stands_proud();
@@ -91,30 +100,35 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             </button>
         }
     });
+    // From the right, the last digits where a reading stands before, as typed.
+    let turn = move |_| {
+        let next = match untrack(counting) {
+            Counting::FromRight if before.with_value(Option::is_some) => Counting::Last,
+            Counting::FromRight | Counting::Last => Counting::AsTyped,
+            Counting::AsTyped => Counting::FromRight,
+        };
+        state.counting.set(next);
+        typing.set(fresh());
+    };
+    let sample = move || {
+        let counting = counting();
+        let mut typing = untrack(fresh);
+        let mut text = String::new();
+        for d in [4, 3] {
+            text = press(&text, Key::Digit(d), &mut typing, counting, unit);
+        }
+        format!("43 = {text}")
+    };
     let count_key = is_length.then(|| {
         view! {
             <button
                 type="button"
-                class="pad-tool"
-                aria-pressed=words(move || from_right.get().to_string())
+                class="pad-tool pad-count"
                 on:pointerdown=hold
-                on:click=move |_| from_right.update(|on| *on = !*on)
+                on:click=turn
             >
-                {t::PAD_COUNT}
-                <span class="pad-sample">
-                    {move || {
-                        if from_right.get() {
-                            let mut sample = Typing::default();
-                            let mut text = String::new();
-                            for d in [4, 3] {
-                                text = press(&text, Key::Digit(d), &mut sample, Counting::FromRight, unit);
-                            }
-                            format!("43 = {text}")
-                        } else {
-                            "43 = 43".to_owned()
-                        }
-                    }}
-                </span>
+                {live(move || t::pad_count(counting()))}
+                <span class="pad-sample">{live(sample)}</span>
             </button>
         }
     });
@@ -141,7 +155,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     class="pad-tool"
                     on:pointerdown=hold
                     on:click=move |_| {
-                        typing.set(Typing::default());
+                        typing.set(fresh());
                         if let Some(place) = state.undo(target) {
                             browser::focus(&input_id(place));
                         }

@@ -8,7 +8,7 @@ use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::format::number;
-use coldseat_core::ask::{Checked, NONE_HERE, Owner, Place, preset_text};
+use coldseat_core::ask::{Checked, NONE_HERE, Owner, Place, by_sheet_most, preset_text};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -121,7 +121,11 @@ pub fn Reading(
             }
             .into_any(),
         ),
-        Checked::Empty | Checked::Good(_) => None,
+        // No usual value stands here: what the sheet may say.
+        Checked::Empty => by_sheet_most(place.field).map(|most| {
+            view! { <p class="quiet">{t::by_sheet(&show::number(most, unit))}</p> }.into_any()
+        }),
+        Checked::Good(_) => None,
         Checked::Refused(refusal) => {
             Some(view! { <p>{t::refusal(&refusal.why, place.field, units)}</p> }.into_any())
         }

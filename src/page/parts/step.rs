@@ -211,11 +211,12 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
         if only.is_some() {
             return readings.into_any();
         }
+        let name = format!("{} {}", t::PULL, index + 1);
         view! {
-            <fieldset class="group">
-                <legend>{format!("{} {}", t::PULL, index + 1)}</legend>
-                <div class="readings readings-three">{readings}</div>
-            </fieldset>
+            <div class="pull-row" role="group" aria-label=name>
+                <span class="pull-number" aria-hidden="true">{(index + 1).to_string()}</span>
+                {readings}
+            </div>
         }
         .into_any()
     };
@@ -228,7 +229,7 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
             </fieldset>
         }
         .into_any(),
-        None => list,
+        None => view! { <div class="pulls">{list}</div> }.into_any(),
     }
 }
 

@@ -7,6 +7,7 @@ use crate::clock::{self, Passed};
 use crate::feedback;
 use crate::live::{live, words};
 use crate::memo::Memo;
+use crate::parts::verdict::big;
 use crate::route::{Route, View};
 use crate::show;
 use crate::state::{State, Target};
@@ -190,7 +191,7 @@ pub fn Timer(
         let stops = move || {
             if !in_doubt.get() {
                 return view! {
-                    <button type="button" class="button-first" on:click=move |_| keep(|p| p.least_s)>
+                    <button type="button" class="button-first timer-stop" on:click=move |_| keep(|p| p.least_s)>
                         {t::TIMER_STOP}
                     </button>
                 }
@@ -234,11 +235,24 @@ pub fn Timer(
     let band = move || {
         time.get().map(|time| {
             let (low, high) = (show::clock(time.low.as_s()), show::clock(time.high.as_s()));
+            if spec.id == StepId::Drop && since.get().is_none() {
+                // Two times: this one from the bath to the bore, the large one
+                // above from the bore on.
+                let late = t::at_bore_late(&high);
+                return big(t::AT_BORE_WITHIN, low, t::MINUTES, late);
+            }
             let words = t::timer_expected(spec.id, &low, &high);
             view! { <p class="quiet">{words}</p> }.into_any()
         })
     };
-    view! { <div class="timer">{live(face)} {live(band)}</div> }.into_any()
+    let class = move || {
+        if since.get().is_some() {
+            "timer timer-runs"
+        } else {
+            "timer"
+        }
+    };
+    view! { <div class=words(class)>{live(face)} {live(band)}</div> }.into_any()
 }
 
 /// All timers of the job that run, on every screen of it.

@@ -7,17 +7,16 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::answer::{chance_row, pairs};
 use crate::parts::aside::wanted;
+use crate::parts::bar::whole_bar;
 use crate::parts::findings::{cautions, findings, help};
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::holes_of;
 use crate::parts::reason::Reason;
 use crate::parts::step::readings;
-use crate::parts::strip::Strip;
 use crate::parts::table::{Line, cell, table};
 use crate::parts::verdict::{big, shape, verdict, verdict_waits};
 use crate::route::{Route, View};
-use crate::screens::job::job_head;
 use crate::screens::steps::place_of;
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
@@ -54,8 +53,6 @@ pub fn DeckScreen(
             .open
             .with(|open| open.as_ref().map(|o| plan(&o.job, bank)))
     });
-    let shown = Signal::derive(|| None::<u8>);
-    let step = Signal::derive(|| None::<StepId>);
     let shown_engine = move |field| {
         state
             .open
@@ -111,11 +108,7 @@ pub fn DeckScreen(
         }
     });
     view! {
-        {job_head(state, &id)}
-        <Strip id=id.clone() shown=shown step=step />
-        <div class="cylinder-head">
-            <h2>{heading}</h2>
-        </div>
+        {whole_bar(state, &id, heading)}
         <div class="step-body">
             <div class="step-answer">
                 {live(move || lock_view(state, bank, state_of_lock.get()))}

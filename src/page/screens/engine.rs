@@ -3,14 +3,16 @@
 use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
+use crate::parts::bar::{sheet_bar, whole_bar};
 use crate::parts::choice::{Choice, Line, counts, layouts, materials};
+use crate::parts::holes::holes;
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
 use crate::parts::verdict::verdict;
-use crate::screens::job::{job_head, take_back};
+use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
@@ -20,13 +22,21 @@ use coldseat_core::ask::{
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// Sleeve and block.
-const GEOMETRY: &[Field] = &[
+/// What every step hangs on.
+const FIRST: &[Field] = &[
     Field::NominalOd,
     Field::SleeveId,
     Field::SleeveLength,
-    Field::NominalFlange,
     Field::FlangeOd,
+    Field::NominalFlange,
+    Field::FinalBore,
+    Field::FitLow,
+    Field::FitHigh,
+    Field::TargetProud,
+];
+
+/// The rest of sleeve and block.
+const GEOMETRY: &[Field] = &[
     Field::Shim,
     Field::BlockWall,
     Field::JacketFrom,
@@ -40,7 +50,6 @@ const GEOMETRY: &[Field] = &[
 
 /// Pistons, head and rings: the engine maker's sheet.
 const ENGINE: &[Field] = &[
-    Field::FinalBore,
     Field::Stroke,
     Field::Compression,
     Field::PistonD,
@@ -91,8 +100,6 @@ const LIMITS: [(&str, &[Field]); 4] = [
     (
         t::LIMITS_FIT,
         &[
-            Field::FitLow,
-            Field::FitHigh,
             Field::RoundLook,
             Field::RoundStop,
             Field::BoreForm,
@@ -105,7 +112,6 @@ const LIMITS: [(&str, &[Field]); 4] = [
     (
         t::LIMITS_SEAT,
         &[
-            Field::TargetProud,
             Field::PlannedCut,
             Field::CleanUp,
             Field::Risk,
@@ -170,27 +176,6 @@ pub fn fields(target: Target, title: &'static str, list: &[Field]) -> AnyView {
             <legend>{title}</legend>
             <div class="readings readings-two">{items}</div>
         </fieldset>
-    }
-    .into_any()
-}
-
-/// Head of an engine sheet: it has no other screens.
-fn sheet_head(state: State) -> AnyView {
-    let name = move || {
-        state.open.with(|o| {
-            o.as_ref()
-                .map(|o| o.job.engine.name.clone())
-                .filter(|name| !name.trim().is_empty())
-                .unwrap_or_else(|| t::UNNAMED.to_owned())
-        })
-    };
-    view! {
-        <div class="job-top">
-            <h1 id="screen-heading" class="job-title" tabindex="-1">
-                {live(name)}
-            </h1>
-            {take_back(state)}
-        </div>
     }
     .into_any()
 }
@@ -276,6 +261,25 @@ fn folded(state: State, title: &'static str, list: &'static [Field], open: bool)
     .into_any()
 }
 
+/// From the engine on.
+fn onward(id: &str) -> AnyView {
+    let to = |view: View| {
+        let id = id.to_owned();
+        Route::Job { id, view }.address()
+    };
+    view! {
+        <div class="row onward">
+            <a class="button button-first" data-onward="" href=to(View::Cylinder(None, None))>
+                {t::TO_THE_BENCH}
+            </a>
+            <a class="button" href=to(View::Whole(Some(StepId::Enquiry)))>
+                {t::TO_THE_PRICE}
+            </a>
+        </div>
+    }
+    .into_any()
+}
+
 /// Go or no-go before sleeves are ordered, with the block from above.
 fn order(state: State) -> AnyView {
     let units = untrack(|| state.units(Target::Job));
@@ -326,9 +330,9 @@ pub fn EngineScreen(
         .open
         .with_untracked(|o| o.as_ref().is_some_and(|o| o.job.sheet));
     let head = if sheet {
-        sheet_head(state)
+        sheet_bar(state, t::ENGINE_AND_LIMITS.to_owned())
     } else {
-        job_head(state, &id)
+        whole_bar(state, &id, t::ENGINE_AND_LIMITS.to_owned())
     };
     let whose = (!sheet).then(|| {
         view! {
@@ -371,9 +375,7 @@ pub fn EngineScreen(
             />
         }
     });
-    view! {
-        {head}
-        <h2>{t::ENGINE_AND_LIMITS}</h2>
+    let form = view! {
         <div class="form">
             {whose}
             <Line
@@ -419,8 +421,16 @@ pub fn EngineScreen(
                 })
             />
         </div>
+    };
+    let first = (!sheet).then(|| view! { {holes(state)} {onward(&id)} });
+    view! {
+        {head}
+        <p class="quiet">{t::FIRST_NUMBERS_WHAT}</p>
+        {folded(state, t::FIRST_NUMBERS, FIRST, true)}
+        {first}
+        {form}
         <p class="quiet">{t::ENGINE_FIRST}</p>
-        {folded(state, t::GEOMETRY, GEOMETRY, true)}
+        {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
         {order(state)}
         {folded(state, t::TOOLS, TOOLS, false)}

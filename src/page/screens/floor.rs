@@ -3,12 +3,12 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::parts::bar::whole_bar;
 use crate::parts::table::{Line, cell, hole, table};
-use crate::screens::job::job_head;
 use crate::show::{bare, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::{Job, Length, Targets, UnitSystem, targets};
+use coldseat_core::ask::{Field, Job, Length, Standing, Targets, UnitSystem, targets};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -30,7 +30,7 @@ pub fn FloorScreen(
             .with(|open| open.as_ref().map(|o| floor(&key, &o.job, units)))
     };
     view! {
-        {job_head(state, &id)}
+        {whole_bar(state, &id, t::FLOOR_SHEET.to_owned())}
         <div class="row screen-only">
             <button type="button" class="button-first" on:click=|_| browser::print()>
                 {t::PRINT}
@@ -66,17 +66,25 @@ fn floor(id: &str, job: &Job, units: UnitSystem) -> AnyView {
 }
 
 fn line(id: &str, one: &Targets, units: UnitSystem) -> Line {
-    let show = |length: Option<Length>| {
-        length.map_or_else(|| "\u{2013}".to_owned(), |l| bare(l.as_m(), units))
+    let show = |si: Option<f64>| si.map_or_else(|| "\u{2013}".to_owned(), |si| bare(si, units));
+    // The nominal size is no size to hone to: the sheet waits for the sleeve.
+    let bore = match &one.bore {
+        Standing::Known(to) if to.taken != Some(Field::SleeveOd) => {
+            match to.range(length_unit(units)) {
+                [Some(low), Some(high)] => t::span(&low, &high),
+                _ => show(Some(to.si)),
+            }
+        }
+        _ => show(None),
     };
-    let bore = match one.bore {
-        Some((low, high)) => t::span(&bare(low.as_m(), units), &bare(high.as_m(), units)),
-        None => show(None),
+    let depth = match &one.depth {
+        Standing::Known(to) => Some(to.si),
+        _ => None,
     };
     Line {
         class: "",
         head: hole(id, one.cylinder),
-        cells: [bore, show(one.depth), show(one.proud)]
+        cells: [bore, show(depth), show(one.proud.map(Length::as_m))]
             .map(cell)
             .into_iter()
             .collect(),

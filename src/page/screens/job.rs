@@ -1,113 +1,17 @@
 //! A job: the strip of cylinders, the steps of one of them, one step open.
 
 use crate::browser;
-use crate::live::{live, maybe};
+use crate::live::live;
 use crate::memo::Memo;
+use crate::parts::bar::job_bar;
 use crate::parts::step::StepView;
-use crate::parts::strip::Strip;
-use crate::parts::timer::RunningTimers;
 use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::{Owner, STEPS, StepId, StepSpec, Subject};
+use coldseat_core::ask::{Owner, STEPS, StepId, StepSpec, Subject, to_open};
 use coldseat_markup::view;
 use leptos::prelude::*;
-
-/// Head of every screen of a job: its name and its other screens.
-pub fn job_head(state: State, id: &str) -> AnyView {
-    let link = |view: View, words: String| {
-        let route = Route::Job {
-            id: id.to_owned(),
-            view,
-        };
-        let address = route.address();
-        let current = move || {
-            state.route.with(|now| match (now, &route) {
-                (Route::Job { view: a, .. }, Route::Job { view: b, .. }) => {
-                    (core::mem::discriminant(a) == core::mem::discriminant(b)
-                        && !matches!(a, View::Deck(_))
-                        || a == b)
-                        .then_some("page")
-                }
-                _ => None,
-            })
-        };
-        view! {
-            <a href=address aria-current=maybe(current)>
-                {words}
-            </a>
-        }
-        .into_any()
-    };
-    let (name, banks) = state.open.with_untracked(|open| {
-        open.as_ref().map_or((String::new(), 1), |o| {
-            (o.job.name.clone(), o.job.engine.banks())
-        })
-    });
-    let name = if name.trim().is_empty() {
-        t::UNNAMED.to_owned()
-    } else {
-        name
-    };
-    let decks: Vec<AnyView> = (0..banks)
-        .map(|bank| {
-            let words = if banks == 1 {
-                t::DECK.to_owned()
-            } else {
-                format!("{} {}", t::DECK, t::bank(bank))
-            };
-            link(View::Deck(bank), words)
-        })
-        .collect();
-    view! {
-        <div class="job-top">
-            <h1 id="screen-heading" class="job-title" tabindex="-1">
-                {name}
-            </h1>
-            {take_back(state)}
-        </div>
-        <RunningTimers id=id.to_owned() />
-        <nav class="job-nav" aria-label=t::WORKING>
-            {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}
-            {link(View::Whole(None), t::WHOLE_JOB.to_owned())}
-            {decks}
-            {link(View::Record, t::RECORD.to_owned())}
-            {link(View::Engine, t::ENGINE_AND_LIMITS.to_owned())}
-        </nav>
-    }
-    .into_any()
-}
-
-/// Undo and redo over the whole job.
-pub fn take_back(state: State) -> AnyView {
-    let off = |can: RwSignal<bool>| maybe(move || (!can.get()).then_some("true"));
-    view! {
-        <p class="take-back">
-            <button
-                type="button"
-                class="button-small"
-                aria-disabled=off(state.desk.can_undo)
-                on:click=move |_| {
-                    state.undo_job();
-                }
-            >
-                {t::UNDO_JOB}
-            </button>
-            <button
-                type="button"
-                class="button-small"
-                aria-disabled=off(state.desk.can_redo)
-                on:click=move |_| {
-                    state.redo_job();
-                }
-            >
-                {t::REDO_JOB}
-            </button>
-        </p>
-    }
-    .into_any()
-}
 
 /// The screen.
 #[component]
@@ -130,18 +34,9 @@ pub fn JobScreen(
             .with(|o| o.as_ref().map_or(1, |o| o.job.engine.cylinders));
         match asked {
             Some(c) if (1..=count).contains(&c) => c,
-            _ => state.reports.with_untracked(|reports| {
-                use coldseat_core::ask::State as Condition;
-                let find = |wanted: fn(&Condition) -> bool| {
-                    reports
-                        .iter()
-                        .find(|r| wanted(&r.state))
-                        .map(|r| r.cylinder)
-                };
-                find(|s| matches!(s, Condition::Stop | Condition::Look))
-                    .or_else(|| find(|s| matches!(s, Condition::InWork(..) | Condition::NotBegun)))
-                    .unwrap_or(1)
-            }),
+            _ => state
+                .reports
+                .with_untracked(|reports| to_open(reports).unwrap_or(1)),
         }
     });
     let step_asked = Memo::new(move |_| match state.route.get() {
@@ -168,11 +63,13 @@ pub fn JobScreen(
     Effect::new(move |before: Option<(u8, StepId)>| {
         let now = (cylinder.get(), step.get());
         if before.is_some_and(|b| b != now) {
-            if state.going_on.get_untracked() {
-                state.going_on.set(false);
+            let goes_on = state.going_on.get_untracked();
+            state.going_on.set(false);
+            // Where a clock runs the hands are not free for readings.
+            if goes_on && now.1.spec().timed.is_none() {
                 request_animation_frame(browser::focus_first_reading);
             } else {
-                request_animation_frame(|| browser::focus("step-heading"));
+                request_animation_frame(browser::focus_step);
             }
         }
         now
@@ -200,15 +97,7 @@ pub fn JobScreen(
                 type="button"
                 class="button-small"
                 on:click=move |_| {
-                    state
-                        .edit(|job| {
-                            if left_out {
-                                job.left_out.retain(|c| *c != cylinder);
-                            } else {
-                                let at = job.left_out.partition_point(|c| *c < cylinder);
-                                job.left_out.insert(at, cylinder);
-                            }
-                        });
+                    state.edit(|job| job.take_in_or_leave_out(cylinder));
                 }
             >
                 {words}
@@ -216,9 +105,20 @@ pub fn JobScreen(
         }
         .into_any()
     };
+    // On a phone the strip below says that it is a cylinder.
+    let title = move || {
+        let title = t::step_title(step.get().spec().id);
+        format!("{} \u{b7} {title}", cylinder.get())
+    };
+    let heading = view! {
+        <h2 id="step-heading" tabindex="-1">
+            <span class="wide-word">{format!("{} ", t::CYLINDER)}</span>
+            {live(title)}
+        </h2>
+    }
+    .into_any();
     view! {
-        {job_head(state, &id)}
-        <Strip id=id.clone() shown=shown step=kept_step />
+        {job_bar(state, &id, heading, shown, kept_step)}
         <div class="work">
             <section class="work-step" aria-labelledby="step-heading">
                 {live(body)}
@@ -286,15 +186,7 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
             .into_any()
         })
         .collect();
-    let title = format!(
-        "{} {cylinder} \u{b7} {}",
-        t::CYLINDER,
-        t::step_title(spec.id)
-    );
     view! {
-        <h2 id="step-heading" tabindex="-1">
-            {title}
-        </h2>
         <StepView spec=spec owner=Owner::Cylinder(cylinder) onward=buttons.into_any() />
     }
     .into_any()

@@ -2,7 +2,7 @@
 
 use crate::browser;
 use crate::library::{Kept, Listed};
-use crate::live::live;
+use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
@@ -147,24 +147,39 @@ pub fn JobsScreen() -> impl IntoView {
             .into_any()
         })
         .collect();
+    // Whoever has jobs knows the doors: the jobs stand higher.
+    let doors = move || {
+        let some = state.jobs.with(|jobs| jobs.iter().any(is_here));
+        if some { "doors doors-known" } else { "doors" }
+    };
     view! {
-        <h1 id="screen-heading" tabindex="-1">
-            {t::JOBS_ON_DEVICE}
-        </h1>
-        <div class="doors">
-            <a class="door door-first" href="#/drop">
-                <strong>{t::COLD_DROP}</strong>
-                <span>{t::COLD_DROP_WHAT}</span>
-            </a>
-            <a class="door" href="#/new">
+        <div class="first">
+            <h1 id="screen-heading" tabindex="-1">
+                {t::NAME}
+            </h1>
+            <p class="quiet">{t::WHAT_IT_IS}</p>
+        </div>
+        <div class=words(doors)>
+            <a class="door door-first" href="#/new">
                 <strong>{t::NEW_JOB}</strong>
                 <span>{t::NEW_JOB_WHAT}</span>
             </a>
+            <a class="door" href="#/drop">
+                <strong>{t::COLD_DROP}</strong>
+                <span>{t::COLD_DROP_WHAT}</span>
+            </a>
         </div>
-        {live(reminder)}
-        {live(search)}
-        {live(list)}
+        <section class="on-device" aria-labelledby="jobs-heading">
+            <h2 id="jobs-heading">{t::JOBS_ON_DEVICE}</h2>
+            {live(reminder)}
+            {live(search)}
+            {live(list)}
+        </section>
         {live(kept)}
+        <section class="demos" aria-labelledby="demo-heading">
+            <h2 id="demo-heading">{t::OPEN_DEMO}</h2>
+            <div class="row">{demos}</div>
+        </section>
         <p class="row">
             <a class="button" href="#/engines">
                 {t::ENGINES}
@@ -176,10 +191,6 @@ pub fn JobsScreen() -> impl IntoView {
                 {t::LEARNT}
             </a>
         </p>
-        <section class="demos" aria-labelledby="demo-heading">
-            <h2 id="demo-heading">{t::OPEN_DEMO}</h2>
-            <div class="row">{demos}</div>
-        </section>
     }
     .into_any()
 }
@@ -222,6 +233,9 @@ fn line(listed: Listed) -> AnyView {
     };
     let rings: Vec<AnyView> = job.cylinders.iter().map(|c| bore(*c)).collect();
     let tally = t::tally(&job.cylinders, job.disputed);
+    let next = job.next.map(|(cylinder, step)| {
+        view! { <span class="job-next">{t::next_in_job(cylinder, step)}</span> }
+    });
     let newer = listed
         .newer
         .then(|| view! { <span class="job-newer">{t::NEWER}</span> });
@@ -232,6 +246,7 @@ fn line(listed: Listed) -> AnyView {
                 <span class="job-about">{about}</span>
                 <span class="job-rings">{rings}</span>
                 <span class="job-tally">{tally}</span>
+                {next}
                 <span class="job-date">
                     {format!("{} {}", t::CHANGED, browser::date(job.changed))}
                 </span>

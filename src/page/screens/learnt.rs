@@ -8,14 +8,16 @@ use crate::memo::Memo;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{
-    Engine, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Series, State as Condition,
-    UnitSystem, assess, home_offer, homes, hone_offer, learnt, lessons, offer,
+    Engine, Entries, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Series,
+    State as Condition, UnitSystem, assess, home_offer, homes, hone_offer, learnt, lessons, offer,
+    profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// What is learnt: from so many jobs, its series, sleeves at home and not.
-type Learnt = (usize, Vec<Series>, (usize, usize));
+/// What is learnt: from so many jobs, its series, sleeves at home and not, and the
+/// newest job's engine.
+type Learnt = (usize, Vec<Series>, (usize, usize), Entries);
 
 /// Finished jobs that are looked into: the latest, so that a shop's old habits
 /// are forgotten and a phone is not kept busy.
@@ -31,7 +33,10 @@ pub fn LearntScreen() -> impl IntoView {
     let shown = move || match found.get() {
         None => view! { <p role="status">{t::OPENING}</p> }.into_any(),
         Some((0, ..)) => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
-        Some((jobs, series, homes)) => lessons_view(state, jobs, &series, homes, units.get()),
+        Some((jobs, series, homes, newest)) => {
+            let limits = limits_of(state, units.get(), newest);
+            lessons_view(state, jobs, &series, homes, &limits)
+        }
     };
     view! {
         <h1 id="screen-heading" tabindex="-1">
@@ -68,6 +73,7 @@ fn gather(state: State, found: RwSignal<Option<Learnt>>) {
         let mut all: Vec<(Lesson, Length)> = Vec::new();
         let mut count = 0;
         let mut at_home = (0, 0);
+        let mut newest = None;
         for id in finished {
             browser::breathe().await;
             if let Some(open) = keeper::stored(state, &id).await {
@@ -76,15 +82,18 @@ fn gather(state: State, found: RwSignal<Option<Learnt>>) {
                 let (home, not) = homes(&reports);
                 at_home = (at_home.0 + home, at_home.1 + not);
                 count += 1;
+                newest.get_or_insert_with(|| profile_of(&open.job.entries));
             }
         }
         // Whoever has gone elsewhere meanwhile is not waiting any more.
-        let _ = found.try_set(Some((count, learnt(&all), at_home)));
+        let newest = newest.unwrap_or_default();
+        let _ = found.try_set(Some((count, learnt(&all), at_home, newest)));
     });
 }
 
-/// A job that has the shop's limits and gauges, and no numbers of its own.
-fn limits_of(state: State, units: UnitSystem) -> Job {
+/// A job that has the shop's limits and gauges, where it has none those of its
+/// newest finished job, and no readings.
+fn limits_of(state: State, units: UnitSystem, newest: Entries) -> Job {
     let engine = Engine {
         name: String::new(),
         cylinders: 1,
@@ -93,7 +102,11 @@ fn limits_of(state: State, units: UnitSystem) -> Job {
         sleeve_material: MaterialId::GrayIron,
         block_material: MaterialId::GrayIron,
     };
-    Job::new(engine, state.new_numbers(units))
+    let mut entries = newest;
+    for (place, entry) in state.new_numbers(units).iter() {
+        entries.put(*place, entry.clone());
+    }
+    Job::new(engine, entries)
 }
 
 fn lessons_view(
@@ -101,8 +114,9 @@ fn lessons_view(
     jobs: usize,
     series: &[Series],
     at_home: (usize, usize),
-    units: UnitSystem,
+    limits: &Job,
 ) -> AnyView {
+    let units = limits.engine.units;
     let items: Vec<AnyView> = series
         .iter()
         .map(|one| {
@@ -118,10 +132,9 @@ fn lessons_view(
             .into_any()
         })
         .collect();
-    let limits = limits_of(state, units);
     let now = browser::now();
-    let feed = offer(series, &limits).map(|found| {
-        let entries = found.entries(&limits, now).to_vec();
+    let feed = offer(series, limits).map(|found| {
+        let entries = found.entries(limits, now).to_vec();
         (
             found.is_few(),
             t::offer(&found, units),
@@ -130,12 +143,12 @@ fn lessons_view(
         )
     });
     let hone = hone_offer(series).map(|found| {
-        let entries = vec![found.entry(&limits, now)];
+        let entries = vec![found.entry(limits, now)];
         let words = t::hone_offer(&found, units);
         (found.n < FEW, words, t::HONE_TAKE, entries)
     });
     let prior = home_offer(at_home).map(|found| {
-        let entries = vec![found.entry(&limits, now)];
+        let entries = vec![found.entry(limits, now)];
         let words = t::home_offer(found.n, found.share);
         (found.is_few(), words, t::HOME_TAKE, entries)
     });

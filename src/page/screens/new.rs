@@ -5,7 +5,7 @@ use crate::keeper;
 use crate::library::Listed;
 use crate::live::live;
 use crate::parts::camera::camera;
-use crate::parts::choice::{Choice, Line, counts, layouts, materials};
+use crate::parts::choice::{Choice, Line, counts, layouts};
 use crate::route::Route;
 use crate::state::State;
 use crate::texts as t;
@@ -144,7 +144,8 @@ pub fn NewScreen() -> impl IntoView {
     .into_any()
 }
 
-/// Everything of an engine but its numbers.
+/// What an engine is, its numbers and materials apart: those stand on its own
+/// screen.
 pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
     let read = move |look: fn(&Engine) -> String| Signal::derive(move || engine.with(look));
     let units = [UnitSystem::Inch, UnitSystem::Metric]
@@ -182,30 +183,6 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
             value=read(|e| e.units.id().to_owned())
             change=Callback::new(move |id: String| {
                 engine.update(|e| e.units = UnitSystem::from_id(&id).unwrap_or(e.units));
-            })
-        />
-        <Choice
-            id="new-sleeve-material"
-            label=t::SLEEVE_MATERIAL
-            options=materials()
-            value=read(|e| e.sleeve_material.id().to_owned())
-            change=Callback::new(move |id: String| {
-                engine
-                    .update(|e| {
-                        e.sleeve_material = MaterialId::from_id(&id).unwrap_or(e.sleeve_material);
-                    });
-            })
-        />
-        <Choice
-            id="new-block-material"
-            label=t::BLOCK_MATERIAL
-            options=materials()
-            value=read(|e| e.block_material.id().to_owned())
-            change=Callback::new(move |id: String| {
-                engine
-                    .update(|e| {
-                        e.block_material = MaterialId::from_id(&id).unwrap_or(e.block_material);
-                    });
             })
         />
     }

@@ -3,13 +3,13 @@
 use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::live;
+use crate::parts::bar::whole_bar;
 use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::share::share;
 use crate::parts::strip::bore;
 use crate::parts::table::{Line, cell, hole, table};
 use crate::route::{Route, View};
-use crate::screens::job::job_head;
 use crate::share::file::save_table;
 use crate::share::qr::qr;
 use crate::show::{bare, clock, length, length_unit};
@@ -47,7 +47,7 @@ pub fn RecordScreen(
     }
     .address();
     view! {
-        {job_head(state, &id)}
+        {whole_bar(state, &id, t::RECORD.to_owned())}
         <div class="row screen-only">
             <button type="button" class="button-first" on:click=|_| browser::print()>
                 {t::PRINT}

@@ -1,14 +1,16 @@
 //! The list of all steps in shop order: those of a cylinder among those of the
 //! whole job and of the decks.
 
-use crate::live::{live, words};
+use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::answer::summary;
 use crate::parts::verdict::shape;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::{Owner, STEPS, Signal as Go, StepId, StepSpec, Subject, step_of_all};
+use coldseat_core::ask::{
+    Listed, Owner, Phase, STEPS, Signal as Go, StepId, StepSpec, Subject, phase_tally, step_of_all,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -41,20 +43,99 @@ pub fn place_of(state: State, cylinder: Option<u8>, spec: &StepSpec) -> (View, O
     }
 }
 
-/// All steps.
+/// All steps, folded by phase: the one of the open step stands open.
 pub fn step_list(state: State, id: &str, cylinder: Option<u8>, open: StepId) -> AnyView {
-    let items: Vec<AnyView> = STEPS
-        .iter()
-        .map(|spec| step_line(state, id, cylinder, spec, spec.id == open))
+    let phases: Vec<AnyView> = Phase::ALL
+        .into_iter()
+        .map(|phase| phase_fold(state, id, cylinder, phase, open))
         .collect();
-    view! { <ol>{items}</ol> }.into_any()
+    phases.into_any()
 }
 
-/// A step seen over all cylinders.
-fn of_all_cylinders(state: State, step: StepId) -> (Go, bool, String) {
-    let all = state.reports.with(|reports| step_of_all(reports, step));
-    let count = t::cylinders_done(all.done, all.of);
-    (all.signal, all.passed_over, count)
+/// What a line of the list says: signal, whether it is done, its number.
+type Said = Memo<(Listed, String)>;
+
+fn phase_fold(state: State, id: &str, cylinder: Option<u8>, phase: Phase, open: StepId) -> AnyView {
+    let steps: Vec<(&'static StepSpec, Said)> = STEPS
+        .iter()
+        .filter(|spec| spec.id.phase() == phase)
+        .map(|spec| (spec, said(state, cylinder, spec)))
+        .collect();
+    let all: Vec<Said> = steps.iter().map(|(_, said)| *said).collect();
+    let tally = Memo::new(move |_| {
+        let lines: Vec<Listed> = all.iter().map(|said| said.get().0).collect();
+        phase_tally(&lines)
+    });
+    let mark = move || {
+        let tally = tally.get();
+        match tally.signal {
+            Go::None if tally.done == tally.of => tick(),
+            Go::None => ().into_any(),
+            signal => marked(signal, t::signal(signal)),
+        }
+    };
+    let count = move || {
+        let tally = tally.get();
+        t::steps_done(tally.done, tally.of)
+    };
+    let items: Vec<AnyView> = steps
+        .into_iter()
+        .map(|(spec, said)| step_line(state, id, cylinder, spec, said, spec.id == open))
+        .collect();
+    let is_here = open.phase() == phase;
+    view! {
+        <details class="phase" open=is_here>
+            <summary>
+                <span class="phase-name">{t::phase(phase)}</span>
+                {live(mark)}
+                <span class="phase-count">{live(count)}</span>
+            </summary>
+            <ol>{items}</ol>
+        </details>
+    }
+    .into_any()
+}
+
+/// A step, or over all cylinders where none is open.
+fn said(state: State, cylinder: Option<u8>, spec: &'static StepSpec) -> Said {
+    let units = untrack(|| state.units(Target::Job));
+    let (_, owner) = place_of(state, cylinder, spec);
+    let of_all = cylinder.is_none() && spec.subject == Subject::Cylinder;
+    Memo::new(move |before: Option<&(Listed, String)>| {
+        let now = if of_all {
+            let all = state.reports.with(|reports| step_of_all(reports, spec.id));
+            let listed = Listed {
+                signal: all.signal,
+                passed_over: all.passed_over,
+                done: all.of > 0 && all.done == all.of,
+            };
+            (listed, t::cylinders_done(all.done, all.of))
+        } else {
+            match state.step_report(owner, spec.id) {
+                Some(report) => {
+                    let listed = Listed {
+                        signal: report.signal,
+                        passed_over: report.passed_over,
+                        done: report.is_settled(),
+                    };
+                    (listed, summary(&report, units))
+                }
+                None => {
+                    let listed = Listed {
+                        signal: Go::None,
+                        passed_over: false,
+                        done: false,
+                    };
+                    (listed, String::new())
+                }
+            }
+        };
+        // The number follows every key, its colour waits for the reading.
+        match before {
+            Some((listed, _)) if state.half_typed.get() => (*listed, now.1),
+            _ => now,
+        }
+    })
 }
 
 /// A step in the list.
@@ -63,35 +144,18 @@ fn step_line(
     id: &str,
     cylinder: Option<u8>,
     spec: &'static StepSpec,
+    said: Said,
     is_open: bool,
 ) -> AnyView {
-    let units = untrack(|| state.units(Target::Job));
-    let (view, owner) = place_of(state, cylinder, spec);
-    let of_all = cylinder.is_none() && spec.subject == Subject::Cylinder;
-    let report = Memo::new(move |before: Option<&(Go, bool, String)>| {
-        let now = if of_all {
-            of_all_cylinders(state, spec.id)
-        } else {
-            state
-                .step_report(owner, spec.id)
-                .map_or((Go::None, false, String::new()), |r| {
-                    (r.signal, r.passed_over, summary(&r, units))
-                })
-        };
-        // The number follows every key, its colour waits for the reading.
-        match before {
-            Some((signal, passed_over, _)) if state.half_typed.get() => {
-                (*signal, *passed_over, now.2)
-            }
-            _ => now,
-        }
-    });
-    let word = move || {
-        let (signal, passed_over, _) = report.get();
-        if passed_over && signal == Go::None {
-            t::PASSED
-        } else {
-            t::signal(signal)
+    let (view, _) = place_of(state, cylinder, spec);
+    let mark = move || {
+        let (listed, _) = said.get();
+        match listed.signal {
+            Go::None if listed.passed_over => marked(Go::None, t::PASSED),
+            // What is good and behind the hand is quiet: `go` is for what may be
+            // done next.
+            Go::Go if listed.done => tick(),
+            signal => marked(signal, t::signal(signal)),
         }
     };
     let address = Route::Job {
@@ -107,14 +171,34 @@ fn step_line(
     view! {
         <li>
             <a class=class href=address aria-current=is_open.then_some("step")>
-                <span class=words(move || mark_class(report.get().0))>
-                    {live(move || shape(report.get().0))}
-                    <span class="mark-word">{live(word)}</span>
-                </span>
+                {live(mark)}
                 <span class="step-title">{format!("{} {}", spec.number, t::step_title(spec.id))}</span>
-                <span class="step-summary">{live(move || report.get().2)}</span>
+                <span class="step-summary">{live(move || said.get().1)}</span>
             </a>
         </li>
+    }
+    .into_any()
+}
+
+/// A signal by shape and word.
+fn marked(signal: Go, word: &'static str) -> AnyView {
+    view! {
+        <span class=mark_class(signal)>
+            {shape(signal)} <span class="mark-word">{word}</span>
+        </span>
+    }
+    .into_any()
+}
+
+/// Done, and good: a tick.
+fn tick() -> AnyView {
+    view! {
+        <span class="mark mark-done">
+            <svg class="shape" viewBox="0 0 24 24" aria-hidden="true">
+                <path d="M4 13l5 5L20 6"></path>
+            </svg>
+            <span class="mark-word">{t::DONE_TICK}</span>
+        </span>
     }
     .into_any()
 }

@@ -3,10 +3,9 @@
 
 use crate::live::{Shown, live};
 use crate::memo::Memo;
+use crate::parts::bar::job_bar;
 use crate::parts::step::StepView;
-use crate::parts::strip::Strip;
 use crate::route::{Route, View};
-use crate::screens::job::job_head;
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
@@ -34,7 +33,7 @@ pub fn WholeScreen(
     Effect::new(move |before: Option<StepId>| {
         let now = step.get();
         if before.is_some_and(|b| b != now) {
-            request_animation_frame(|| crate::browser::focus("step-heading"));
+            request_animation_frame(crate::browser::focus_step);
         }
         now
     });
@@ -88,9 +87,6 @@ pub fn WholeScreen(
             })
             .collect();
         view! {
-            <h2 id="step-heading" tabindex="-1">
-                {t::step_title(spec.id)}
-            </h2>
             {parts}
         }
         .into_any()
@@ -98,9 +94,14 @@ pub fn WholeScreen(
     let steps = move || step_list(state, &key.get_value(), None, step.get());
     let shown = Signal::derive(|| None::<u8>);
     let kept = Signal::derive(|| None::<StepId>);
+    let heading = view! {
+        <h2 id="step-heading" tabindex="-1">
+            {live(move || t::step_title(step.get()))}
+        </h2>
+    }
+    .into_any();
     view! {
-        {job_head(state, &id)}
-        <Strip id=id.clone() shown=shown step=kept />
+        {job_bar(state, &id, heading, shown, kept)}
         <div class="work">
             <section class="work-step" aria-labelledby="step-heading">
                 {live(body)}

@@ -34,17 +34,21 @@ function keep(wanted) {
     FILES.map(([url, integrity]) => [new URL(url, self.registration.scope).href, integrity]),
   );
 
-  const fromHost = (address) =>
-    fetch(address, {
-      cache: "reload",
-      credentials: "same-origin",
-      integrity: KEPT.get(address),
-    });
+  const fetched = (address, cache) =>
+    fetch(address, { cache, credentials: "same-origin", integrity: KEPT.get(address) });
+
+  const fromHost = (address) => fetched(address, "reload");
+
+  // At a first visit: what the page has just fetched need not come over the line
+  // again; where that is of another version its digest refuses it.
+  const asFetched = (address) =>
+    fetched(address, "force-cache").catch(() => fromHost(address));
 
   async function fetchAll() {
+    const known = (await caches.keys()).some((name) => name.startsWith(FAMILY));
     const found = await Promise.all(
       [...KEPT.keys()].map(async (address) => {
-        const response = await fromHost(address);
+        const response = await (known ? fromHost : asFetched)(address);
         if (!response.ok) throw new Error(`${address}: ${response.status}`);
         // A copy without the mark of a redirect, which a navigation refuses.
         const { headers, status } = response;

@@ -7,6 +7,8 @@ pub const COLD_DROP: &str = "Cold drop";
 pub const NEW_JOB: &str = "New job";
 pub const SETTINGS: &str = "Settings";
 pub const MAIN_MENU: &str = "Main";
+/// The button behind which the other screens and undo stand.
+pub const MENU: &str = "Menu";
 pub const WORKING: &str = "This job";
 
 pub const JOBS_ON_DEVICE: &str = "Jobs on this device";
@@ -104,11 +106,12 @@ pub const NOTE: &str = "Note";
 pub const CYLINDERS: &str = "Cylinders";
 pub const LAYOUT: &str = "Layout";
 pub const BEGIN_JOB: &str = "Begin the job";
-pub const NUMBERS_LATER: &str = "Geometry, limits and gauges of the engine can be filled in and changed at any time under \"Engine\".";
+pub const NUMBERS_LATER: &str =
+    "Its numbers and its holes come next. They can be changed at any time under \"Engine\".";
 pub const ENGINE_AND_LIMITS: &str = "Engine";
 pub const STEPS: &str = "Steps of this cylinder";
 pub const GEOMETRY: &str = "Geometry";
-pub const ENGINE_FIRST: &str = "Begin with the first group: drop, pull and seat need no more. The rest can wait until a step asks for it; every limit has a usual value that is yours to change.";
+pub const ENGINE_FIRST: &str = "The rest can wait until a step asks for it. A usual value that stands in a field is yours to change.";
 pub const PISTONS_AND_HEAD: &str = "Pistons, head and rings, by the sheet";
 pub const TOOLS: &str = "Bar, hone, ram and rod";
 pub const SHOP_LIMITS: &str = "Limits and rates of the shop";
@@ -176,8 +179,7 @@ pub const PAD: &str = "Number pad";
 pub const PAD_DELETE: &str = "Delete";
 pub const PAD_NEXT: &str = "Next";
 pub const PAD_DONE: &str = "Done";
-pub const PAD_UNDO: &str = "Undo";
-pub const PAD_COUNT: &str = "From the right";
+pub const PAD_UNDO: &str = "Take back";
 pub const PAD_WAS: &str = "was";
 pub const PAD_CHANGE: &str = "change";
 pub const PAD_PLUS: &str = "up by";

@@ -44,3 +44,12 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::Block => "how much of the block takes part",
     }
 }
+
+/// Before the time from the bath to the bore.
+pub const AT_BORE_WITHIN: &str = "from bath to bore within";
+
+/// What the later end of that time means.
+#[must_use]
+pub fn at_bore_late(late: &str) -> String {
+    format!("{late} if all goes well; later the clearance is less than asked for")
+}

@@ -72,7 +72,7 @@ async fn play(
         job: demo.job(0),
         rest,
     };
-    page.tap(Role::Link, "Whole job").await?;
+    page.tap(Role::Link, "Work out the price").await?;
     // Steps that the page leads past: the engine's own numbers settle them.
     let mut passed = Vec::new();
     let mut steps = STEPS.iter().peekable();
@@ -134,6 +134,7 @@ async fn finished(page: &Page, cylinders: u8) -> Result<()> {
         )
         .await?;
     }
+    page.menu().await?;
     page.tap(Role::Link, "Record").await?;
     page.find(Role::Button, containing("Print")).await?;
     let text = page.text().await?;

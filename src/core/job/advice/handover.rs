@@ -7,21 +7,22 @@
 //!   maker's sheet). Of the grades entered the thinnest that is thick enough: a
 //!   thicker one costs compression.
 //! - Deck height: as measured at both ends before the cut, less the cut.
-//! - Bore to hone to: mean diameter of its sleeve less the fit's band, both at
-//!   one temperature.
+//! - Bore to hone to: mean diameter of its sleeve less the fit's band.
 //! - Depth to cut to: least flange thickness less the stand-proud wanted.
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
-use crate::job::model::reading::Lack;
-use crate::job::model::readings::{Readings, smallest};
+use crate::job::model::reading::Standing;
+use crate::job::model::readings::Readings;
 use crate::job::model::shop_order::STEPS;
 use crate::job::model::step::StepId;
 use crate::job::steps::assess::assess_whole;
 use crate::job::steps::deck::{lock, plan};
+use crate::job::steps::work_to::work_to;
 use crate::job::verdict::report::{CylinderReport, StepReport};
 use crate::job::verdict::signal::{Signal, State};
+use crate::job::verdict::work_to::WorkTo;
 use crate::quantity::Length;
 
 pub use crate::job::steps::finish::{Gasket, gasket};
@@ -82,46 +83,28 @@ fn not_where(
 }
 
 /// What to make of one cylinder.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Targets {
     /// Which.
     pub cylinder: u8,
-    /// Bore to hone to, smallest and largest.
-    pub bore: Option<(Length, Length)>,
+    /// Bore to hone to.
+    pub bore: Standing<WorkTo>,
     /// Depth of the counterbore.
-    pub depth: Option<Length>,
+    pub depth: Standing<WorkTo>,
     /// How far the flange shall stand proud.
     pub proud: Option<Length>,
 }
 
-/// The targets of every cylinder that gets a sleeve; what cannot be told yet is
-/// left open, and its step says what it waits for.
+/// The targets of every cylinder that gets a sleeve.
 #[must_use]
 pub fn targets(job: &Job) -> Vec<Targets> {
     job.cylinders()
         .map(|cylinder| {
             let r = Readings::of_cylinder(job, cylinder);
-            let worked = |lengths: Result<(f64, f64), Lack>| match lengths {
-                Ok((low, high)) => Some((Length::from_m(low), Length::from_m(high))),
-                Err(_) => None, // told by its step
-            };
-            let bore = || {
-                let mean = r.mean(Field::SleeveOd)?;
-                let (low, high) = (r.engine(Field::FitLow)?, r.engine(Field::FitHigh)?);
-                Ok((mean - high, mean - low))
-            };
-            let depth = || {
-                let thickness = r.complete(Field::FlangeThickness)?;
-                let least =
-                    smallest(&thickness).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
-                let proud = r.engine(Field::TargetProud)?;
-                Ok((least - proud, proud))
-            };
-            let depth = worked(depth());
             Targets {
                 cylinder,
-                bore: worked(bore()),
-                depth: depth.map(|(depth, _)| depth),
+                bore: work_to(&r, StepId::Fit.spec()),
+                depth: work_to(&r, StepId::Counterbore.spec()),
                 proud: r.length(Field::TargetProud).ok(),
             }
         })
@@ -175,14 +158,47 @@ mod tests {
             Field::PistonProud,
             &["0.0160", "0.0155"],
         );
+        let at = |field, text: &str| {
+            let place = Place {
+                owner: two,
+                field,
+                index: 0,
+            };
+            (place, Entry::new(text, Unit::Fahrenheit, 0))
+        };
+        for (place, entry) in [
+            at(Field::SleeveTemperature, "68"),
+            at(Field::BlockTemperature, "68"),
+        ] {
+            job.entries.put(place, entry);
+        }
         let found = targets(&job);
         let target = found.iter().find(|t| t.cylinder == 2).unwrap();
-        let (low, high) = target.bore.unwrap();
-        // 4.4413 less 0.0015 and 0.0010.
-        assert!((inch(low) - 4.4398).abs() < 1e-9);
-        assert!((inch(high) - 4.4403).abs() < 1e-9);
+        let Standing::Known(bore) = &target.bore else {
+            panic!("{:?}", target.bore)
+        };
+        let Standing::Known(depth) = &target.depth else {
+            panic!("{:?}", target.depth)
+        };
+        let inch_m = |si: f64| si / 0.0254;
+        // 4.4413 less 0.0015 and 0.0010, both at 68 F.
+        assert!((inch_m(bore.low.unwrap()) - 4.4398).abs() < 1e-9);
+        assert!((inch_m(bore.high.unwrap()) - 4.4403).abs() < 1e-9);
+        assert_eq!(bore.taken, None);
         // 0.2190 less 0.0100.
-        assert!((inch(target.depth.unwrap()) - 0.2090).abs() < 1e-9);
+        assert!((inch_m(depth.si) - 0.2090).abs() < 1e-9);
+        // 20 F warmer a gray iron bore of 4.44 in reads 0.00049 to 0.00059 in
+        // larger, by 10 to 12e-6 per K (handbook range, from memory).
+        let mut warm = job.clone();
+        let (place, entry) = at(Field::BlockTemperature, "88");
+        warm.entries.put(place, entry);
+        let found = targets(&warm);
+        let target = found.iter().find(|t| t.cylinder == 2).unwrap();
+        let Standing::Known(warm) = &target.bore else {
+            panic!("{:?}", target.bore)
+        };
+        let more = inch_m(warm.si - bore.si);
+        assert!((0.000_49..=0.000_59).contains(&more), "{more}");
         let gasket = gasket(&job).unwrap().unwrap();
         // 0.0160 and 0.0300: 0.0460, more than the 0.0450 entered.
         assert!((inch(gasket.least.unwrap()) - 0.0460).abs() < 1e-9);

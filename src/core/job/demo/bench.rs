@@ -13,6 +13,11 @@ type Texts = &'static [(Field, &'static [&'static str])];
 pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
     match demo {
         Demo::InchFive => &[
+            (Field::FitLow, "0.0010"),
+            (Field::FitHigh, "0.0015"),
+            (Field::TargetProud, "0.0100"),
+            (Field::PlannedCut, "0.0050"),
+            (Field::CleanUp, "0.0020"),
             (Field::Pitch, "5.2000"),
             (Field::FlangeOd, "4.6400"),
             (Field::FinalBore, "4.2000"),
@@ -50,6 +55,11 @@ pub(super) const fn profile(demo: Demo) -> &'static [(Field, &'static str)] {
             (Field::HoneCycles, "48"),
         ],
         Demo::MetricEight => &[
+            (Field::FitLow, "0.025"),
+            (Field::FitHigh, "0.038"),
+            (Field::TargetProud, "0.250"),
+            (Field::PlannedCut, "0.130"),
+            (Field::CleanUp, "0.050"),
             (Field::Pitch, "160.000"),
             (Field::FlangeOd, "137.000"),
             (Field::FinalBore, "125.600"),

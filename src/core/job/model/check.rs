@@ -42,7 +42,8 @@ impl<'a> Sheet<'a> {
         }
     }
 
-    fn reading(&self, place: Place) -> Reading {
+    /// What stands at a place.
+    pub(super) fn reading(&self, place: Place) -> Reading {
         match self.job {
             Some(job) => job.reading(place),
             None => self.entries.reading(place),
@@ -244,10 +245,11 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
 }
 
 /// The size of the engine that a reading is of, if there is one.
-const fn nominal(field: Field) -> Option<Field> {
+pub(super) const fn nominal(field: Field) -> Option<Field> {
     match field {
         Field::SleeveOd | Field::BoreD => Some(Field::NominalOd),
         Field::FlangeThickness | Field::CounterboreDepth => Some(Field::NominalFlange),
+        Field::FlangeOdHere => Some(Field::FlangeOd),
         _ => None,
     }
 }

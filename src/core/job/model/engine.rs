@@ -3,7 +3,7 @@
 
 use crate::job::model::entries::{Entries, Entry};
 use crate::job::model::field::{FIELDS, Field};
-use crate::job::model::field_kind::{Scope, UnitSystem};
+use crate::job::model::field_kind::{Plausible, Scope, UnitSystem};
 pub use crate::job::model::place::CYLINDERS_MOST;
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::materials::MaterialId;
@@ -86,6 +86,27 @@ pub fn preset_text(field: Field, units: UnitSystem) -> &'static str {
     match units {
         UnitSystem::Inch => preset.inch,
         UnitSystem::Metric => preset.metric,
+    }
+}
+
+/// Numbers for which no usual value stands: shops, sleeves and gaskets differ too
+/// much, and the sheet of the engine or of the sleeve has them. A shop that does
+/// one kind of block keeps its own in the settings.
+const BY_SHEET: [Field; 5] = [
+    Field::FitLow,
+    Field::FitHigh,
+    Field::TargetProud,
+    Field::PlannedCut,
+    Field::CleanUp,
+];
+
+/// Up to where such a number is taken without a question, SI; `None` for all
+/// others.
+#[must_use]
+pub fn by_sheet_most(field: Field) -> Option<f64> {
+    match field.spec().plausible {
+        Plausible::Offset { far } if BY_SHEET.contains(&field) => Some(far),
+        _ => None,
     }
 }
 

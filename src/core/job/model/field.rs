@@ -135,9 +135,9 @@ fields! {
     /// Shim under the flange.
     Shim "shim" Engine Length ONE, bounds::REMOVAL, FREE, preset("0", "0");
     /// Least fit wanted. Common practice, no source.
-    FitLow "fit_low" Engine Length ONE, bounds::INTERFERENCE, offset(0.2), preset("0.0010", "0.025");
+    FitLow "fit_low" Engine Length ONE, bounds::INTERFERENCE, offset(0.2), NONE;
     /// Greatest fit wanted. Common practice, no source.
-    FitHigh "fit_high" Engine Length ONE, bounds::INTERFERENCE, offset(0.3), preset("0.0015", "0.038");
+    FitHigh "fit_high" Engine Length ONE, bounds::INTERFERENCE, offset(0.3), NONE;
     /// Out-of-round under the flange that wants a look. From memory.
     RoundLook "round_look" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
     /// Out-of-round under the flange that stops. From memory.
@@ -147,11 +147,11 @@ fields! {
     /// Least clearance at the bore for the drop. From memory.
     EntryLeast "entry_least" Engine Length ONE, bounds::SMALL, FREE, preset("0.0040", "0.100");
     /// Stand-proud aimed at. Common practice, no source.
-    TargetProud "target_proud" Engine Length ONE, bounds::HEIGHT, offset(0.8), preset("0.0100", "0.250");
+    TargetProud "target_proud" Engine Length ONE, bounds::HEIGHT, offset(0.8), NONE;
     /// Deck cut planned. Common practice, no source.
-    PlannedCut "planned_cut" Engine Length ONE, bounds::REMOVAL, offset(1.0), preset("0.0050", "0.130");
+    PlannedCut "planned_cut" Engine Length ONE, bounds::REMOVAL, offset(1.0), NONE;
     /// Cut that leaves a clean surface.
-    CleanUp "clean_up" Engine Length ONE, bounds::SMALL, FREE, preset("0.0020", "0.050");
+    CleanUp "clean_up" Engine Length ONE, bounds::SMALL, offset(0.3), NONE;
     /// Chance of a low flange that is accepted.
     Risk "risk" Engine Plain ONE, bounds::RISK, FREE, preset("0.01", "0.01");
     /// Gap under the flange still called home. From memory.

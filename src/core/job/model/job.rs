@@ -50,6 +50,16 @@ pub struct Job {
 }
 
 impl Job {
+    /// Leaves a hole out that gets a sleeve, or takes it in again.
+    pub fn take_in_or_leave_out(&mut self, cylinder: u8) {
+        let at = self.left_out.partition_point(|c| *c < cylinder);
+        if self.left_out.get(at) == Some(&cylinder) {
+            self.left_out.remove(at);
+        } else {
+            self.left_out.insert(at, cylinder);
+        }
+    }
+
     /// A job on an engine, with nothing measured.
     #[must_use]
     pub fn new(engine: Engine, entries: Entries) -> Self {

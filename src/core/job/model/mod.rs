@@ -1,6 +1,7 @@
 //! What a job is made of: the engine, the fields and their bounds, what was
 //! typed and what it reads as, the steps as data. Nothing here judges.
 
+pub mod before;
 pub mod check;
 #[cfg(test)]
 mod check_tests;

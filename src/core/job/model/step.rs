@@ -72,6 +72,62 @@ pub enum StepId {
     Report,
 }
 
+/// A phase of the shop: steps that follow each other and belong together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// From the first call to a block that may be measured.
+    TakeIn,
+    /// Old bores, walls, the sleeve.
+    Measure,
+    /// The bar.
+    Bore,
+    /// Counterbore, chamfer, hone.
+    Counterbore,
+    /// Clean, chill, drop, hold down.
+    Drop,
+    /// Height, pull, seat.
+    Seat,
+    /// Deck, pistons, groove.
+    Deck,
+    /// Finish, rings, wash, report.
+    Finish,
+}
+
+impl Phase {
+    /// All, in shop order.
+    pub const ALL: [Self; 8] = [
+        Self::TakeIn,
+        Self::Measure,
+        Self::Bore,
+        Self::Counterbore,
+        Self::Drop,
+        Self::Seat,
+        Self::Deck,
+        Self::Finish,
+    ];
+}
+
+impl StepId {
+    /// The phase it belongs to.
+    #[must_use]
+    pub const fn phase(self) -> Phase {
+        match self {
+            Self::Enquiry | Self::Intake | Self::Rest | Self::Pressure | Self::Datum => {
+                Phase::TakeIn
+            }
+            Self::OldBore | Self::Wall | Self::Choose | Self::Sleeve => Phase::Measure,
+            Self::Caps | Self::Centre | Self::Bore => Phase::Bore,
+            Self::CounterboreD | Self::Counterbore | Self::Chamfer | Self::Fit => {
+                Phase::Counterbore
+            }
+            Self::Clean | Self::DryRun | Self::Chill | Self::Drop | Self::Hold => Phase::Drop,
+            Self::WarmHeight | Self::Pull | Self::Seat => Phase::Seat,
+            Self::Deck | Self::Protrusion | Self::Groove => Phase::Deck,
+            Self::Finish | Self::RingGap | Self::WashAgain | Self::Report => Phase::Finish,
+        }
+    }
+}
+
 /// What a step is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Subject {

@@ -20,6 +20,7 @@ use crate::job::steps::deck::{Lock, deck, lock};
 use crate::job::steps::look_back::{compare_returns, current, look_back, state};
 use crate::job::steps::survey::spots;
 use crate::job::steps::together::{DeckMemory, DeckSeats, judge_together};
+use crate::job::steps::work_to::work_to;
 use crate::job::steps::{bore, counterbore, drop, enquiry, finish, fit, measure, order, seat};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
@@ -274,6 +275,7 @@ fn step_report(
         complete: missing.is_none() && !spec.fields.is_empty(),
         signal: Signal::None,
         number: None,
+        work_to: work_to(&Readings::new(job, owner), spec),
         next: Next::Refused,
         findings: Vec::new(),
         fault: None,

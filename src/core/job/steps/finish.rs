@@ -20,7 +20,7 @@ use crate::planning::engine::{EngineEffect, EngineInput, engine_effect};
 use crate::planning::finish::{
     CrossHatch, Finish, FinishInput, Hatch, cross_hatch, finish as finish_of,
 };
-use crate::planning::groove::groove as groove_of;
+use crate::planning::groove::{Groove, groove as groove_of};
 use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
 use crate::quantity::{Diameter, Length, Pressure};
@@ -194,11 +194,12 @@ fn effect(r: &Readings) -> Result<EngineEffect, Lack> {
     })?)
 }
 
-/// The groove: the reading farthest off decides, too deep before too shallow.
+/// The groove that is wanted, by the thinnest clock of the flange, and whether
+/// somebody said that the deck was cut.
 ///
 /// # Errors
-/// What it lacks: the thinnest clock of the flange decides what is left.
-pub fn groove(r: &Readings) -> Worked {
+/// What it lacks.
+pub fn groove_wanted(r: &Readings) -> Result<(Groove, bool), Lack> {
     let thickness = r.complete(Field::FlangeThickness)?;
     let thinnest_m = smallest(&thickness).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
     let (cut_m, cut_known) = deck_cut(r)?;
@@ -207,6 +208,15 @@ pub fn groove(r: &Readings) -> Worked {
         r.length(Field::RingProud)?,
         Length::from_m(thinnest_m - cut_m),
     )?;
+    Ok((wanted, cut_known))
+}
+
+/// The groove: the reading farthest off decides, too deep before too shallow.
+///
+/// # Errors
+/// What it lacks: the thinnest clock of the flange decides what is left.
+pub fn groove(r: &Readings) -> Worked {
+    let (wanted, cut_known) = groove_wanted(r)?;
     let (wanted_m, near_m) = (wanted.depth.as_m(), r.engine(Field::GrooveNear)?);
     let readings = r.some(Field::GrooveDepth)?;
     let none = || r.missing(Field::GrooveDepth, 1);

@@ -133,6 +133,20 @@ pub fn current(steps: &[StepReport]) -> StepId {
         .map_or(StepId::OldBore, |s| s.id) // a cylinder has steps
 }
 
+/// The cylinder to work on: one that wants a look, else one in work or not begun,
+/// else the first that gets a sleeve.
+#[must_use]
+pub fn to_open(reports: &[CylinderReport]) -> Option<u8> {
+    let find = |wanted: fn(State) -> bool| {
+        let mut of_state = reports.iter().filter(|r| wanted(r.state));
+        of_state.next().map(|r| r.cylinder)
+    };
+    find(|s| matches!(s, State::Stop | State::Look))
+        .or_else(|| find(|s| matches!(s, State::InWork(..))))
+        .or_else(|| find(|s| s == State::NotBegun))
+        .or_else(|| find(|s| s != State::LeftOut))
+}
+
 /// A hole that springs back otherwise than the job's others by more than four
 /// standard uncertainties of the height: a chip or a burr, perhaps. Where one of
 /// them cannot be used nothing is compared, and it is said.

@@ -25,3 +25,4 @@ pub mod survey;
 mod tests;
 pub mod together;
 pub mod tools;
+pub mod work_to;

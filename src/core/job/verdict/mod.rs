@@ -8,9 +8,11 @@ pub mod next;
 pub mod order;
 pub mod report;
 pub mod signal;
+pub mod work_to;
 
 pub use answer::{Answer, Heights};
 pub use figure::{Detail, Figure, More, OneNumber};
 pub use next::Next;
 pub use report::{CylinderReport, StepReport, Verdict, Worked};
 pub use signal::{Signal, State};
+pub use work_to::{Work, WorkTo};

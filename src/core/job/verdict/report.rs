@@ -1,12 +1,13 @@
 //! What a step says, and what a cylinder says.
 
 use crate::job::model::place::Place;
-use crate::job::model::reading::{Lack, Missing, Unusable};
+use crate::job::model::reading::{Lack, Missing, Standing, Unusable};
 use crate::job::model::step::StepId;
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::figure::OneNumber;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::signal::{Signal, State};
+use crate::job::verdict::work_to::WorkTo;
 use crate::quantity::report::{Fault, Finding};
 
 /// What came out of a step's calculation.
@@ -66,6 +67,8 @@ pub struct StepReport {
     pub signal: Signal,
     /// The one number.
     pub number: Option<OneNumber>,
+    /// The number to work to, before anything is cut.
+    pub work_to: Standing<WorkTo>,
     /// What to do next.
     pub next: Next,
     /// What the calculation found beside it.

@@ -1,0 +1,166 @@
+//! How many taps the usual ways cost, counted over a scripted hand: every touch
+//! of a key, a field, a button or an entry of a list is one.
+
+use std::cell::Cell;
+
+use anyhow::{Context, Result, ensure};
+use coldseat_browser_tests::{Bench, Name, Page, Role, Setting, containing};
+
+/// A hand that counts.
+struct Hand<'a> {
+    page: &'a Page,
+    taps: Cell<usize>,
+}
+
+impl<'a> Hand<'a> {
+    const fn on(page: &'a Page) -> Self {
+        Self {
+            page,
+            taps: Cell::new(0),
+        }
+    }
+
+    async fn tap(&self, role: Role, name: impl Into<Name>) -> Result<()> {
+        self.taps.set(self.taps.get() + 1);
+        self.page.tap(role, name).await
+    }
+
+    /// A field that is scrolled up first, out of the pad's way: no tap.
+    async fn field(&self, label: &str) -> Result<()> {
+        self.taps.set(self.taps.get() + 1);
+        let field = self.page.find(Role::TextBox, containing(label)).await?;
+        field.bring_above_the_pad().await?;
+        field.tap().await
+    }
+
+    /// Keys of the pad, by their faces.
+    async fn keys(&self, keys: &str) -> Result<()> {
+        for key in keys.chars() {
+            let mut face = [0; 4];
+            let name = match key {
+                '.' => "Decimal point",
+                digit => digit.encode_utf8(&mut face),
+            };
+            self.tap(Role::Button, name).await?;
+        }
+        Ok(())
+    }
+
+    /// On to the next field, and its keys.
+    async fn next(&self, keys: &str) -> Result<()> {
+        self.tap(Role::Button, "Next").await?;
+        self.keys(keys).await
+    }
+
+    /// Opening a list and choosing in it.
+    async fn choose(&self, label: &str, option: &str) -> Result<()> {
+        self.taps.set(self.taps.get() + 2);
+        self.page.choose(label, option).await
+    }
+
+    fn within(&self, most: usize, what: &str) -> Result<()> {
+        let taps = self.taps.take();
+        println!("taps\t{what}\t{taps}");
+        ensure!(taps <= most, "{what}: {taps} taps, {most} wanted");
+        Ok(())
+    }
+}
+
+#[tokio::test]
+async fn a_cold_drop_with_four_numbers_changed() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let hand = Hand::on(page);
+    hand.tap(Role::Link, containing("Cold drop How soon"))
+        .await?;
+    hand.tap(Role::TextBox, containing("Sleeve OD")).await?;
+    // The last digits of the number that stands there.
+    hand.tap(Role::Button, containing("From the right")).await?;
+    hand.keys("513").await?;
+    ensure!(page.value(containing("Sleeve OD")).await? == "4.2513");
+    hand.next("00").await?;
+    ensure!(page.value(containing("Sleeve wall")).await? == "0.1200");
+    hand.field("Fit").await?;
+    hand.keys("14").await?;
+    ensure!(page.value(containing("Fit")).await? == "0.0014");
+    hand.field("Carry time").await?;
+    hand.keys("9").await?;
+    page.says("home within").await?;
+    hand.within(15, "Cold drop, four numbers changed")?;
+    // With the numbers used last.
+    page.go("#/").await?;
+    hand.tap(Role::Link, containing("Cold drop How soon"))
+        .await?;
+    page.says("home within").await?;
+    hand.within(2, "Cold drop, the numbers used last")
+}
+
+#[tokio::test]
+async fn an_engine_with_two_of_eight_holes() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let hand = Hand::on(page);
+    hand.tap(Role::Link, containing("New job")).await?;
+    hand.choose("Cylinders", "8").await?;
+    hand.tap(Role::Button, "Begin the job").await?;
+    hand.tap(Role::TextBox, containing("Sleeve OD")).await?;
+    hand.keys("44413").await?;
+    for keys in ["42000", "9.", "46400", "2200", "4.2", "10", "15", "100"] {
+        hand.next(keys).await?;
+    }
+    hand.tap(Role::Button, "Done").await?;
+    hand.tap(Role::Button, "No hole").await?;
+    for hole in ["Sleeve in cylinder 3", "Sleeve in cylinder 6"] {
+        hand.tap(Role::Button, hole).await?;
+    }
+    hand.tap(Role::Link, "Go to the bench").await?;
+    // The first of the two holes is open, and the size to work to is told.
+    page.find(Role::Heading, containing("3 \u{b7}")).await?;
+    hand.within(55, "an engine, two of eight holes")?;
+    let job = page.job().await?;
+    page.go(&format!("{job}/cylinder/6/bore")).await?;
+    // 4.4413 less 0.0013 (rounded half away from zero) and 0.0012 for the hone.
+    page.says("bore to (diameter)").await?;
+    page.says("4.4389").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn receiving_a_sleeve_by_its_last_digits() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let hand = Hand::on(page);
+    page.tap(Role::Link, containing("New job")).await?;
+    page.choose(containing("Engine"), "Oxbow five, in-line (demo)")
+        .await?;
+    page.tap(Role::Button, "Begin the job").await?;
+    let job = page.job().await?;
+    page.go(&format!("{job}/cylinder/1/sleeve")).await?;
+    let first = page
+        .find_all(Role::TextBox, containing("Sleeve OD"))
+        .await?;
+    let first = first.first().context("a reading")?.name().await?;
+    hand.tap(Role::TextBox, containing(&first)).await?;
+    hand.tap(Role::Button, containing("From the right")).await?;
+    hand.keys("12").await?;
+    for keys in ["4", "2", "4", "2", "1"] {
+        hand.next(keys).await?;
+    }
+    // Shop warm, four clocks of the flange.
+    let rest = page.script(
+        "return [...document.querySelectorAll('[data-place]')].map((i) => i.id)",
+        vec![],
+    );
+    let rest = rest.await?;
+    for id in rest.as_array().into_iter().flatten().skip(6) {
+        let keys = match id.as_str().unwrap_or_default() {
+            id if id.contains("temperature") => "68",
+            id if id.contains("fillet") => "300",
+            _ => "9",
+        };
+        hand.next(keys).await?;
+    }
+    hand.tap(Role::Button, "Next").await?;
+    page.says("go").await?;
+    hand.within(45, "receiving a sleeve")
+}
