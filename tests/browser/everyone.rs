@@ -40,6 +40,22 @@ const CUT_WORDS: &str = "
     });
 ";
 
+/// Buttons that share a name: which of them is meant cannot be said.
+const SAME_NAMES: &str = "
+    const names = [...document.querySelectorAll('button')]
+        .filter((e) => e.checkVisibility({ visibilityProperty: true }))
+        .map((e) => (e.getAttribute('aria-label') ?? e.innerText).trim());
+    return [...new Set(names.filter((name, at) => names.indexOf(name) !== at))]
+        .map((name) => `two buttons are called ${name}`);
+";
+
+/// Numbers that do not fit into their field.
+const CUT_NUMBERS: &str = "
+    return [...document.querySelectorAll('input[data-place]')]
+        .filter((e) => e.value && e.scrollWidth > e.clientWidth + 1)
+        .map((e) => `${e.id}: ${e.value}`);
+";
+
 /// Opens everything that can be opened, also what shows up in what was opened,
 /// and lets it be worked out and drawn.
 const UNFOLD: &str = "
@@ -76,7 +92,8 @@ async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<(
         ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
         let small = page.script(SMALL_TARGETS, vec![]).await?;
         let cut = page.script(CUT_WORDS, vec![]).await?;
-        for trouble in [&found["broken"], &small, &cut] {
+        let same = page.script(SAME_NAMES, vec![]).await?;
+        for trouble in [&found["broken"], &small, &cut, &same] {
             let list = trouble.as_array().context("a list")?;
             broken.extend(list.iter().map(|t| format!("{place}: {t}")));
         }
@@ -96,6 +113,34 @@ async fn every_screen_keeps_the_rules_in_the_light() -> Result<()> {
 #[tokio::test]
 async fn every_screen_keeps_the_rules_in_the_dark() -> Result<()> {
     every_screen_passes(Theme::Dark, "Demo 2", 6).await
+}
+
+/// The person's own text at twice its size: it is the browser's default size.
+#[tokio::test]
+async fn text_at_twice_its_size_fits_and_cuts_no_number() -> Result<()> {
+    for width in [320, 390, 820, 1600] {
+        let setting = Setting {
+            size: Size::Other(width, 800),
+            ..Setting::default()
+        };
+        let bench = Bench::open(setting).await?;
+        let page = bench.page();
+        page.devtools("Page.enable", json!({})).await?;
+        let sizes = json!({ "fontSizes": { "standard": 32, "fixed": 26 } });
+        page.devtools("Page.setFontSizes", sizes).await?;
+        page.tap(Role::Button, containing("Demo 2")).await?;
+        page.find(Role::Link, containing("Cylinder 8")).await?;
+        for place in places(page, 6).await? {
+            page.go(&place).await?;
+            page.script_awaiting(UNFOLD).await?;
+            let wide = page.script(WIDE, vec![]).await?;
+            let fits = wide.as_u64().is_some_and(|px| px <= u64::from(width));
+            ensure!(fits, "{place} at {width} px is {wide} wide");
+            let cut = page.script(CUT_NUMBERS, vec![]).await?;
+            ensure!(cut == json!([]), "{place} at {width} px cuts {cut}");
+        }
+    }
+    Ok(())
 }
 
 #[tokio::test]

@@ -38,7 +38,7 @@ pub fn holes(state: State) -> AnyView {
             view! {
                 <button
                     type="button"
-                    class="hole"
+                    class="hole-tap"
                     aria-label=t::hole_name(cylinder)
                     aria-pressed=words(move || (!left_out(cylinder)).to_string())
                     disabled=locked

@@ -51,10 +51,19 @@ pub fn Marks(
             set(Some(Mark::Skipped(text)));
         }
     };
+    // Of two decks on one screen each says whose it is.
+    let banks = state
+        .open
+        .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
+    let name = move |label: &str| match owner {
+        Owner::Bank(bank) if banks > 1 => format!("{label}, {} {}", t::BANK, t::bank(bank)),
+        _ => label.to_owned(),
+    };
     let button = move |label: &'static str, wanted: fn(&Mark) -> bool, to: Mark| {
         view! {
             <button
                 type="button"
+                aria-label=name(label)
                 aria-pressed=words(move || is(wanted).to_string())
                 on:click=move |_| {
                     // A second tap takes the mark away.
@@ -81,7 +90,7 @@ pub fn Marks(
     let take_away = move || {
         mark.with(Option::is_some).then(|| {
             view! {
-                <button type="button" on:click=move |_| set(None)>
+                <button type="button" aria-label=name(t::MARK_NONE) on:click=move |_| set(None)>
                     {t::MARK_NONE}
                 </button>
             }
@@ -106,7 +115,7 @@ pub fn Marks(
                 {folded} {not} {live(take_away)}
             </div>
             {why.line(state, why_id, t::SKIP_WHY, t::SKIP_NEEDS_WHY)}
-            <button type="button" on:click=skip>
+            <button type="button" aria-label=name(t::MARK_SKIP) on:click=skip>
                 {t::MARK_SKIP}
             </button>
             <div class="choice">
