@@ -37,10 +37,7 @@ fn heat(r: &mut Rng) -> Heat {
     Heat {
         sleeve_material: expanding(r),
         block_material: expanding(r),
-        sleeve: [
-            warm(between(r, 10.0, 40.0)),
-            warm(between(r, 0.0, 10.0)),
-        ],
+        sleeve: [warm(between(r, 10.0, 40.0)), warm(between(r, 0.0, 10.0))],
         block: [warm(0.0), warm(-between(r, 0.0, 30.0))],
     }
 }
@@ -68,7 +65,11 @@ pub fn of_a_job(r: &mut Rng) -> BoreStressInput {
         bottom: Length::from_m(mm(between(r, 8.0, 20.0))),
     });
     let below = if r.bool() { 0.0 } else { between(r, 0.0, 40.0) };
-    let gas = if r.bool() { 0.0 } else { between(r, 1e6, 1.8e7) };
+    let gas = if r.bool() {
+        0.0
+    } else {
+        between(r, 1e6, 1.8e7)
+    };
     let deep = between(r, thickness, length);
     BoreStressInput {
         profile: BoreProfileInput {
@@ -85,7 +86,11 @@ pub fn of_a_job(r: &mut Rng) -> BoreStressInput {
             below: Length::from_m(mm(below)),
             jacket,
             interference: DiametralInterference::from_m(mm(between(r, 0.0, 0.1))),
-            joint: if r.bool() { Joint::Stuck } else { Joint::Frictionless },
+            joint: if r.bool() {
+                Joint::Stuck
+            } else {
+                Joint::Frictionless
+            },
             clamp: Force::from_n(if r.bool() { 0.0 } else { between(r, 5e3, 1e5) }),
             gas: Pressure::from_pa(gas),
             gas_depth: r.bool().then(|| Length::from_m(deep)),
@@ -120,15 +125,27 @@ pub fn odd(r: &mut Rng) -> BoreStressInput {
         thickness: Length::from_m(thickness),
     });
     let top = length + if flanged { thickness } else { 0.0 };
-    let below = if r.bool() { 0.0 } else { over_decades(r, 1e-5, 1.0) };
+    let below = if r.bool() {
+        0.0
+    } else {
+        over_decades(r, 1e-5, 1.0)
+    };
     let height = top + below;
     let jacket = (r.u8(..3) == 0).then(|| Jacket {
         wall: Length::from_m(0.5 * widest * share(r).clamp(1e-3, 0.999)),
         deck: Length::from_m((0.5 * height * share(r)).min(1.0)),
         bottom: Length::from_m((0.5 * height * share(r)).min(1.0)),
     });
-    let clamp = if flanged && r.bool() { over_decades(r, 1.0, 1e6) } else { 0.0 };
-    let gas = if r.bool() { 0.0 } else { over_decades(r, 1e3, 1e9) };
+    let clamp = if flanged && r.bool() {
+        over_decades(r, 1.0, 1e6)
+    } else {
+        0.0
+    };
+    let gas = if r.bool() {
+        0.0
+    } else {
+        over_decades(r, 1e3, 1e9)
+    };
     let deep = top * r.f64();
     BoreStressInput {
         profile: BoreProfileInput {
@@ -148,7 +165,11 @@ pub fn odd(r: &mut Rng) -> BoreStressInput {
             below: Length::from_m(below),
             jacket,
             interference: DiametralInterference::from_m(between(r, -0.005, 0.005)),
-            joint: if r.bool() { Joint::Stuck } else { Joint::Frictionless },
+            joint: if r.bool() {
+                Joint::Stuck
+            } else {
+                Joint::Frictionless
+            },
             clamp: Force::from_n(clamp),
             gas: Pressure::from_pa(gas),
             gas_depth: r.bool().then(|| Length::from_m(deep)),

@@ -14,6 +14,7 @@
 //! corner is singular: stress there grows with every finer mesh, so pressure
 //! nearer to either end than a wall thickness is not to be trusted.
 
+mod base;
 mod check;
 mod contact;
 mod element;

@@ -2,11 +2,11 @@
 //! contact pulls and no gap is closed through.
 
 use super::BoreProfileInput;
+use super::base::Base;
 use super::contact::Search;
-use super::element::{Growth, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
+use super::element::{Column, Growth, PLACES, Sides, Stiffness, UNKNOWNS};
 use super::load;
 use super::mesh::{Body, Mesh};
-use crate::numerics::skyline::Skyline;
 use crate::quantity::report::Fault;
 
 /// Whether the joint lets the parts slide.
@@ -18,10 +18,11 @@ pub enum Joint {
     Stuck,
 }
 
-/// Most rounds of the search for the contact.
-const ROUNDS: usize = 100;
+/// Most rounds of the search for the contact, and most factorizations.
+const ROUNDS: usize = 1000;
+const FACTORS: usize = 20;
 /// Most numbers of the stiffness matrix: 16 MB.
-const MOST_STORED: usize = 2_000_000;
+pub(super) const MOST_STORED: usize = 2_000_000;
 /// Most cells of a mesh, whose own matrices are 7 MB then.
 const MOST_CELLS: usize = 3500;
 
@@ -86,19 +87,21 @@ impl Solution {
     }
 }
 
-struct Cell {
+pub(super) struct Cell {
     column: usize,
     row: usize,
     body: Body,
-    matrix: usize,
+    pub(super) matrix: usize,
 }
 
 pub(super) struct Assembly<'a> {
     pub(super) input: &'a BoreProfileInput,
     pub(super) mesh: &'a Mesh,
     pub(super) grid: Grid,
-    cells: Vec<Cell>,
-    matrices: Vec<Stiffness>,
+    pub(super) cells: Vec<Cell>,
+    /// Index of the cell of each column and row.
+    index: Vec<Option<usize>>,
+    pub(super) matrices: Vec<Stiffness>,
     /// Held growth of each matrix' cells; none where all is at the reference.
     growths: Vec<Growth>,
     /// Radial force of the gas on the inside, by row of half steps.
@@ -141,40 +144,55 @@ pub fn solve_near(
     if let Some(near) = near {
         a.begin_as(near);
     }
-    let mut rounds = 0;
+    let ties = a.ties();
     let mut search = Search::new();
-    loop {
-        rounds += 1;
-        let (movements, forces) = a.round()?;
-        let changed = a.adjust(&mut search, &movements, &forces);
-        if changed && rounds < ROUNDS {
+    let mut base: Option<Base> = None;
+    let mut factors = 0;
+    for rounds in 1..=ROUNDS {
+        let known = base
+            .as_mut()
+            .and_then(|b| b.states(&a, &ties, &a.tied(&ties)));
+        let (now, states) = match (base.take(), known) {
+            (Some(now), Some(states)) => (now, states),
+            _ if factors == FACTORS => break,
+            _ => {
+                factors += 1;
+                let fresh = Base::new(&a, &ties)?;
+                let states = fresh.begun();
+                (fresh, states)
+            }
+        };
+        if a.adjust(&mut search, &ties, &states) {
+            base = Some(now);
             continue;
         }
-        if changed {
-            return Err(Fault::new(
-                "joint",
-                "no steady contact was found for this geometry: check flange, clamp and \
-                 interference for values far from any sleeve",
-            ));
+        // The contact stands; so it must in the whole.
+        let (movements, forces, states) = now.whole(&a, &ties);
+        if a.adjust(&mut search, &ties, &states) {
+            continue;
         }
         let residual = a.residual(&forces);
         let joint_force = a.joint_rows().map(|j| a.pressing(&forces, j)).collect();
         let ledge_force = a.ledge_force(&forces);
         let movements = a.settled(movements);
-        let unknowns = a.slots().1;
         return Ok(Solution {
             movements,
             joint_force,
             ledge_force,
-            unknowns,
+            unknowns: now.unknowns(),
             rounds,
             residual,
             mesh,
         });
     }
+    Err(Fault::new(
+        "joint",
+        "no steady contact was found for this geometry: check flange, clamp and interference for \
+         values far from any sleeve",
+    ))
 }
 
-fn too_slender() -> Fault {
+pub(super) fn too_slender() -> Fault {
     Fault::new(
         "sleeve.length_m",
         "this sleeve is too long for its wall to be meshed: check length and wall",
@@ -187,49 +205,66 @@ impl<'a> Assembly<'a> {
         let mut cells = Vec::new();
         let mut matrices: Vec<Stiffness> = Vec::new();
         let mut growths: Vec<Growth> = Vec::new();
-        let mut known: Vec<(Sides, Body)> = Vec::new();
+        let mut index = vec![None; mesh.columns() * mesh.rows()];
         let mut present = vec![false; grid.len()];
-        for row in 0..mesh.rows() {
-            for column in 0..mesh.columns() {
-                let Some(body) = mesh.body(column, row) else {
-                    continue;
+        // Rows of one height share their cells' matrices.
+        let mut heights: Vec<f64> = Vec::new();
+        let rows: Vec<usize> = mesh
+            .z
+            .windows(2)
+            .map(|pair| {
+                let height = pair[1] - pair[0];
+                let same = |h: &f64| (h / height - 1.0).abs() < 1e-12;
+                let known = heights.iter().position(same);
+                known.unwrap_or_else(|| {
+                    heights.push(height);
+                    heights.len() - 1
+                })
+            })
+            .collect();
+        for column in 0..mesh.columns() {
+            let (inner, width) = (mesh.r[column], mesh.r[column + 1] - mesh.r[column]);
+            for body in [Body::Sleeve, Body::Block] {
+                let elastic = match body {
+                    Body::Sleeve => &input.sleeve,
+                    Body::Block => &input.block,
                 };
-                let sides = Sides {
-                    inner: mesh.r[column],
-                    width: mesh.r[column + 1] - mesh.r[column],
-                    height: mesh.z[row + 1] - mesh.z[row],
-                };
-                // Cells of one column and height share their matrix.
-                let same = known.iter().rposition(|(s, b)| {
-                    *b == body
-                        && s.inner == sides.inner
-                        && (s.height / sides.height - 1.0).abs() < 1e-12
-                });
-                let matrix = same.unwrap_or_else(|| {
-                    let elastic = match body {
-                        Body::Sleeve => &input.sleeve,
-                        Body::Block => &input.block,
-                    };
-                    matrices.push(stiffness(&sides, elastic));
-                    growths.extend(load::growth(input, body, &sides));
-                    known.push((sides, body));
-                    matrices.len() - 1
-                });
-                for (di, dj) in PLACES {
-                    present[grid.at(body, 2 * column + di, 2 * row + dj)] = true;
+                let stiffness = Column::new(inner, width, elastic);
+                let mut made = vec![None; heights.len()];
+                for (row, class) in rows.iter().enumerate() {
+                    if mesh.body(column, row) != Some(body) {
+                        continue;
+                    }
+                    let matrix = made[*class].unwrap_or_else(|| {
+                        let height = heights[*class];
+                        matrices.push(stiffness.stiffness(height));
+                        let sides = Sides {
+                            inner,
+                            width,
+                            height,
+                        };
+                        growths.extend(load::growth(input, body, &sides));
+                        matrices.len() - 1
+                    });
+                    made[*class] = Some(matrix);
+                    for (di, dj) in PLACES {
+                        present[grid.at(body, 2 * column + di, 2 * row + dj)] = true;
+                    }
+                    index[column + mesh.columns() * row] = Some(cells.len());
+                    cells.push(Cell {
+                        column,
+                        row,
+                        body,
+                        matrix,
+                    });
                 }
-                cells.push(Cell {
-                    column,
-                    row,
-                    body,
-                    matrix,
-                });
             }
         }
         Self {
             input,
             mesh,
             cells,
+            index,
             matrices,
             growths,
             gas: load::gas(input, mesh),
@@ -315,101 +350,60 @@ impl<'a> Assembly<'a> {
         (slots, next as usize)
     }
 
-    /// Offset of a block node over the equation that it shares.
-    fn offset(&self, body: Body, i: usize, j: usize) -> f64 {
-        let tied = body == Body::Block
-            && i == 2 * self.mesh.joint
-            && self.joint_rows().contains(&j)
-            && self.touching[j];
-        if tied { self.delta } else { 0.0 }
-    }
-
-    fn nodes<'b>(&'b self, cell: &'b Cell) -> impl Iterator<Item = (usize, usize, usize)> + 'b {
+    /// Nodes of a cell, with their column and row of half steps.
+    pub(super) fn nodes<'b>(
+        &'b self,
+        cell: &'b Cell,
+    ) -> impl Iterator<Item = (usize, usize, usize)> + 'b {
         PLACES.iter().map(move |(di, dj)| {
             let (i, j) = (2 * cell.column + di, 2 * cell.row + dj);
             (self.grid.at(cell.body, i, j), i, j)
         })
     }
 
-    /// One solution for the contact as it is assumed now: movements, and the
-    /// forces that the bodies' stiffness puts on their nodes.
-    fn round(&self) -> Result<(Nodal, Nodal), Fault> {
+    /// Slots of a cell's unknowns.
+    pub(super) fn slots_of(&self, slots: &[[Slot; 2]], cell: &Cell) -> [Slot; UNKNOWNS] {
+        let mut found = [Slot::None; UNKNOWNS];
+        for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+            found[2 * n..2 * n + 2].copy_from_slice(&slots[node]);
+        }
+        found
+    }
+
+    /// Cells of its body round a node.
+    pub(super) fn around(&self, node: usize) -> impl Iterator<Item = &Cell> {
+        let (body, place) = (node % 2, node / 2);
+        let (i, j) = (place % self.grid.columns, place / self.grid.columns);
+        let beside = |at: usize, count: usize| at.saturating_sub(1) / 2..(at / 2 + 1).min(count);
+        let columns = beside(i, self.mesh.columns());
+        beside(j, self.mesh.rows())
+            .flat_map(move |row| columns.clone().map(move |column| (column, row)))
+            .filter_map(move |(column, row)| self.index[column + self.mesh.columns() * row])
+            .map(|cell| &self.cells[cell])
+            .filter(move |cell| (cell.body == Body::Block) == (body == 1))
+    }
+
+    /// Slots, and the first equation that each equation is coupled to.
+    pub(super) fn equations(&self) -> (Vec<[Slot; 2]>, Vec<usize>) {
         let (slots, count) = self.slots();
         let mut first: Vec<usize> = (0..count).collect();
-        let equations = |cell: &Cell| -> [Option<usize>; UNKNOWNS] {
-            let mut found = [None; UNKNOWNS];
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
-                for (axis, slot) in slots[node].iter().enumerate() {
-                    if let Slot::Free(e) = slot {
-                        found[2 * n + axis] = Some(*e as usize);
-                    }
-                }
-            }
-            found
-        };
         for cell in &self.cells {
-            let found = equations(cell);
-            let least = found.iter().flatten().copied().min().unwrap_or(0);
-            for e in found.into_iter().flatten() {
+            let free = self.slots_of(&slots, cell);
+            let free = free.iter().filter_map(|slot| match slot {
+                Slot::Free(e) => Some(*e as usize),
+                Slot::None | Slot::Held => None,
+            });
+            let Some(least) = free.clone().min() else {
+                continue;
+            };
+            for e in free {
                 first[e] = first[e].min(least);
             }
         }
-        let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
-        if stored > MOST_STORED {
-            return Err(too_slender());
-        }
-        let mut matrix = Skyline::new(first);
-        let mut load = vec![0.0; count];
-        self.outer_loads(&slots, &mut load);
-        for cell in &self.cells {
-            let found = equations(cell);
-            let k = &self.matrices[cell.matrix];
-            let mut shift = [0.0; UNKNOWNS];
-            for (n, (_, i, j)) in self.nodes(cell).enumerate() {
-                shift[2 * n] = self.offset(cell.body, i, j);
-            }
-            let shifted = shift.iter().any(|s| *s != 0.0);
-            for (p, ep) in found.iter().enumerate() {
-                let Some(ep) = *ep else { continue };
-                load[ep] += self.growth(cell, p);
-                for (q, eq) in found.iter().enumerate() {
-                    if let Some(eq) = eq.filter(|eq| *eq <= ep) {
-                        matrix.add(ep, eq, k[p][q]);
-                    }
-                }
-                if shifted {
-                    load[ep] -= (0..UNKNOWNS).map(|q| k[p][q] * shift[q]).sum::<f64>();
-                }
-            }
-        }
-        let factor = matrix.factor().map_err(|_| {
-            Fault::new(
-                "joint",
-                "nothing holds the sleeve in this geometry: check the flange",
-            )
-        })?;
-        factor.solve(&mut load);
-        let mut movements = vec![[0.0; 2]; self.grid.len()];
-        for j in 0..self.grid.rows {
-            for i in 0..self.grid.columns {
-                for body in [Body::Sleeve, Body::Block] {
-                    let node = self.grid.at(body, i, j);
-                    for axis in 0..2 {
-                        if let Slot::Free(e) = slots[node][axis] {
-                            movements[node][axis] = load[e as usize];
-                        }
-                    }
-                    if self.present[node] {
-                        movements[node][0] += self.offset(body, i, j);
-                    }
-                }
-            }
-        }
-        let forces = self.forces(&movements);
-        Ok((movements, forces))
+        (slots, first)
     }
 
-    fn growth(&self, cell: &Cell, unknown: usize) -> f64 {
+    pub(super) fn growth(&self, cell: &Cell, unknown: usize) -> f64 {
         self.growths.get(cell.matrix).map_or(0.0, |g| g[unknown])
     }
 
@@ -421,7 +415,7 @@ impl<'a> Assembly<'a> {
 
     /// Forces that the stressed metal puts on its nodes: what stiffness and
     /// movement give, less what free growth gives without any stress.
-    fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
+    pub(super) fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
         let mut forces = vec![[0.0; 2]; self.grid.len()];
         for cell in &self.cells {
             let k = &self.matrices[cell.matrix];
