@@ -379,6 +379,7 @@ fn the_usual_mesh_is_fine_enough() {
         wall: 5,
         edge: 1.0,
         first: 0.1,
+        end: 0.1,
         growth: 1.3,
         largest: 0.4,
     };

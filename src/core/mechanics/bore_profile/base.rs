@@ -46,7 +46,11 @@ impl Base {
     /// A fault at `joint` where nothing holds the sleeve.
     pub(super) fn new(a: &Assembly<'_>, ties: &[Tie]) -> Result<Self, Fault> {
         let (slots, first) = a.equations();
+        #[cfg(debug_sizes)]
+        println!("SIZE {} x {} n {} ", a.mesh.columns(), a.mesh.rows(), first.len());
         let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
+        #[cfg(debug_sizes)]
+        println!("STORED {stored} flop {}", first.iter().enumerate().map(|(i, f)| (i + 1 - f) * (i + 1 - f)).sum::<usize>());
         if stored > MOST_STORED {
             return Err(too_slender());
         }

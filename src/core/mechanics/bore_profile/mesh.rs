@@ -11,8 +11,10 @@ pub struct Fineness {
     pub wall: usize,
     /// Width of the cells beside joint and flange, over those of the wall.
     pub edge: f64,
-    /// Height of the cells at a ledge or an end, over the wall.
+    /// Height of the cells at the ledge, over the wall.
     pub first: f64,
+    /// Height of the cells at every other end and edge, over the wall.
+    pub end: f64,
     /// Growth from one cell to the next.
     pub growth: f64,
     /// Largest cell over the decay length of a ring's end.
@@ -24,6 +26,7 @@ pub const USUAL: Fineness = Fineness {
     wall: 3,
     edge: 1.0,
     first: 0.15,
+    end: 0.15,
     growth: 1.5,
     largest: 0.8,
 };
@@ -127,16 +130,19 @@ impl Mesh {
                 divide(&mut r, pair[1], &sizes);
             }
         }
-        let first = fine.first * wall;
+        let first = |height: f64| {
+            let at_ledge = (height - ledge).abs() < 2.0 * SAME_M;
+            wall * if at_ledge { fine.first } else { fine.end }
+        };
         // Far from every end the profile is straight: long parts get long cells.
         let largest = (fine.largest * decay).max(top / LONGEST_SHARE);
-        let sizes = Sizes {
-            first: [first; 2],
-            growth: fine.growth,
-            largest,
-        };
         let mut z = vec![heights[0]];
         for pair in heights.windows(2) {
+            let sizes = Sizes {
+                first: [first(pair[0]), first(pair[1])],
+                growth: fine.growth,
+                largest,
+            };
             divide(&mut z, pair[1], &sizes);
         }
         let find = |lines: &[f64], x: f64| {
