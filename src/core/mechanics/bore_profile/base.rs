@@ -47,10 +47,22 @@ impl Base {
     pub(super) fn new(a: &Assembly<'_>, ties: &[Tie]) -> Result<Self, Fault> {
         let (slots, first) = a.equations();
         #[cfg(debug_sizes)]
-        println!("SIZE {} x {} n {} ", a.mesh.columns(), a.mesh.rows(), first.len());
+        println!(
+            "SIZE {} x {} n {} ",
+            a.mesh.columns(),
+            a.mesh.rows(),
+            first.len()
+        );
         let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
         #[cfg(debug_sizes)]
-        println!("STORED {stored} flop {}", first.iter().enumerate().map(|(i, f)| (i + 1 - f) * (i + 1 - f)).sum::<usize>());
+        println!(
+            "STORED {stored} flop {}",
+            first
+                .iter()
+                .enumerate()
+                .map(|(i, f)| (i + 1 - f) * (i + 1 - f))
+                .sum::<usize>()
+        );
         if stored > MOST_STORED {
             return Err(too_slender());
         }
@@ -205,8 +217,8 @@ impl Base {
             let (node, axis) = a.follower(tie);
             for cell in a.around(node) {
                 let k = &a.matrices[cell.matrix];
-                for (q, (n, _, _)) in a.nodes(cell).enumerate() {
-                    if n != node {
+                for (q, n) in cell.nodes.iter().enumerate() {
+                    if *n != node {
                         continue;
                     }
                     for (p, slot) in a.slots_of(&self.slots, cell).iter().enumerate() {
@@ -254,8 +266,8 @@ impl Base {
         for cell in &a.cells {
             let k = &a.matrices[cell.matrix];
             let mut shift = [0.0; UNKNOWNS];
-            for (n, (node, _, _)) in a.nodes(cell).enumerate() {
-                shift[2 * n..2 * n + 2].copy_from_slice(&offsets[node]);
+            for (n, node) in cell.nodes.iter().enumerate() {
+                shift[2 * n..2 * n + 2].copy_from_slice(&offsets[*node]);
             }
             let shifted = shift.iter().any(|s| *s != 0.0);
             for (p, slot) in a.slots_of(&self.slots, cell).iter().enumerate() {
@@ -297,12 +309,12 @@ impl Assembly<'_> {
         let mut force = 0.0;
         for cell in self.around(s) {
             let k = &self.matrices[cell.matrix];
-            let Some(own) = self.nodes(cell).position(|(n, _, _)| n == s) else {
+            let Some(own) = cell.nodes.iter().position(|n| *n == s) else {
                 continue;
             };
             let row = &k[2 * own + axis];
-            for ((n, _, _), k) in self.nodes(cell).zip(row.as_chunks::<2>().0) {
-                force += k[0] * moved(n, 0) + k[1] * moved(n, 1);
+            for (n, k) in cell.nodes.iter().zip(row.as_chunks::<2>().0) {
+                force += k[0] * moved(*n, 0) + k[1] * moved(*n, 1);
             }
         }
         let apart = moved(b, axis) - moved(s, axis);

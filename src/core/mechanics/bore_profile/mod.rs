@@ -15,6 +15,7 @@
 //! nearer to either end than a wall thickness is not to be trusted.
 
 mod base;
+mod cells;
 mod check;
 mod contact;
 mod element;
@@ -318,14 +319,34 @@ fn inside(solution: &Solution, height: f64) -> f64 {
 fn radial(solution: &Solution, radius: f64, height: f64) -> f64 {
     let mesh = &solution.mesh;
     let (row, y) = place(&mesh.z, mesh.foot, mesh.rows(), height);
-    let (column, x) = place(&mesh.r, 0, mesh.joint, radius);
+    let (column, _) = place(&mesh.r, 0, mesh.joint, radius);
+    let ([from, to], movements) = solution.cell(Body::Sleeve, column, row);
+    let (low, high) = (mesh.r[from], mesh.r[to]);
+    let x = (2.0 * (radius - low) / (high - low) - 1.0).clamp(-1.0, 1.0);
     element::shapes(x, y)
         .into_iter()
-        .zip(element::PLACES)
-        .map(|(shape, (di, dj))| {
-            shape[0] * solution.movement(Body::Sleeve, 2 * column + di, 2 * row + dj)[0]
-        })
+        .zip(movements)
+        .map(|(shape, movement)| shape[0] * movement[0])
         .sum()
+}
+
+/// Share of each column of half steps of the flange's top, or of a straight
+/// sleeve's, in an even load: half of its part of the area over pi. Exact for a
+/// pressure on a ring, whose radius is linear over a cell.
+fn crown(mesh: &Mesh) -> Vec<(usize, f64)> {
+    let lines = mesh.lines(mesh.rows() - 1);
+    lines
+        .windows(2)
+        .take_while(|pair| pair[1] <= mesh.flange)
+        .flat_map(|pair| {
+            let (a, h) = (mesh.r[pair[0]], mesh.r[pair[1]] - mesh.r[pair[0]]);
+            [
+                (2 * pair[0], a * h / 6.0),
+                (pair[0] + pair[1], (a + 0.5 * h) * h * element::EVEN[1]),
+                (2 * pair[1], (a + h) * h / 6.0),
+            ]
+        })
+        .collect()
 }
 
 /// Mean axial movement of the flange's top less that of the block's edge, m.
@@ -333,17 +354,9 @@ fn height_change(solution: &Solution) -> f64 {
     let mesh = &solution.mesh;
     let last = 2 * mesh.rows();
     let (mut sum, mut area) = (0.0, 0.0);
-    for column in 0..mesh.flange {
-        let (a, h) = (mesh.r[column], mesh.r[column + 1] - mesh.r[column]);
-        let shares = [
-            a * h / 6.0,
-            (a + 0.5 * h) * h * element::EVEN[1],
-            (a + h) * h / 6.0,
-        ];
-        for (n, share) in shares.into_iter().enumerate() {
-            sum += share * solution.movement(Body::Sleeve, 2 * column + n, last)[1];
-            area += share;
-        }
+    for (i, share) in crown(mesh) {
+        sum += share * solution.movement(Body::Sleeve, i, last)[1];
+        area += share;
     }
     sum / area - solution.movement(Body::Block, 2 * mesh.flange, last)[1]
 }

@@ -3,8 +3,9 @@
 
 use super::BoreProfileInput;
 use super::base::Base;
+use super::cells::{Around, Columns, hang, hang_load, own_movements};
 use super::contact::Search;
-use super::element::{Column, Growth, PLACES, Sides, Stiffness, UNKNOWNS};
+use super::element::{Column, Growth, NODES, Sides, Stiffness, UNKNOWNS};
 use super::load;
 use super::mesh::{Body, Mesh};
 use crate::quantity::report::Fault;
@@ -80,6 +81,20 @@ impl Grid {
 }
 
 impl Solution {
+    /// The cell of a body's row that holds a column: its radii, by index, and
+    /// its own movements at its nodes' places.
+    #[must_use]
+    pub fn cell(&self, body: Body, column: usize, row: usize) -> ([usize; 2], [[f64; 2]; NODES]) {
+        let mesh = &self.mesh;
+        let nodes = mesh
+            .nodes(column, row)
+            .map(|(i, j)| self.movement(body, i, j));
+        (
+            mesh.span(column, row),
+            own_movements(nodes, &mesh.hung(column, row)),
+        )
+    }
+
     /// Movement of a node, radial and axial (up), m.
     #[must_use]
     pub fn movement(&self, body: Body, i: usize, j: usize) -> [f64; 2] {
@@ -88,9 +103,7 @@ impl Solution {
 }
 
 pub(super) struct Cell {
-    column: usize,
-    row: usize,
-    body: Body,
+    pub(super) nodes: [usize; NODES],
     pub(super) matrix: usize,
 }
 
@@ -99,8 +112,7 @@ pub(super) struct Assembly<'a> {
     pub(super) mesh: &'a Mesh,
     pub(super) grid: Grid,
     pub(super) cells: Vec<Cell>,
-    /// Index of the cell of each column and row.
-    index: Vec<Option<usize>>,
+    around: Around,
     pub(super) matrices: Vec<Stiffness>,
     /// Held growth of each matrix' cells; none where all is at the reference.
     growths: Vec<Growth>,
@@ -205,66 +217,58 @@ impl<'a> Assembly<'a> {
         let mut cells = Vec::new();
         let mut matrices: Vec<Stiffness> = Vec::new();
         let mut growths: Vec<Growth> = Vec::new();
-        let mut index = vec![None; mesh.columns() * mesh.rows()];
         let mut present = vec![false; grid.len()];
-        // Rows of one height share their cells' matrices.
-        let mut heights: Vec<f64> = Vec::new();
-        let rows: Vec<usize> = mesh
-            .z
-            .windows(2)
-            .map(|pair| {
-                let height = pair[1] - pair[0];
-                let same = |h: &f64| (h / height - 1.0).abs() < 1e-12;
-                let known = heights.iter().position(same);
-                known.unwrap_or_else(|| {
-                    heights.push(height);
-                    heights.len() - 1
-                })
-            })
-            .collect();
-        for column in 0..mesh.columns() {
-            let (inner, width) = (mesh.r[column], mesh.r[column + 1] - mesh.r[column]);
-            for body in [Body::Sleeve, Body::Block] {
+        let mut columns = Columns::default();
+        // Cells of one width and height share their matrix.
+        let mut made: Vec<Vec<(f64, usize)>> = Vec::new();
+        for row in 0..mesh.rows() {
+            let height = mesh.z[row + 1] - mesh.z[row];
+            for pair in mesh.lines(row).windows(2) {
+                let column = pair[0];
+                let Some(body) = mesh.body(column, row) else {
+                    continue;
+                };
+                let (inner, width) = (mesh.r[pair[0]], mesh.r[pair[1]] - mesh.r[pair[0]]);
                 let elastic = match body {
                     Body::Sleeve => &input.sleeve,
                     Body::Block => &input.block,
                 };
-                let stiffness = Column::new(inner, width, elastic);
-                let mut made = vec![None; heights.len()];
-                for (row, class) in rows.iter().enumerate() {
-                    if mesh.body(column, row) != Some(body) {
-                        continue;
+                let which = columns.find([pair[0], pair[1]], body, || {
+                    Column::new(inner, width, elastic)
+                });
+                made.resize_with(made.len().max(which + 1), Vec::new);
+                let edges = mesh.hung(column, row);
+                let hangs = edges.iter().any(Option::is_some);
+                let same = |(h, _): &&(f64, usize)| (h / height - 1.0).abs() < 1e-12;
+                let known = made[which].iter().rev().find(same).filter(|_| !hangs);
+                let matrix = known.map(|(_, matrix)| *matrix).unwrap_or_else(|| {
+                    let sides = Sides {
+                        inner,
+                        width,
+                        height,
+                    };
+                    let stiffness = columns.made[which].stiffness(height);
+                    matrices.push(hang(stiffness, &edges));
+                    growths.extend(load::growth(input, body, &sides).map(|g| hang_load(g, &edges)));
+                    if !hangs {
+                        made[which].push((height, matrices.len() - 1));
                     }
-                    let matrix = made[*class].unwrap_or_else(|| {
-                        let height = heights[*class];
-                        matrices.push(stiffness.stiffness(height));
-                        let sides = Sides {
-                            inner,
-                            width,
-                            height,
-                        };
-                        growths.extend(load::growth(input, body, &sides));
-                        matrices.len() - 1
-                    });
-                    made[*class] = Some(matrix);
-                    for (di, dj) in PLACES {
-                        present[grid.at(body, 2 * column + di, 2 * row + dj)] = true;
-                    }
-                    index[column + mesh.columns() * row] = Some(cells.len());
-                    cells.push(Cell {
-                        column,
-                        row,
-                        body,
-                        matrix,
-                    });
+                    matrices.len() - 1
+                });
+                let places = mesh.nodes(column, row);
+                let nodes = places.map(|(i, j)| grid.at(body, i, j));
+                for node in nodes {
+                    present[node] = true;
                 }
+                cells.push(Cell { nodes, matrix });
             }
         }
+        let around = Around::of(&cells, grid.len());
         Self {
             input,
             mesh,
             cells,
-            index,
+            around,
             matrices,
             growths,
             gas: load::gas(input, mesh),
@@ -350,37 +354,18 @@ impl<'a> Assembly<'a> {
         (slots, next as usize)
     }
 
-    /// Nodes of a cell, with their column and row of half steps.
-    pub(super) fn nodes<'b>(
-        &'b self,
-        cell: &'b Cell,
-    ) -> impl Iterator<Item = (usize, usize, usize)> + 'b {
-        PLACES.iter().map(move |(di, dj)| {
-            let (i, j) = (2 * cell.column + di, 2 * cell.row + dj);
-            (self.grid.at(cell.body, i, j), i, j)
-        })
-    }
-
     /// Slots of a cell's unknowns.
     pub(super) fn slots_of(&self, slots: &[[Slot; 2]], cell: &Cell) -> [Slot; UNKNOWNS] {
         let mut found = [Slot::None; UNKNOWNS];
-        for (n, (node, _, _)) in self.nodes(cell).enumerate() {
-            found[2 * n..2 * n + 2].copy_from_slice(&slots[node]);
+        for (n, node) in cell.nodes.iter().enumerate() {
+            found[2 * n..2 * n + 2].copy_from_slice(&slots[*node]);
         }
         found
     }
 
-    /// Cells of its body round a node.
+    /// Cells round a node.
     pub(super) fn around(&self, node: usize) -> impl Iterator<Item = &Cell> {
-        let (body, place) = (node % 2, node / 2);
-        let (i, j) = (place % self.grid.columns, place / self.grid.columns);
-        let beside = |at: usize, count: usize| at.saturating_sub(1) / 2..(at / 2 + 1).min(count);
-        let columns = beside(i, self.mesh.columns());
-        beside(j, self.mesh.rows())
-            .flat_map(move |row| columns.clone().map(move |column| (column, row)))
-            .filter_map(move |(column, row)| self.index[column + self.mesh.columns() * row])
-            .map(|cell| &self.cells[cell])
-            .filter(move |cell| (cell.body == Body::Block) == (body == 1))
+        self.around.node(node).iter().map(|cell| &self.cells[*cell])
     }
 
     /// Slots, and the first equation that each equation is coupled to.
@@ -420,13 +405,13 @@ impl<'a> Assembly<'a> {
         for cell in &self.cells {
             let k = &self.matrices[cell.matrix];
             let mut u = [0.0; UNKNOWNS];
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
-                u[2 * n..2 * n + 2].copy_from_slice(&movements[node]);
+            for (n, node) in cell.nodes.iter().enumerate() {
+                u[2 * n..2 * n + 2].copy_from_slice(&movements[*node]);
             }
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+            for (n, node) in cell.nodes.iter().enumerate() {
                 for axis in 0..2 {
                     let row = &k[2 * n + axis];
-                    forces[node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>()
+                    forces[*node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>()
                         - self.growth(cell, 2 * n + axis);
                 }
             }

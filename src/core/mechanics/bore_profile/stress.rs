@@ -11,7 +11,7 @@
 
 use core::f64::consts::{FRAC_PI_2, PI};
 
-use super::element::{PLACES, shapes};
+use super::element::shapes;
 use super::mesh::{Body, Fineness, Mesh};
 use super::solve::{Solution, solve};
 use super::{BoreProfileInput, Joint, USUAL, height_change};
@@ -270,10 +270,12 @@ impl Field<'_> {
                 .min(last)
         };
         let (column, row) = (line(&mesh.r, r), line(&mesh.z, z));
-        let local = |lines: &[f64], i: usize, x: f64| {
-            2.0 * (x - lines[i]) / (lines[i + 1] - lines[i]) - 1.0
-        };
-        let at = [local(&mesh.r, column, r), local(&mesh.z, row, z)];
+        let local = |low: f64, high: f64, x: f64| 2.0 * (x - low) / (high - low) - 1.0;
+        let [from, to] = mesh.span(column, row);
+        let at = [
+            local(mesh.r[from], mesh.r[to], r),
+            local(mesh.z[row], mesh.z[row + 1], z),
+        ];
         let point = 1.0 / 3.0_f64.sqrt();
         let mut sum = Stress {
             radial: 0.0,
@@ -294,12 +296,12 @@ impl Field<'_> {
 
     fn in_cell(&self, body: Body, column: usize, row: usize, [x, y]: [f64; 2]) -> Stress {
         let mesh = &self.solution.mesh;
-        let width = mesh.r[column + 1] - mesh.r[column];
+        let ([from, to], movements) = self.solution.cell(body, column, row);
+        let width = mesh.r[to] - mesh.r[from];
         let height = mesh.z[row + 1] - mesh.z[row];
-        let r = mesh.r[column] + 0.5 * width * (1.0 + x);
+        let r = mesh.r[from] + 0.5 * width * (1.0 + x);
         let mut strain = [0.0; 4];
-        for (shape, (di, dj)) in shapes(x, y).into_iter().zip(PLACES) {
-            let [u, w] = self.solution.movement(body, 2 * column + di, 2 * row + dj);
+        for (shape, [u, w]) in shapes(x, y).into_iter().zip(movements) {
             let (over_r, over_z) = (2.0 / width * shape[1], 2.0 / height * shape[2]);
             strain[0] += over_r * u;
             strain[1] += over_z * w;
