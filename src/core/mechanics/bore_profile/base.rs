@@ -16,9 +16,9 @@ use crate::numerics::skyline::{Factor, SIDES, Skyline};
 use crate::quantity::report::Fault;
 
 /// More changed ties than this ask for a new base.
-const MOST_CHANGED: usize = 64;
+const MOST_CHANGED: usize = 96;
 /// So do more that change at a time: their columns cost what a factor does.
-const MOST_AT_ONCE: usize = 32;
+const MOST_AT_ONCE: usize = 40;
 
 /// What a change of one tie by one does at every tie.
 struct Column {
@@ -46,23 +46,7 @@ impl Base {
     /// A fault at `joint` where nothing holds the sleeve.
     pub(super) fn new(a: &Assembly<'_>, ties: &[Tie]) -> Result<Self, Fault> {
         let (slots, first) = a.equations();
-        #[cfg(debug_sizes)]
-        println!(
-            "SIZE {} x {} n {} ",
-            a.mesh.columns(),
-            a.mesh.rows(),
-            first.len()
-        );
         let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
-        #[cfg(debug_sizes)]
-        println!(
-            "STORED {stored} flop {}",
-            first
-                .iter()
-                .enumerate()
-                .map(|(i, f)| (i + 1 - f) * (i + 1 - f))
-                .sum::<usize>()
-        );
         if stored > MOST_STORED {
             return Err(too_slender());
         }

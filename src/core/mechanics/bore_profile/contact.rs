@@ -7,7 +7,7 @@
 //!
 //! It does not solve the whole sleeve anew: see [`super::base`].
 
-use super::mesh::Body;
+use super::mesh::{Body, Mesh};
 use super::solve::{Assembly, Joint, Nodal, Solution};
 
 /// Rounds without fewer wrong nodes before one is changed at a time.
@@ -34,6 +34,17 @@ pub(super) enum Tie {
 pub(super) struct State {
     pub force: f64,
     pub gap: f64,
+}
+
+/// Which nodes touch, and how they came to.
+#[derive(Clone, Debug)]
+pub(super) struct Contact {
+    /// Joint nodes that touch, by row of half steps.
+    pub touching: Vec<bool>,
+    /// How often each was closed again.
+    pub closed_again: Vec<usize>,
+    /// Ledge nodes that touch, by column of half steps.
+    pub resting: Vec<bool>,
 }
 
 /// How the search fares.
@@ -82,9 +93,9 @@ impl Assembly<'_> {
         let floats = self.floats();
         ties.iter()
             .map(|tie| match *tie {
-                Tie::Press(j) => self.touching[j],
+                Tie::Press(j) => self.contact.touching[j],
                 Tie::Hold(j) => self.holds(j),
-                Tie::Rest(i) => !floats && self.resting[i],
+                Tie::Rest(i) => !floats && self.contact.resting[i],
             })
             .collect()
     }
@@ -119,34 +130,45 @@ impl Assembly<'_> {
         for tie in search.choose(&wrong) {
             match *tie {
                 Tie::Press(j) => {
-                    self.touching[j] ^= true;
-                    self.closed_again[j] += usize::from(self.touching[j]);
+                    self.contact.touching[j] ^= true;
+                    self.contact.closed_again[j] += usize::from(self.contact.touching[j]);
                 }
-                Tie::Rest(i) => self.resting[i] ^= true,
+                Tie::Rest(i) => self.contact.resting[i] ^= true,
                 Tie::Hold(_) => {}
             }
         }
         !wrong.is_empty()
     }
 
-    /// Opens the joint where another solution has it open, by depth below the
-    /// ledge.
+    /// Begins with the contact of another solution: the joint's by depth below
+    /// the ledge, the ledge's by radius.
     pub(super) fn begin_as(&mut self, near: &Solution) {
-        let other = &near.mesh;
+        let (mesh, other) = (self.mesh, &near.mesh);
+        let below = |mesh: &Mesh, j| mesh.half_height(2 * mesh.ledge) - mesh.half_height(j);
         for j in self.joint_rows() {
-            let below = self.mesh.half_height(2 * self.mesh.ledge) - self.mesh.half_height(j);
-            let height = other.half_height(2 * other.ledge) - below;
+            let depth = below(mesh, j);
+            let off = |row: &usize| (below(other, *row) - depth).abs();
             let rows = 2 * other.foot..=2 * other.ledge;
-            let off = |row: &usize| (other.half_height(*row) - height).abs();
-            let nearest = rows.min_by(|a, b| off(a).total_cmp(&off(b)));
-            let force = nearest.and_then(|row| near.joint_force.get(row - 2 * other.foot));
-            self.touching[j] = force != Some(&0.0);
+            if let Some(row) = rows.min_by(|a, b| off(a).total_cmp(&off(b))) {
+                self.contact.touching[j] = near.contact.touching[row];
+                self.contact.closed_again[j] = near.contact.closed_again[row];
+            }
+        }
+        for i in self.ledge_columns() {
+            let radius = mesh.half_radius(i);
+            let off = |column: &usize| (other.half_radius(*column) - radius).abs();
+            let columns = self.first_of_ledge(other)..=2 * other.flange;
+            if let Some(column) = columns.min_by(|a, b| off(a).total_cmp(&off(b))) {
+                self.contact.resting[i] = near.contact.resting[column];
+            }
         }
     }
 
     /// Whether the joint holds the sleeve along the axis at a row.
     pub(super) fn holds(&self, j: usize) -> bool {
-        self.joint == Joint::Stuck && self.touching[j] && self.closed_again[j] < LOST
+        self.joint == Joint::Stuck
+            && self.contact.touching[j]
+            && self.contact.closed_again[j] < LOST
     }
 
     /// What is assumed wrongly.
@@ -161,11 +183,11 @@ impl Assembly<'_> {
         let pulls = -1e-9 * largest.max(self.largest_load()).max(1e-9);
         let floats = self.floats();
         let is_wrong = |tie: Tie, state: &State| match tie {
-            Tie::Press(j) if self.touching[j] => state.force < pulls,
+            Tie::Press(j) if self.contact.touching[j] => state.force < pulls,
             Tie::Press(_) => state.gap < -1e-12,
             Tie::Hold(_) => false,
             Tie::Rest(_) if floats => false,
-            Tie::Rest(i) if self.resting[i] => state.force < pulls,
+            Tie::Rest(i) if self.contact.resting[i] => state.force < pulls,
             Tie::Rest(_) => state.gap < -1e-13,
         };
         ties.iter()

@@ -140,7 +140,7 @@ impl Mesh {
             .map(|row| {
                 let far = (row[0] - ledge).max(ledge - row[1]).max(0.0);
                 let halvings = (cell / far.max(1e-3 * cell)).log2().max(0.0);
-                (halvings.ceil() as usize).min(levels.len() - 1)
+                (halvings.ceil() as usize + 1).min(levels.len() - 1)
             })
             .collect();
         let find = |lines: &[f64], x: f64| {
@@ -223,6 +223,12 @@ impl Mesh {
     pub fn half_height(&self, row: usize) -> f64 {
         let (low, high) = (self.z[row / 2], self.z[row.div_ceil(2)]);
         0.5 * (low + high)
+    }
+
+    /// Radius of a column of half steps.
+    #[must_use]
+    pub fn half_radius(&self, column: usize) -> f64 {
+        0.5 * (self.r[column / 2] + self.r[column.div_ceil(2)])
     }
 
     /// Columns of cells.

@@ -4,7 +4,7 @@
 use super::BoreProfileInput;
 use super::base::Base;
 use super::cells::{Around, Columns, hang, hang_load, own_movements};
-use super::contact::Search;
+use super::contact::{Contact, Search};
 use super::element::{Column, Growth, NODES, Sides, Stiffness, UNKNOWNS};
 use super::load;
 use super::mesh::{Body, Mesh};
@@ -21,7 +21,7 @@ pub enum Joint {
 
 /// Most rounds of the search for the contact, and most factorizations.
 const ROUNDS: usize = 1000;
-const FACTORS: usize = 20;
+const FACTORS: usize = 50;
 /// Most numbers of the stiffness matrix: 16 MB.
 pub(super) const MOST_STORED: usize = 2_000_000;
 /// Most cells of a mesh, whose own matrices are 7 MB then.
@@ -52,6 +52,8 @@ pub struct Solution {
     pub joint_force: Vec<f64>,
     /// Contact force on the ledge, N, pressing positive.
     pub ledge_force: f64,
+    /// The contact that stands.
+    pub(super) contact: Contact,
     /// Equations solved.
     pub unknowns: usize,
     /// Rounds of the contact search.
@@ -122,12 +124,8 @@ pub(super) struct Assembly<'a> {
     /// Radial interference at the joint, m.
     pub(super) delta: f64,
     pub(super) joint: Joint,
-    /// Joint nodes that touch, by row of half steps.
-    pub(super) touching: Vec<bool>,
-    /// How often each was closed again.
-    pub(super) closed_again: Vec<usize>,
-    /// Ledge nodes that touch, by column of half steps.
-    pub(super) resting: Vec<bool>,
+    /// As it is assumed now.
+    pub(super) contact: Contact,
 }
 
 /// Solves the profile on a mesh.
@@ -187,10 +185,12 @@ pub fn solve_near(
         let joint_force = a.joint_rows().map(|j| a.pressing(&forces, j)).collect();
         let ledge_force = a.ledge_force(&forces);
         let movements = a.settled(movements);
+        let contact = a.contact.clone();
         return Ok(Solution {
             movements,
             joint_force,
             ledge_force,
+            contact,
             unknowns: now.unknowns(),
             rounds,
             residual,
@@ -275,9 +275,11 @@ impl<'a> Assembly<'a> {
             present,
             delta: 0.5 * input.interference.as_m(),
             joint: input.joint,
-            touching: vec![true; grid.rows],
-            closed_again: vec![0; grid.rows],
-            resting: vec![true; grid.columns],
+            contact: Contact {
+                touching: vec![true; grid.rows],
+                closed_again: vec![0; grid.rows],
+                resting: vec![true; grid.columns],
+            },
             grid,
         }
     }
@@ -290,13 +292,17 @@ impl<'a> Assembly<'a> {
     /// Columns of half steps of the ledge; the joint's corner belongs to the
     /// joint where that holds the sleeve.
     pub(super) fn ledge_columns(&self) -> core::ops::Range<usize> {
-        let from = 2 * self.mesh.joint + usize::from(self.joint == Joint::Stuck);
+        let from = self.first_of_ledge(self.mesh);
         let flange = self.mesh.flange > self.mesh.joint;
         from..if flange {
             2 * self.mesh.flange + 1
         } else {
             from
         }
+    }
+
+    pub(super) fn first_of_ledge(&self, mesh: &Mesh) -> usize {
+        2 * mesh.joint + usize::from(self.joint == Joint::Stuck)
     }
 
     pub(super) fn clamped(&self) -> bool {
@@ -325,11 +331,12 @@ impl<'a> Assembly<'a> {
         for j in 0..g.rows {
             for i in 0..g.columns {
                 let (s, b) = (g.at(Body::Sleeve, i, j), g.at(Body::Block, i, j));
-                let at_joint = i == joint && self.joint_rows().contains(&j) && self.touching[j];
+                let at_joint =
+                    i == joint && self.joint_rows().contains(&j) && self.contact.touching[j];
                 let at_ledge = !floats
                     && j == ledge_row
                     && self.ledge_columns().contains(&i)
-                    && self.resting[i];
+                    && self.contact.resting[i];
                 if self.present[b] {
                     let foot = j == 0 && (self.clamped() || i + 1 == g.columns);
                     slots[b][1] = if foot { Slot::Held } else { new() };
@@ -421,7 +428,7 @@ impl<'a> Assembly<'a> {
 
     /// Force with which the joint presses at a row of half steps.
     pub(super) fn pressing(&self, forces: &[[f64; 2]], j: usize) -> f64 {
-        if self.touching[j] {
+        if self.contact.touching[j] {
             -forces[self.grid.at(Body::Sleeve, 2 * self.mesh.joint, j)][0]
         } else {
             0.0
@@ -434,7 +441,7 @@ impl<'a> Assembly<'a> {
         }
         let j = 2 * self.mesh.ledge;
         self.ledge_columns()
-            .filter(|i| self.resting[*i])
+            .filter(|i| self.contact.resting[*i])
             .map(|i| forces[self.grid.at(Body::Sleeve, i, j)][1])
             .sum()
     }

@@ -13,7 +13,7 @@ use core::f64::consts::{FRAC_PI_2, PI};
 
 use super::element::shapes;
 use super::mesh::{Body, Fineness, Mesh};
-use super::solve::{Solution, solve};
+use super::solve::{Solution, solve, solve_near};
 use super::{BoreProfileInput, Joint, USUAL, height_change};
 use crate::mechanics::rings::Elastic;
 use crate::quantity::bounds;
@@ -118,8 +118,10 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
     profile.check()?;
     let friction = bounds::FRICTION.check("friction", input.friction)?;
     input.check_distance()?;
-    let [usual, half] = MESHES.map(|fine| solve(profile, Mesh::new(profile, &fine)));
-    let (usual, half) = (usual?, half?);
+    // The contact is found on the mesh of the profile, which is small.
+    let plain = solve(profile, Mesh::new(profile, &USUAL))?;
+    let usual = solve_near(profile, Mesh::new(profile, &MESHES[0]), Some(&plain))?;
+    let half = solve_near(profile, Mesh::new(profile, &MESHES[1]), Some(&usual))?;
     let field = |solution| Field {
         solution,
         input: profile,
@@ -158,14 +160,14 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
         fillet,
         counterbore,
         ledge_pressure: Pressure::from_pa(usual.ledge_force / ring),
-        seat_force: Force::from_n(friction * pressing(profile)?),
+        seat_force: Force::from_n(friction * pressing(profile, &plain)?),
         height_change: Length::from_m(height_change(&usual)),
         findings,
     })
 }
 
 /// Sum of all forces of the joint of a cold, sliding, unloaded sleeve, N.
-fn pressing(input: &BoreProfileInput) -> Result<f64, Fault> {
+fn pressing(input: &BoreProfileInput, plain: &Solution) -> Result<f64, Fault> {
     let fit = BoreProfileInput {
         joint: Joint::Frictionless,
         clamp: Force::from_n(0.0),
@@ -173,8 +175,11 @@ fn pressing(input: &BoreProfileInput) -> Result<f64, Fault> {
         heat: None,
         ..input.clone()
     };
-    let solution = solve(&fit, Mesh::new(&fit, &USUAL))?;
-    Ok(solution.joint_force.iter().sum())
+    let joint_force = |solution: &Solution| solution.joint_force.iter().sum();
+    if fit == *input {
+        return Ok(joint_force(plain));
+    }
+    Ok(joint_force(&solve(&fit, Mesh::new(&fit, &USUAL))?))
 }
 
 impl BoreStressInput {
