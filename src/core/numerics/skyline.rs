@@ -71,126 +71,120 @@ impl Skyline {
     /// # Errors
     /// [`NotDefinite`] where a pivot is not positive.
     pub fn factor(mut self) -> Result<Factor, NotDefinite> {
+        let mut panel = Vec::new();
         let mut i = 0;
         while i < self.len() {
-            // Two rows at a time are read against four above them.
-            let pair = i + 1 < self.len();
-            self.eliminate(i, pair);
-            self.finish(i)?;
-            if pair {
-                self.finish(i + 1)?;
+            let end = (i + PANEL).min(self.len());
+            self.eliminate(i, end, &mut panel);
+            for row in i..end {
+                self.finish(row, i)?;
             }
-            i += 2;
+            i = end;
         }
         Ok(Factor(self))
     }
 
-    /// Row `i`, and the next where `pair`, up to the columns before `i`: divided
-    /// by the factor's rows above them.
-    fn eliminate(&mut self, i: usize, pair: bool) {
+    /// Rows `i` to `end` up to column `i`: divided by the factor's rows above
+    /// them. They lie side by side meanwhile, a row that has not begun with
+    /// zeros, so that a number above is read once for all of them.
+    fn eliminate(&mut self, i: usize, end: usize, panel: &mut Vec<[f64; PANEL]>) {
+        let begin = self.first[i..end].iter().fold(i, |a, f| a.min(*f));
+        panel.clear();
+        panel.resize(i - begin, [0.0; PANEL]);
         let (above, mine) = self.values.split_at_mut(self.start[i]);
-        let (one, other) = mine.split_at_mut(i + 1 - self.first[i]);
-        let [f1, f2] = [
-            self.first[i],
-            if pair { self.first[i + 1].min(i) } else { i },
-        ];
-        let line = |j: usize| &above[self.start[j]..self.start[j + 1]];
-        let mut j = f1.min(f2);
+        let own = |row: usize| {
+            let first = self.first[row].min(i);
+            let from = self.start[row] - self.start[i];
+            (row - i, first - begin, from..from + i - first)
+        };
+        for (lane, first, at) in (i..end).map(own) {
+            for (column, value) in panel[first..].iter_mut().zip(&mine[at]) {
+                column[lane] = *value;
+            }
+        }
+        let line = |j: usize| {
+            let from = self.first[j].max(begin);
+            (
+                from - begin,
+                &above[self.start[j] + from - self.first[j]..self.start[j + 1]],
+            )
+        };
+        let mut j = begin;
         while j < i {
-            let begun =
-                j >= f1.max(f2) && j + ROWS <= i && self.first[j..j + ROWS].iter().all(|f| *f <= j);
-            if !begun {
-                for (row, from) in [(&mut *one, f1), (&mut *other, f2)] {
-                    if j >= from {
-                        subtract(row, from, line(j), self.first[j], j);
-                    }
+            let at = j - begin;
+            let (from, row) = line(j);
+            if j + 1 < i && self.first[j + 1].max(begin) - begin == from {
+                let (_, next) = line(j + 1);
+                let known = &panel[from..at];
+                let [sum, mut sum_next] = products(known, row, next);
+                let (pivot, pivot_next) = (row[at - from], next[at + 1 - from]);
+                let column = divided(&panel[at], &sum, pivot);
+                for (sum, x) in sum_next.iter_mut().zip(&column) {
+                    *sum += x * next[at - from];
                 }
+                panel[at] = column;
+                panel[at + 1] = divided(&panel[at + 1], &sum_next, pivot_next);
+                j += 2;
+            } else {
+                let [sum, _] = products(&panel[from..at], row, row);
+                panel[at] = divided(&panel[at], &sum, row[at - from]);
                 j += 1;
-                continue;
             }
-            let rows: [&[f64]; ROWS] = core::array::from_fn(|k| line(j + k));
-            let firsts: [usize; ROWS] = core::array::from_fn(|k| self.first[j + k]);
-            // Where all six have begun; what only some have lies before it.
-            let from = firsts.iter().fold(f1.max(f2), |a, f| a.max(*f));
-            let parts = core::array::from_fn(|k| &rows[k][from - firsts[k]..j - firsts[k]]);
-            let sums = products([&one[from - f1..j - f1], &other[from - f2..j - f2]], parts);
-            for (row, begin, sums) in [(&mut *one, f1, &sums[0]), (&mut *other, f2, &sums[1])] {
-                for k in 0..ROWS {
-                    let early = begin.max(firsts[k]);
-                    let mut sum = sums[k];
-                    if early < from {
-                        sum += dot(
-                            &row[early - begin..from - begin],
-                            &rows[k][early - firsts[k]..from - firsts[k]],
-                        );
-                    }
-                    let (mine, line) = (&mut row[j - begin..], &rows[k][j - firsts[k]..]);
-                    sum += dot(&mine[..k], &line[..k]);
-                    mine[k] = (mine[k] - sum) / line[k];
-                }
+        }
+        for (lane, first, at) in (i..end).map(own) {
+            for (column, value) in panel[first..].iter().zip(&mut mine[at]) {
+                *value = column[lane];
             }
-            j += ROWS;
         }
     }
 
-    /// The end of row `i`, whose last rows above may be its pair, and its pivot.
-    fn finish(&mut self, i: usize) -> Result<(), NotDefinite> {
+    /// The end of row `i` from column `from` on, and its pivot.
+    fn finish(&mut self, i: usize, from: usize) -> Result<(), NotDefinite> {
         let (above, row) = self.values.split_at_mut(self.start[i]);
-        let row = &mut row[..=i - self.first[i]];
-        if i % 2 == 1 && self.first[i] < i {
-            let other = &above[self.start[i - 1]..];
-            subtract(row, self.first[i], other, self.first[i - 1], i - 1);
+        let first = self.first[i];
+        let row = &mut row[..=i - first];
+        for j in from.max(first)..i {
+            let line = &above[self.start[j]..self.start[j + 1]];
+            let begin = first.max(self.first[j]);
+            let sum = dot(
+                &row[begin - first..j - first],
+                &line[begin - self.first[j]..j - self.first[j]],
+            );
+            row[j - first] = (row[j - first] - sum) * line[j - self.first[j]];
         }
-        let last = i - self.first[i];
+        let last = i - first;
         let pivot = row[last] - dot(&row[..last], &row[..last]);
         // Below this share of the diagonal a pivot is rounding only.
         if pivot.is_nan() || pivot <= 1e-13 * row[last].abs() {
             return Err(NotDefinite { row: i });
         }
-        row[last] = pivot.sqrt();
+        row[last] = pivot.sqrt().recip();
         Ok(())
     }
 }
 
-/// Entry `j` of a row that begins at column `from`, of the factor's row `j`.
-fn subtract(row: &mut [f64], from: usize, line: &[f64], first: usize, j: usize) {
-    let begin = from.max(first);
-    let sum = dot(
-        &row[begin - from..j - from],
-        &line[begin - first..j - first],
-    );
-    row[j - from] = (row[j - from] - sum) / line[j - first];
-}
+/// Rows that are eliminated side by side.
+const PANEL: usize = 8;
 
-/// Rows above that are read at a time.
-const ROWS: usize = 4;
-
-/// Products of two rows with [`ROWS`] others, all equally long.
-fn products(two: [&[f64]; 2], rows: [&[f64]; ROWS]) -> [[f64; ROWS]; 2] {
-    let mut sums = [[[0.0; 2]; ROWS]; 2];
-    let [a, b] = two.map(|r| r.as_chunks::<2>());
-    let rows = rows.map(|r| r.as_chunks::<2>());
-    let count = a.0.len();
-    let rest = [a.1, b.1];
-    let (a, b) = (&a.0[..count], &b.0[..count]);
-    let [r0, r1, r2, r3] = rows.map(|r| &r.0[..count]);
-    for k in 0..count {
-        for (row, line) in [r0[k], r1[k], r2[k], r3[k]].iter().enumerate() {
-            for lane in 0..2 {
-                sums[0][row][lane] += a[k][lane] * line[lane];
-                sums[1][row][lane] += b[k][lane] * line[lane];
-            }
+/// Products of the rows of a panel with two rows above.
+fn products(panel: &[[f64; PANEL]], one: &[f64], two: &[f64]) -> [[f64; PANEL]; 2] {
+    let mut sums = [[0.0; PANEL]; 2];
+    for ((column, x), y) in panel.iter().zip(one).zip(two) {
+        for lane in 0..PANEL {
+            sums[0][lane] += column[lane] * x;
+        }
+        for lane in 0..PANEL {
+            sums[1][lane] += column[lane] * y;
         }
     }
-    core::array::from_fn(|p| {
-        core::array::from_fn(|row| {
-            let last = rest[p].iter().zip(rows[row].1).map(|(x, y)| x * y);
-            sums[p][row][0] + sums[p][row][1] + last.sum::<f64>()
-        })
-    })
+    sums
 }
 
-/// A Cholesky factor.
+fn divided(column: &[f64; PANEL], sum: &[f64; PANEL], pivot: f64) -> [f64; PANEL] {
+    core::array::from_fn(|lane| (column[lane] - sum[lane]) * pivot)
+}
+
+/// A Cholesky factor, its diagonal by reciprocals.
 #[derive(Clone, Debug)]
 pub struct Factor(Skyline);
 
@@ -213,12 +207,12 @@ impl Factor {
         for i in 0..m.len() {
             let row = &m.values[m.start[i]..m.start[i + 1]];
             let last = i - m.first[i];
-            b[i] = (b[i] - dot(&row[..last], &b[m.first[i]..i])) / row[last];
+            b[i] = (b[i] - dot(&row[..last], &b[m.first[i]..i])) * row[last];
         }
         for i in (0..m.len()).rev() {
             let row = &m.values[m.start[i]..m.start[i + 1]];
             let last = i - m.first[i];
-            b[i] /= row[last];
+            b[i] *= row[last];
             let x = b[i];
             for (value, r) in b[m.first[i]..i].iter_mut().zip(row) {
                 *value -= r * x;
@@ -242,12 +236,12 @@ impl Factor {
                     sum[side] -= r * x[side];
                 }
             }
-            b[i] = sum.map(|s| s / row[last]);
+            b[i] = sum.map(|s| s * row[last]);
         }
         for i in (0..m.len()).rev() {
             let row = &m.values[m.start[i]..m.start[i + 1]];
             let last = i - m.first[i];
-            let x = b[i].map(|v| v / row[last]);
+            let x = b[i].map(|v| v * row[last]);
             b[i] = x;
             for (value, r) in b[m.first[i]..i].iter_mut().zip(row) {
                 for side in 0..SIDES {
