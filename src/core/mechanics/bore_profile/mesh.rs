@@ -70,6 +70,8 @@ pub type Hung = [[f64; 3]; 3];
 
 /// A cell may be as long as this part of the whole height.
 const LONGEST_SHARE: f64 = 24.0;
+/// A flange, however wide, has few more cells than this.
+const WIDE: f64 = 12.0;
 /// Width of the innermost cell over the bore's radius.
 const NARROW: f64 = 0.5;
 /// Width of a cell over its distance from a corner toward which they shrink.
@@ -160,6 +162,15 @@ impl Mesh {
             levels,
             level,
         }
+    }
+
+    /// Multiplications of a factorization, nearly: of every equation the square
+    /// of how far back it reaches, which is as far as there are in a row.
+    #[must_use]
+    pub fn work(&self) -> f64 {
+        (0..self.rows())
+            .map(|row| (6.0 * self.lines(row).len() as f64 - 2.0).powi(3))
+            .sum()
     }
 
     /// Radii, by index, between which the cells of a row lie.
@@ -275,7 +286,7 @@ fn across(radii: &[f64], b: f64, flange: Option<f64>, cell: f64, only: bool) -> 
             Sizes {
                 first: [if only { 0.5 * cell } else { cell }; 2],
                 growth: 1.5,
-                largest: 2.0 * cell,
+                largest: (2.0 * cell).max((pair[1] - pair[0]) / WIDE),
             }
         } else {
             // Away from the joint the block may be coarse.

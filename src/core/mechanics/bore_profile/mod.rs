@@ -21,6 +21,7 @@ mod contact;
 mod element;
 mod load;
 mod mesh;
+mod size;
 mod solve;
 mod stress;
 
@@ -180,7 +181,7 @@ pub fn bore_profile_meshed(
     input: &BoreProfileInput,
     fine: &Fineness,
 ) -> Result<BoreProfile, Fault> {
-    input.check()?;
+    input.check(&[*fine])?;
     read(input, &solve::solve(input, Mesh::new(input, fine))?)
 }
 
@@ -218,7 +219,7 @@ fn read(input: &BoreProfileInput, solution: &Solution) -> Result<BoreProfile, Fa
 /// # Errors
 /// As [`bore_profile`].
 pub fn mesh_lines(input: &BoreProfileInput) -> Result<[Vec<f64>; 2], Fault> {
-    input.check()?;
+    input.check(&[USUAL])?;
     let mesh = Mesh::new(input, &USUAL);
     Ok([mesh.r, mesh.z])
 }
@@ -269,7 +270,7 @@ pub fn bored_profile(
     input: &BoreProfileInput,
     bored: Diameter,
 ) -> Result<(BoreProfile, Vec<Length>), Fault> {
-    input.check()?;
+    input.check(&[USUAL])?;
     let [from, to] = [input.sleeve_inner, input.sleeve_outer].map(Diameter::as_m);
     let bored_m = bored.as_m();
     if !(from <= bored_m && bored_m < to) {
@@ -282,7 +283,7 @@ pub fn bored_profile(
         sleeve_inner: bored,
         ..input.clone()
     };
-    thin.check()?;
+    thin.check(&[USUAL])?;
     let before = solve::solve(input, Mesh::new(input, &USUAL))?;
     let after = solve::solve_near(&thin, Mesh::new(&thin, &USUAL), Some(&before))?;
     let top = before.mesh.z[before.mesh.rows()];

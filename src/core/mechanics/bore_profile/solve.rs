@@ -19,14 +19,12 @@ pub enum Joint {
     Stuck,
 }
 
-/// Most rounds of the search for the contact, and most factorizations.
+/// Most rounds of the search for the contact.
 const ROUNDS: usize = 1000;
-const FACTORS: usize = 50;
-/// Most numbers of the stiffness matrix: 16 MB.
-pub(super) const MOST_STORED: usize = 2_000_000;
-/// Most cells of a mesh, whose own matrices are 7 MB then.
-const MOST_CELLS: usize = 3500;
-
+/// Most multiplications of all its factorizations, and the least number of them
+/// that any sleeve may have.
+const MOST_WORK: f64 = 4e9;
+const LEAST_FACTORS: usize = 8;
 /// Radial and axial values at the nodes of both bodies.
 pub(super) type Nodal = Vec<[f64; 2]>;
 
@@ -131,8 +129,7 @@ pub(super) struct Assembly<'a> {
 /// Solves the profile on a mesh.
 ///
 /// # Errors
-/// A fault at `sleeve.length_m` for a mesh too large, at `joint` for a contact
-/// that is not found.
+/// A fault at `joint` for a contact that is not found.
 pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
     solve_near(input, mesh, None)
 }
@@ -147,9 +144,6 @@ pub fn solve_near(
     mesh: Mesh,
     near: Option<&Solution>,
 ) -> Result<Solution, Fault> {
-    if mesh.columns() * mesh.rows() > MOST_CELLS {
-        return Err(too_slender());
-    }
     let mut a = Assembly::new(input, &mesh);
     if let Some(near) = near {
         a.begin_as(near);
@@ -157,16 +151,16 @@ pub fn solve_near(
     let ties = a.ties();
     let mut search = Search::new();
     let mut base: Option<Base> = None;
-    let mut factors = 0;
+    let mut factors = LEAST_FACTORS.max((MOST_WORK / mesh.work()) as usize);
     for rounds in 1..=ROUNDS {
         let known = base
             .as_mut()
             .and_then(|b| b.states(&a, &ties, &a.tied(&ties)));
         let (now, states) = match (base.take(), known) {
             (Some(now), Some(states)) => (now, states),
-            _ if factors == FACTORS => break,
+            _ if factors == 0 => break,
             _ => {
-                factors += 1;
+                factors -= 1;
                 let fresh = Base::new(&a, &ties)?;
                 let states = fresh.begun();
                 (fresh, states)
@@ -202,13 +196,6 @@ pub fn solve_near(
         "no steady contact was found for this geometry: check flange, clamp and interference for \
          values far from any sleeve",
     ))
-}
-
-pub(super) fn too_slender() -> Fault {
-    Fault::new(
-        "sleeve.length_m",
-        "this sleeve is too long for its wall to be meshed: check length and wall",
-    )
 }
 
 impl<'a> Assembly<'a> {

@@ -115,7 +115,7 @@ pub struct BoreStress {
 /// ```
 pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
     let profile = &input.profile;
-    profile.check()?;
+    profile.check(&[USUAL, MESHES[0], MESHES[1]])?;
     let friction = bounds::FRICTION.check("friction", input.friction)?;
     input.check_distance()?;
     // The contact is found on the mesh of the profile, which is small.
