@@ -43,7 +43,7 @@ impl Base {
     /// The base of the contact as it is assumed now.
     ///
     /// # Errors
-    /// A fault at `joint` where nothing holds the sleeve.
+    /// A fault at the part whose stiffness is lost beside that of the others.
     pub(super) fn new(a: &Assembly<'_>, ties: &[Tie]) -> Result<Self, Fault> {
         let (slots, first) = a.equations();
         let mut matrix = Skyline::new(first);
@@ -61,12 +61,9 @@ impl Base {
                 }
             }
         }
-        let factor = matrix.factor().map_err(|_| {
-            Fault::new(
-                "joint",
-                "nothing holds the sleeve in this geometry: check the flange",
-            )
-        })?;
+        let factor = matrix
+            .factor()
+            .map_err(|loose| a.loose(&slots, loose.row))?;
         let mut base = Self {
             slots,
             factor,

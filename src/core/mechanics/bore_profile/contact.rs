@@ -137,6 +137,14 @@ impl Assembly<'_> {
                 Tie::Hold(_) => {}
             }
         }
+        // What a clamp presses on something bears: where joint and ledge were
+        // let go at once, the ledge.
+        if self.clamped() && !self.ledge_columns().any(|i| self.contact.resting[i]) {
+            let held = self.joint_rows().any(|j| self.holds(j));
+            for i in self.ledge_columns().filter(|_| !held) {
+                self.contact.resting[i] = true;
+            }
+        }
         !wrong.is_empty()
     }
 

@@ -23,8 +23,8 @@ pub enum Joint {
 const ROUNDS: usize = 1000;
 /// Most multiplications of all its factorizations, and the least number of them
 /// that any sleeve may have.
-const MOST_WORK: f64 = 4e9;
-const LEAST_FACTORS: usize = 8;
+const MOST_WORK: f64 = 2e9;
+const LEAST_FACTORS: usize = 6;
 /// Radial and axial values at the nodes of both bodies.
 pub(super) type Nodal = Vec<[f64; 2]>;
 
@@ -269,6 +269,30 @@ impl<'a> Assembly<'a> {
             },
             grid,
         }
+    }
+
+    /// The fault of an equation that nothing is left of beside the others: the
+    /// part it is of is too thin beside them.
+    pub(super) fn loose(&self, slots: &[[Slot; 2]], equation: usize) -> Fault {
+        let is = |slot: &Slot| matches!(slot, Slot::Free(e) if *e as usize == equation);
+        let own = |pair: &[Slot; 2]| pair.iter().any(is);
+        let place = slots.iter().position(own).map(|node| {
+            let row = node / 2 / self.grid.columns / 2;
+            (node % 2 == 0, row)
+        });
+        let field = match (place, self.mesh.jacket) {
+            (Some((true, row)), _) if row >= self.mesh.ledge => "sleeve.flange_thickness_m",
+            (Some((true, _)) | None, _) => "sleeve.inner_d_m",
+            (Some((false, row)), Some([_, low, _])) if row < low => "block.jacket.bottom_m",
+            (Some((false, row)), Some([_, _, high])) if row >= high => "block.jacket.deck_m",
+            (Some((false, _)), Some(_)) => "block.jacket.wall_m",
+            (Some((false, _)), None) => "block.outer_d_m",
+        };
+        Fault::new(
+            field,
+            "this part is so thin or soft beside the others that its stiffness is lost in the \
+             rounding of theirs: make it thicker, or check the elastic constants",
+        )
     }
 
     /// Rows of half steps of the joint.
