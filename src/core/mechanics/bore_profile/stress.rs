@@ -12,7 +12,7 @@
 use core::f64::consts::{FRAC_PI_2, PI};
 
 use super::element::shapes;
-use super::mesh::{Body, Fineness, Mesh};
+use super::mesh::{Body, FINE, FINER, Mesh};
 use super::solve::{Solution, solve, solve_near};
 use super::{BoreProfileInput, Joint, USUAL, height_change};
 use crate::mechanics::rings::Elastic;
@@ -20,17 +20,6 @@ use crate::quantity::bounds;
 use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Force, Length, Pressure};
-
-/// Meshes drawn together toward the corners, the second to half the size.
-const MESHES: [Fineness; 2] = [drawn(0.25), drawn(0.125)];
-
-const fn drawn(edge: f64) -> Fineness {
-    Fineness {
-        edge,
-        first: 0.25 * edge,
-        ..USUAL
-    }
-}
 
 /// Directions round a corner that are looked at.
 const DIRECTIONS: usize = 36;
@@ -115,13 +104,13 @@ pub struct BoreStress {
 /// ```
 pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
     let profile = &input.profile;
-    profile.check(&[USUAL, MESHES[0], MESHES[1]])?;
+    profile.check(&[USUAL, FINE, FINER])?;
     let friction = bounds::FRICTION.check("friction", input.friction)?;
     input.check_distance()?;
     // The contact is found on the mesh of the profile, which is small.
     let plain = solve(profile, Mesh::new(profile, &USUAL))?;
-    let usual = solve_near(profile, Mesh::new(profile, &MESHES[0]), Some(&plain))?;
-    let half = solve_near(profile, Mesh::new(profile, &MESHES[1]), Some(&usual))?;
+    let usual = solve_near(profile, Mesh::new(profile, &FINE), Some(&plain))?;
+    let half = solve_near(profile, Mesh::new(profile, &FINER), Some(&usual))?;
     let field = |solution| Field {
         solution,
         input: profile,
@@ -159,9 +148,9 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
         hoop_inner,
         fillet,
         counterbore,
-        ledge_pressure: Pressure::from_pa(usual.ledge_force / ring),
+        ledge_pressure: Pressure::from_pa(half.ledge_force / ring),
         seat_force: Force::from_n(friction * pressing(profile, &plain)?),
-        height_change: Length::from_m(height_change(&usual)),
+        height_change: Length::from_m(height_change(&half)),
         findings,
     })
 }
