@@ -33,9 +33,9 @@ pub const USUAL: Fineness = Fineness {
 };
 
 /// The same with narrower cells at the ledge's corners.
-pub const FINE: Fineness = drawn_together(0.25);
+pub const FINE: Fineness = drawn_together(0.125);
 /// The same with cells half as wide there.
-pub const FINER: Fineness = drawn_together(0.125);
+pub const FINER: Fineness = drawn_together(0.0625);
 
 const fn drawn_together(edge: f64) -> Fineness {
     Fineness {
@@ -283,21 +283,25 @@ impl Mesh {
 }
 
 /// Radii of the widest cells.
-fn across(radii: &[f64], b: f64, flange: Option<f64>, cell: f64, only: bool) -> Vec<f64> {
+fn across(radii: &[f64], b: f64, flange: Option<f64>, cell: f64, is_usual: bool) -> Vec<f64> {
     let [a, c] = [radii[0], radii[radii.len() - 1]];
     let mut r = vec![a];
     for pair in radii.windows(2) {
         let sizes = if pair[1] <= b + SAME_M {
             Sizes {
-                // Round a narrow bore everything changes within its radius.
-                first: [cell.min(NARROW * a), cell],
+                // Round a narrow bore everything changes within its radius;
+                // where stress is read, the inside's cell is halved.
+                first: [
+                    cell.min(NARROW * a) * if is_usual { 1.0 } else { 0.5 },
+                    cell,
+                ],
                 growth: 1.5,
                 largest: cell,
             }
         } else if flange.is_some_and(|f| pair[1] <= f + SAME_M) {
             // What the ledge bears is found out here.
             Sizes {
-                first: [if only { 0.5 * cell } else { cell }; 2],
+                first: [if is_usual { 0.5 * cell } else { cell }; 2],
                 growth: 1.5,
                 largest: (2.0 * cell).max((pair[1] - pair[0]) / WIDE),
             }

@@ -36,7 +36,7 @@ use crate::materials::Material;
 use crate::numerics::skyline::Skyline;
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, DiametralInterference, Force, Length, Pressure, Temperature};
-use mesh::{Body, FINER, Mesh};
+use mesh::{Body, FINE, Mesh};
 use solve::Solution;
 
 /// The flange.
@@ -180,7 +180,7 @@ pub fn bore_profile(input: &BoreProfileInput) -> Result<BoreProfile, Fault> {
 const fn corner(input: &BoreProfileInput) -> Fineness {
     match input.joint {
         Joint::Frictionless => USUAL,
-        Joint::Stuck => FINER,
+        Joint::Stuck => FINE,
     }
 }
 
@@ -190,7 +190,7 @@ fn solved(input: &BoreProfileInput) -> Result<Solution, Fault> {
     let usual = solve::solve(input, Mesh::new(input, &USUAL))?;
     match input.joint {
         Joint::Frictionless => Ok(usual),
-        Joint::Stuck => solve::solve_near(input, Mesh::new(input, &FINER), Some(&usual)),
+        Joint::Stuck => solve::solve_near(input, Mesh::new(input, &FINE), Some(&usual)),
     }
 }
 

@@ -7,7 +7,7 @@ use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length};
 
 /// Most multiplications of a factorization: a fifth of a second or less.
-const MOST_WORK: f64 = 3e8;
+const MOST_WORK: f64 = 6e8;
 /// Steps of a dimension for its double, and how many are tried.
 const STEPS: f64 = 4.0;
 const MOST_STEPS: i32 = 48;
