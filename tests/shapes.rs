@@ -100,7 +100,7 @@ pub fn of_a_job(r: &mut Rng) -> BoreStressInput {
                 .collect(),
         },
         friction: 0.12,
-        at: Length::from_m(between(r, 0.2, 0.35) * wall.min(width).min(thickness)),
+        at: Length::from_m(between(r, 0.2, 0.35) * wall.min(width).min(thickness).min(mm(3.0))),
     }
 }
 

@@ -45,6 +45,9 @@ pub(super) struct Contact {
     pub closed_again: Vec<usize>,
     /// Ledge nodes that touch, by column of half steps.
     pub resting: Vec<bool>,
+    /// Joint nodes that are held along the axis whether they touch or not; `None`
+    /// where those that touch are.
+    pub held: Option<Vec<bool>>,
 }
 
 /// How the search fares.
@@ -151,6 +154,7 @@ impl Assembly<'_> {
     /// Begins with the contact of another solution: the joint's by depth below
     /// the ledge, the ledge's by radius.
     pub(super) fn begin_as(&mut self, near: &Solution) {
+        let mut held = vec![true; self.contact.touching.len()];
         let (mesh, other) = (self.mesh, &near.mesh);
         let below = |mesh: &Mesh, j| mesh.half_height(2 * mesh.ledge) - mesh.half_height(j);
         for j in self.joint_rows() {
@@ -160,8 +164,10 @@ impl Assembly<'_> {
             if let Some(row) = rows.min_by(|a, b| off(a).total_cmp(&off(b))) {
                 self.contact.touching[j] = near.contact.touching[row];
                 self.contact.closed_again[j] = near.contact.closed_again[row];
+                held[j] = near.contact.held.as_ref().is_none_or(|held| held[row]);
             }
         }
+        self.contact.held = near.contact.held.as_ref().map(|_| held);
         for i in self.ledge_columns() {
             let radius = mesh.half_radius(i);
             let off = |column: &usize| (other.half_radius(*column) - radius).abs();
@@ -172,8 +178,41 @@ impl Assembly<'_> {
         }
     }
 
+    /// Begins anew, the joint held all along until [`Self::let_go`]: for a stuck
+    /// joint whose search runs in a circle because a node that opens lets go too.
+    /// With what is held settled there is one contact only, and it is found.
+    pub(super) fn hold_all(&mut self) {
+        let contact = &mut self.contact;
+        contact.touching.fill(true);
+        contact.resting.fill(true);
+        contact.held = Some(vec![true; contact.touching.len()]);
+    }
+
+    /// Whether [`Self::hold_all`] would be something new.
+    pub(super) fn may_hold_all(&self) -> bool {
+        self.joint == Joint::Stuck && self.contact.held.is_none()
+    }
+
+    /// Lets go of what is held and does not touch, for good; whether there was
+    /// any.
+    pub(super) fn let_go(&mut self) -> bool {
+        let contact = &mut self.contact;
+        let Some(held) = &mut contact.held else {
+            return false;
+        };
+        let mut any = false;
+        for j in 2 * self.mesh.foot..=2 * self.mesh.ledge {
+            any |= held[j] && !contact.touching[j];
+            held[j] &= contact.touching[j];
+        }
+        any
+    }
+
     /// Whether the joint holds the sleeve along the axis at a row.
     pub(super) fn holds(&self, j: usize) -> bool {
+        if let Some(held) = &self.contact.held {
+            return held[j];
+        }
         self.joint == Joint::Stuck
             && self.contact.touching[j]
             && self.contact.closed_again[j] < LOST

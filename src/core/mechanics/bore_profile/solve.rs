@@ -21,6 +21,8 @@ pub enum Joint {
 
 /// Most rounds of the search for the contact.
 const ROUNDS: usize = 1000;
+/// Rounds after which a stuck joint's search has run in a circle.
+const LONG_SEARCH: usize = 40;
 /// Most multiplications of all its factorizations, and the least number of them
 /// that any sleeve may have.
 const MOST_WORK: f64 = 2e9;
@@ -153,6 +155,10 @@ pub fn solve_near(
     let mut base: Option<Base> = None;
     let mut factors = LEAST_FACTORS.max((MOST_WORK / mesh.work()) as usize);
     for rounds in 1..=ROUNDS {
+        if rounds > LONG_SEARCH && a.may_hold_all() {
+            a.hold_all();
+            search = Search::new();
+        }
         let known = base
             .as_mut()
             .and_then(|b| b.states(&a, &ties, &a.tied(&ties)));
@@ -167,6 +173,11 @@ pub fn solve_near(
             }
         };
         if a.adjust(&mut search, &ties, &states) {
+            base = Some(now);
+            continue;
+        }
+        if a.let_go() {
+            search = Search::new();
             base = Some(now);
             continue;
         }
@@ -266,6 +277,7 @@ impl<'a> Assembly<'a> {
                 touching: vec![true; grid.rows],
                 closed_again: vec![0; grid.rows],
                 resting: vec![true; grid.columns],
+                held: None,
             },
             grid,
         }
