@@ -158,6 +158,9 @@ pub fn solve_near(
         if rounds > LONG_SEARCH && a.may_hold_all() {
             a.hold_all();
             search = Search::new();
+        } else if rounds % LONG_SEARCH == 0 {
+            // One at a time may be as slow from here as all at once is quick.
+            search = Search::new();
         }
         let known = base
             .as_mut()
