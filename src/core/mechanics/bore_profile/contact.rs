@@ -200,10 +200,12 @@ impl Assembly<'_> {
         let Some(held) = &mut contact.held else {
             return false;
         };
+        let rows = 2 * self.mesh.foot..=2 * self.mesh.ledge;
         let mut any = false;
-        for j in 2 * self.mesh.foot..=2 * self.mesh.ledge {
-            any |= held[j] && !contact.touching[j];
-            held[j] &= contact.touching[j];
+        let both = held.iter_mut().zip(&contact.touching).enumerate();
+        for (_, (held, touches)) in both.filter(|(j, _)| rows.contains(j)) {
+            any |= *held && !touches;
+            *held &= *touches;
         }
         any
     }
