@@ -163,8 +163,9 @@ impl Skyline {
     }
 }
 
-/// Rows that are eliminated side by side.
-const PANEL: usize = 8;
+/// Rows that are eliminated side by side; with two above them their sums fit
+/// the registers.
+const PANEL: usize = 4;
 
 /// Products of the rows of a panel with two rows above.
 fn products(panel: &[[f64; PANEL]], one: &[f64], two: &[f64]) -> [[f64; PANEL]; 2] {
