@@ -1,6 +1,8 @@
 //! Helpers shared by the checks against the outside: the source files, and the
 //! ledger that every row of them must appear in.
 
+pub mod shapes;
+
 use serde_json::Value;
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -16,13 +16,15 @@ use crate::setup::{Purpose, python, set_up};
 use crate::wasm_test::wasm_test;
 
 /// A target: the case, the kind of run, its most in microseconds.
-const TARGETS: [(&str, &str, f64); 6] = [
+const TARGETS: [(&str, &str, f64); 8] = [
     ("cold_drop with its series", "native", 100.0),
     ("cold_drop with its series", "browser", 300.0),
     ("bands of 300 cold drops", "browser", 100_000.0),
     ("16-cylinder job, whole", "native", 1000.0),
     ("bore_profile, jacketed", "native", 10_000.0),
     ("bore_profile, jacketed", "browser", 30_000.0),
+    ("bore_stress, median of 60 job sizes", "native", 20_000.0),
+    ("bore_stress, worst of 60 job sizes", "native", 200_000.0),
 ];
 
 /// Requests of the streaming run.

@@ -6,7 +6,7 @@ use coldseat_core::job::demo::Demo;
 use coldseat_core::job::{Job, Owner, Place};
 use coldseat_core::materials::{Material, MaterialId};
 use coldseat_core::mechanics::bore_profile::{
-    BoreProfileInput, Flange, Jacket, Joint, bore_profile,
+    BoreProfileInput, Flange, Jacket, Joint, bore_profile, bore_stress,
 };
 use coldseat_core::mechanics::rings::Elastic;
 use coldseat_core::metrology::seat_deck::{
@@ -18,6 +18,7 @@ use coldseat_core::quantity::{
 };
 use coldseat_core::thermal::cold_drop::{ColdDrop, cold_drop};
 use coldseat_core::thermal::drop_odds::{FROST_MOST, Unknowns, drop_odds};
+use coldseat_tests::shapes;
 
 /// One case: its name and what it does once.
 pub type Case = (&'static str, fn());
@@ -201,11 +202,36 @@ fn drop_request() {
     std::hint::black_box(answer(DROP));
 }
 
+/// Sleeves of a job's size that bore_stress is timed on.
+const STRESSED: u64 = 60;
+
+/// Times bore_stress on sleeves drawn by chance, each the quickest of three: the
+/// median and the worst of them, as lines like those of [`lines`].
+fn stress_lines(now: impl Fn() -> f64) -> Vec<String> {
+    let mut times: Vec<f64> = (0..STRESSED)
+        .map(|seed| {
+            let input = shapes::of_a_job(&mut fastrand::Rng::with_seed(seed));
+            let once = |_| {
+                let begun = now();
+                std::hint::black_box(bore_stress(std::hint::black_box(&input)).expect("in range"));
+                now() - begun
+            };
+            (0..3).map(once).fold(f64::MAX, f64::min)
+        })
+        .collect();
+    times.sort_by(f64::total_cmp);
+    let line = |name: &str, ms: f64| format!("bench\tbore_stress, {name}\t{:.2}", ms * 1e3);
+    vec![
+        line("median of 60 job sizes", times[times.len() / 2]),
+        line("worst of 60 job sizes", times[times.len() - 1]),
+    ]
+}
+
 /// Times every case with `now` (milliseconds): median of enough readings to
 /// fill about `fill_ms`, at least five, as lines of
 /// `bench<TAB>name<TAB>median us`.
 pub fn lines(now: impl Fn() -> f64, fill_ms: f64) -> Vec<String> {
-    CASES
+    let mut all: Vec<String> = CASES
         .iter()
         .map(|(name, run)| {
             let reading = |calls: usize| {
@@ -229,5 +255,7 @@ pub fn lines(now: impl Fn() -> f64, fill_ms: f64) -> Vec<String> {
             times.sort_by(f64::total_cmp);
             format!("bench\t{name}\t{:.2}", times[times.len() / 2] * 1e3)
         })
-        .collect()
+        .collect();
+    all.extend(stress_lines(now));
+    all
 }

@@ -237,7 +237,8 @@ def equilibrium(x, fine=1, lines=None, element=ElementQuad2()):
 
 
 def profile(x):
-    e = equilibrium(x)
+    # A stuck joint and the ledge share the force of their corner as its cells allow.
+    e = equilibrium(x, 4 if x["joint"] == "stuck" else 1)
     inside = e.inside
     # At the ledge's corner pressure is singular and not compared, nor nearer than
     # two walls to the step of load where the gas ends.
@@ -302,7 +303,8 @@ def stress(x):
 # Shares and, beside them, what is small on a real sleeve: 0.1 um of the bore, 0.05
 # MPa (1 % of a usual contact pressure), 0.1 um of height. Ledge and deck 2 %, by
 # physics.md. Where the joint sticks, ledge and joint share the force of the singular
-# corner, and how they do changes with the mesh: 5 % of the ledge's force. The height hangs on the same corner.
+# corner, and how they do changes with the mesh: 2 % of the ledge's force against a
+# corner four times as fine (5 and 6 % in two of 14 cases against one that is not).
 # Of 240 cases of other seeds 7 missed, all by a pressure of 0.06 to 0.3 MPa where
 # the joint is just about to open and pressure falls to nothing within some mm.
 NEAR_LEDGE = {"inner_d_change_m[0]": (0.02, 2e-7), "inner_d_change_m[1]": (0.02, 2e-7),
@@ -311,7 +313,7 @@ FAMILIES = [
     Family("bore_profile", "scikit-fem, nine-node elements, sliding joint", lambda r: draw(r, "frictionless"), profile,
            cases=14, share=0.01, floor=1e-3, special=NEAR_LEDGE),
     Family("bore_profile", "the same, stuck joint", lambda r: draw(r, "stuck"), profile,
-           cases=14, share=0.01, floor=1e-3, special={**NEAR_LEDGE, "ledge_force_n": (0.05, 20)}),
+           cases=14, share=0.01, floor=1e-3, special={**NEAR_LEDGE, "ledge_force_n": (0.02, 20)}),
     Family("bore_stress", "the same, stress projected on quadratic elements", draw_stress, stress,
            cases=8, share=0.01, floor=1e-3, special={
                "sleeve_hoop_inner_pa": (0.01, 3e5), "fillet": (0.12, 1e6), "counterbore": (0.07, 5e5), "height_change_m": (0.02, 1e-7)}),

@@ -2,6 +2,7 @@
 //! stepper, the normal and the chi-squared law, order. Nothing here knows a
 //! material or a sleeve.
 
+pub mod dense;
 pub mod gamma;
 pub mod interpolation;
 pub mod normal;

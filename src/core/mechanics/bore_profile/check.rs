@@ -1,12 +1,32 @@
 //! What a profile refuses: dimensions out of range, contradicting each other,
 //! or too thin to be meshed. The fault names the inner dimension.
 
+use super::mesh::Fineness;
 use super::{BoreProfileInput, Jacket};
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
 
 impl BoreProfileInput {
-    pub(super) fn check(&self) -> Result<(), Fault> {
+    /// That it can be solved on each of the meshes.
+    pub(super) fn check(&self, meshes: &[Fineness]) -> Result<(), Fault> {
+        self.check_dimensions()?;
+        let top = self.length.as_m() + self.flange.map_or(0.0, |f| f.thickness.as_m());
+        self.check_running(top)?;
+        for (i, depth) in self.depths.iter().enumerate() {
+            let z = depth.as_m();
+            // Room for the rounding of a sum of two lengths.
+            if !(0.0..=top * (1.0 + 1e-12)).contains(&z) {
+                return Err(Fault::new(
+                    format!("z_m[{i}]"),
+                    format!("{z} m is outside the sleeve: 0 to {top} m below its top"),
+                ));
+            }
+        }
+        self.check_size(meshes)
+    }
+
+    /// The dimensions and loads, each by itself and beside the others.
+    pub(super) fn check_dimensions(&self) -> Result<(), Fault> {
         bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
         bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
         bounds::LENGTH.check("sleeve.length_m", self.length.as_m())?;
@@ -40,17 +60,6 @@ impl BoreProfileInput {
         }
         if let Some(jacket) = self.jacket {
             self.check_jacket(&jacket, top + self.below.as_m())?;
-        }
-        self.check_running(top)?;
-        for (i, depth) in self.depths.iter().enumerate() {
-            let z = depth.as_m();
-            // Room for the rounding of a sum of two lengths.
-            if !(0.0..=top * (1.0 + 1e-12)).contains(&z) {
-                return Err(Fault::new(
-                    format!("z_m[{i}]"),
-                    format!("{z} m is outside the sleeve: 0 to {top} m below its top"),
-                ));
-            }
         }
         self.check_slender()
     }

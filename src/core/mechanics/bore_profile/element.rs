@@ -69,58 +69,66 @@ pub fn shapes(x: f64, y: f64) -> [[f64; 3]; NODES] {
     core::array::from_fn(at)
 }
 
-/// Stiffness over the full circle, N/m.
-#[must_use]
-pub fn stiffness(sides: &Sides, material: &Elastic) -> Stiffness {
-    let (e, nu) = (material.youngs.as_pa(), material.poisson);
-    let scale = e / ((1.0 + nu) * (1.0 - 2.0 * nu));
-    let (straight, cross, shear) = (
-        scale * (1.0 - nu),
-        scale * nu,
-        0.5 * scale * (1.0 - 2.0 * nu),
-    );
-    let mut k = [[0.0; UNKNOWNS]; UNKNOWNS];
-    for (x, wx) in GAUSS {
-        let r = sides.inner + 0.5 * sides.width * (1.0 + x);
-        for (y, wy) in GAUSS {
-            let n = shapes(x, y);
-            let weight = wx * wy * 0.25 * sides.width * sides.height * 2.0 * PI * r;
-            // Strains of node i: radial (dr, h), axial dz, shear both.
-            let part = |i: usize| {
-                (
-                    2.0 / sides.width * n[i][1],
-                    2.0 / sides.height * n[i][2],
-                    n[i][0] / r,
-                )
-            };
-            for i in 0..NODES {
-                let (ri, zi, hi) = part(i);
-                // Stress from a radial, then from an axial movement.
-                let from_r = [
-                    straight * ri + cross * hi,
-                    cross * (ri + hi),
-                    cross * ri + straight * hi,
-                    shear * zi,
-                ];
-                let from_z = [cross * zi, straight * zi, cross * zi, shear * ri];
-                for j in 0..=i {
-                    let (rj, zj, hj) = part(j);
-                    k[2 * i][2 * j] += weight * (from_r[0] * rj + from_r[2] * hj + from_r[3] * zj);
-                    k[2 * i][2 * j + 1] += weight * (from_r[1] * zj + from_r[3] * rj);
-                    k[2 * i + 1][2 * j] +=
-                        weight * (from_z[0] * rj + from_z[2] * hj + from_z[3] * zj);
-                    k[2 * i + 1][2 * j + 1] += weight * (from_z[1] * zj + from_z[3] * rj);
+/// Stiffness of all elements of one column and material, by their height: each
+/// entry between radial, or between axial, movements has a part that grows with
+/// it and one that falls; the others do not change.
+pub struct Column {
+    grows: Stiffness,
+    stays: Stiffness,
+    falls: Stiffness,
+}
+
+impl Column {
+    /// Elements from an inner radius, m, of a width, m.
+    #[must_use]
+    pub fn new(inner: f64, width: f64, material: &Elastic) -> Self {
+        let (e, nu) = (material.youngs.as_pa(), material.poisson);
+        let scale = e / ((1.0 + nu) * (1.0 - 2.0 * nu));
+        let (straight, cross, shear) = (
+            scale * (1.0 - nu),
+            scale * nu,
+            0.5 * scale * (1.0 - 2.0 * nu),
+        );
+        let zero = [[0.0; UNKNOWNS]; UNKNOWNS];
+        let (mut grows, mut stays, mut falls) = (zero, zero, zero);
+        for (x, wx) in GAUSS {
+            let r = inner + 0.5 * width * (1.0 + x);
+            for (y, wy) in GAUSS {
+                let n = shapes(x, y);
+                let weight = wx * wy * 0.25 * width * 2.0 * PI * r;
+                // Strains of node i: radial (dr, hoop) and axial, of unit height.
+                let parts = n.map(|n| [2.0 / width * n[1], 2.0 * n[2], n[0] / r]);
+                for (i, [ri, zi, hi]) in parts.into_iter().enumerate() {
+                    for (j, [rj, zj, hj]) in parts.into_iter().enumerate() {
+                        let hoop = cross * (ri * hj + hi * rj) + straight * hi * hj;
+                        grows[2 * i][2 * j] += weight * (straight * ri * rj + hoop);
+                        falls[2 * i][2 * j] += weight * shear * zi * zj;
+                        stays[2 * i][2 * j + 1] +=
+                            weight * (cross * (ri + hi) * zj + shear * zi * rj);
+                        stays[2 * i + 1][2 * j] +=
+                            weight * (cross * zi * (rj + hj) + shear * ri * zj);
+                        falls[2 * i + 1][2 * j + 1] += weight * straight * zi * zj;
+                        grows[2 * i + 1][2 * j + 1] += weight * shear * ri * rj;
+                    }
                 }
             }
         }
-    }
-    let lower = k;
-    for (i, row) in k.iter_mut().enumerate() {
-        for (j, value) in row.iter_mut().enumerate().skip(i + 1) {
-            *value = lower[j][i];
+        Self {
+            grows,
+            stays,
+            falls,
         }
     }
-    k
+
+    /// Stiffness over the full circle of an element of a height, N/m.
+    #[must_use]
+    pub fn stiffness(&self, height: f64) -> Stiffness {
+        core::array::from_fn(|i| {
+            core::array::from_fn(|j| {
+                height * self.grows[i][j] + self.stays[i][j] + self.falls[i][j] / height
+            })
+        })
+    }
 }
 
 /// Forces on the nodes, N, with which an element presses outward that wants to
@@ -168,7 +176,10 @@ mod tests {
             youngs: Pressure::from_pa(110e9),
             poisson: 0.26,
         };
-        (sides, stiffness(&sides, &iron))
+        (
+            sides,
+            Column::new(sides.inner, sides.width, &iron).stiffness(sides.height),
+        )
     }
 
     fn forces(k: &Stiffness, u: &[f64; UNKNOWNS]) -> [f64; UNKNOWNS] {

@@ -6,10 +6,10 @@
 
 use core::f64::consts::PI;
 
-use super::element::{EVEN, GAUSS, Growth, Sides, free_growth, line_shapes};
+use super::element::{GAUSS, Growth, Sides, free_growth, line_shapes};
 use super::mesh::{Body, Mesh};
 use super::solve::{Assembly, Slot};
-use super::{BoreProfileInput, Heat};
+use super::{BoreProfileInput, Heat, crown};
 use crate::quantity::Temperature;
 
 impl Heat {
@@ -89,17 +89,10 @@ impl Assembly<'_> {
         }
         let r = &self.mesh.r[..=self.mesh.flange];
         let area = r[r.len() - 1].powi(2) - r[0].powi(2);
-        for (column, pair) in r.windows(2).enumerate() {
-            // Exact for a pressure on a ring: the radius is linear over it.
-            let (a, h) = (pair[0], pair[1] - pair[0]);
-            let shares = [a * h / 6.0, (a + 0.5 * h) * h * EVEN[1], (a + h) * h / 6.0];
-            for (n, share) in shares.iter().enumerate() {
-                let node = self
-                    .grid
-                    .at(Body::Sleeve, 2 * column + n, self.grid.rows - 1);
-                if let Slot::Free(e) = slots[node][1] {
-                    load[e as usize] -= self.input.clamp.as_n() * 2.0 * share / area;
-                }
+        for (i, share) in crown(self.mesh) {
+            let node = self.grid.at(Body::Sleeve, i, self.grid.rows - 1);
+            if let Slot::Free(e) = slots[node][1] {
+                load[e as usize] -= self.input.clamp.as_n() * 2.0 * share / area;
             }
         }
     }

@@ -2,11 +2,12 @@
 //! contact pulls and no gap is closed through.
 
 use super::BoreProfileInput;
-use super::contact::Search;
-use super::element::{Growth, PLACES, Sides, Stiffness, UNKNOWNS, stiffness};
+use super::base::Base;
+use super::cells::{Around, Columns, hang, hang_load, own_movements};
+use super::contact::{Contact, Search};
+use super::element::{Column, Growth, NODES, Sides, Stiffness, UNKNOWNS};
 use super::load;
 use super::mesh::{Body, Mesh};
-use crate::numerics::skyline::Skyline;
 use crate::quantity::report::Fault;
 
 /// Whether the joint lets the parts slide.
@@ -19,12 +20,13 @@ pub enum Joint {
 }
 
 /// Most rounds of the search for the contact.
-const ROUNDS: usize = 100;
-/// Most numbers of the stiffness matrix: 16 MB.
-const MOST_STORED: usize = 2_000_000;
-/// Most cells of a mesh, whose own matrices are 7 MB then.
-const MOST_CELLS: usize = 3500;
-
+const ROUNDS: usize = 1000;
+/// Rounds after which a stuck joint's search has run in a circle.
+const LONG_SEARCH: usize = 40;
+/// Most multiplications of all its factorizations, and the least number of them
+/// that any sleeve may have.
+const MOST_WORK: f64 = 2e9;
+const LEAST_FACTORS: usize = 6;
 /// Radial and axial values at the nodes of both bodies.
 pub(super) type Nodal = Vec<[f64; 2]>;
 
@@ -50,6 +52,8 @@ pub struct Solution {
     pub joint_force: Vec<f64>,
     /// Contact force on the ledge, N, pressing positive.
     pub ledge_force: f64,
+    /// The contact that stands.
+    pub(super) contact: Contact,
     /// Equations solved.
     pub unknowns: usize,
     /// Rounds of the contact search.
@@ -79,6 +83,20 @@ impl Grid {
 }
 
 impl Solution {
+    /// The cell of a body's row that holds a column: its radii, by index, and
+    /// its own movements at its nodes' places.
+    #[must_use]
+    pub fn cell(&self, body: Body, column: usize, row: usize) -> ([usize; 2], [[f64; 2]; NODES]) {
+        let mesh = &self.mesh;
+        let nodes = mesh
+            .nodes(column, row)
+            .map(|(i, j)| self.movement(body, i, j));
+        (
+            mesh.span(column, row),
+            own_movements(nodes, &mesh.hung(column, row)),
+        )
+    }
+
     /// Movement of a node, radial and axial (up), m.
     #[must_use]
     pub fn movement(&self, body: Body, i: usize, j: usize) -> [f64; 2] {
@@ -86,19 +104,18 @@ impl Solution {
     }
 }
 
-struct Cell {
-    column: usize,
-    row: usize,
-    body: Body,
-    matrix: usize,
+pub(super) struct Cell {
+    pub(super) nodes: [usize; NODES],
+    pub(super) matrix: usize,
 }
 
 pub(super) struct Assembly<'a> {
     pub(super) input: &'a BoreProfileInput,
     pub(super) mesh: &'a Mesh,
     pub(super) grid: Grid,
-    cells: Vec<Cell>,
-    matrices: Vec<Stiffness>,
+    pub(super) cells: Vec<Cell>,
+    around: Around,
+    pub(super) matrices: Vec<Stiffness>,
     /// Held growth of each matrix' cells; none where all is at the reference.
     growths: Vec<Growth>,
     /// Radial force of the gas on the inside, by row of half steps.
@@ -107,19 +124,14 @@ pub(super) struct Assembly<'a> {
     /// Radial interference at the joint, m.
     pub(super) delta: f64,
     pub(super) joint: Joint,
-    /// Joint nodes that touch, by row of half steps.
-    pub(super) touching: Vec<bool>,
-    /// How often each was closed again.
-    pub(super) closed_again: Vec<usize>,
-    /// Ledge nodes that touch, by column of half steps.
-    pub(super) resting: Vec<bool>,
+    /// As it is assumed now.
+    pub(super) contact: Contact,
 }
 
 /// Solves the profile on a mesh.
 ///
 /// # Errors
-/// A fault at `sleeve.length_m` for a mesh too large, at `joint` for a contact
-/// that is not found.
+/// A fault at `joint` for a contact that is not found.
 pub fn solve(input: &BoreProfileInput, mesh: Mesh) -> Result<Solution, Fault> {
     solve_near(input, mesh, None)
 }
@@ -134,51 +146,70 @@ pub fn solve_near(
     mesh: Mesh,
     near: Option<&Solution>,
 ) -> Result<Solution, Fault> {
-    if mesh.columns() * mesh.rows() > MOST_CELLS {
-        return Err(too_slender());
-    }
     let mut a = Assembly::new(input, &mesh);
     if let Some(near) = near {
         a.begin_as(near);
     }
-    let mut rounds = 0;
+    let ties = a.ties();
     let mut search = Search::new();
-    loop {
-        rounds += 1;
-        let (movements, forces) = a.round()?;
-        let changed = a.adjust(&mut search, &movements, &forces);
-        if changed && rounds < ROUNDS {
+    let mut base: Option<Base> = None;
+    let mut factors = LEAST_FACTORS.max((MOST_WORK / mesh.work()) as usize);
+    for rounds in 1..=ROUNDS {
+        if rounds > LONG_SEARCH && a.may_hold_all() {
+            a.hold_all();
+            search = Search::new();
+        } else if rounds % LONG_SEARCH == 0 {
+            // One at a time may be as slow from here as all at once is quick.
+            search = Search::new();
+        }
+        let known = base
+            .as_mut()
+            .and_then(|b| b.states(&a, &ties, &a.tied(&ties)));
+        let (now, states) = match (base.take(), known) {
+            (Some(now), Some(states)) => (now, states),
+            _ if factors == 0 => break,
+            _ => {
+                factors -= 1;
+                let fresh = Base::new(&a, &ties)?;
+                let states = fresh.begun();
+                (fresh, states)
+            }
+        };
+        if a.adjust(&mut search, &ties, &states) {
+            base = Some(now);
             continue;
         }
-        if changed {
-            return Err(Fault::new(
-                "joint",
-                "no steady contact was found for this geometry: check flange, clamp and \
-                 interference for values far from any sleeve",
-            ));
+        if a.let_go() {
+            search = Search::new();
+            base = Some(now);
+            continue;
+        }
+        // The contact stands; so it must in the whole.
+        let (movements, forces, states) = now.whole(&a, &ties);
+        if a.adjust(&mut search, &ties, &states) {
+            continue;
         }
         let residual = a.residual(&forces);
         let joint_force = a.joint_rows().map(|j| a.pressing(&forces, j)).collect();
         let ledge_force = a.ledge_force(&forces);
         let movements = a.settled(movements);
-        let unknowns = a.slots().1;
+        let contact = a.contact.clone();
         return Ok(Solution {
             movements,
             joint_force,
             ledge_force,
-            unknowns,
+            contact,
+            unknowns: now.unknowns(),
             rounds,
             residual,
             mesh,
         });
     }
-}
-
-fn too_slender() -> Fault {
-    Fault::new(
-        "sleeve.length_m",
-        "this sleeve is too long for its wall to be meshed: check length and wall",
-    )
+    Err(Fault::new(
+        "joint",
+        "no steady contact was found for this geometry: check flange, clamp and interference for \
+         values far from any sleeve",
+    ))
 }
 
 impl<'a> Assembly<'a> {
@@ -187,60 +218,96 @@ impl<'a> Assembly<'a> {
         let mut cells = Vec::new();
         let mut matrices: Vec<Stiffness> = Vec::new();
         let mut growths: Vec<Growth> = Vec::new();
-        let mut known: Vec<(Sides, Body)> = Vec::new();
         let mut present = vec![false; grid.len()];
+        let mut columns = Columns::default();
+        // Cells of one width and height share their matrix.
+        let mut made: Vec<Vec<(f64, usize)>> = Vec::new();
         for row in 0..mesh.rows() {
-            for column in 0..mesh.columns() {
+            let height = mesh.z[row + 1] - mesh.z[row];
+            for pair in mesh.lines(row).windows(2) {
+                let column = pair[0];
                 let Some(body) = mesh.body(column, row) else {
                     continue;
                 };
-                let sides = Sides {
-                    inner: mesh.r[column],
-                    width: mesh.r[column + 1] - mesh.r[column],
-                    height: mesh.z[row + 1] - mesh.z[row],
+                let (inner, width) = (mesh.r[pair[0]], mesh.r[pair[1]] - mesh.r[pair[0]]);
+                let elastic = match body {
+                    Body::Sleeve => &input.sleeve,
+                    Body::Block => &input.block,
                 };
-                // Cells of one column and height share their matrix.
-                let same = known.iter().rposition(|(s, b)| {
-                    *b == body
-                        && s.inner == sides.inner
-                        && (s.height / sides.height - 1.0).abs() < 1e-12
+                let which = columns.find([pair[0], pair[1]], body, || {
+                    Column::new(inner, width, elastic)
                 });
-                let matrix = same.unwrap_or_else(|| {
-                    let elastic = match body {
-                        Body::Sleeve => &input.sleeve,
-                        Body::Block => &input.block,
+                made.resize_with(made.len().max(which + 1), Vec::new);
+                let edges = mesh.hung(column, row);
+                let hangs = edges.iter().any(Option::is_some);
+                let same = |(h, _): &&(f64, usize)| (h / height - 1.0).abs() < 1e-12;
+                let known = made[which].iter().rev().find(same).filter(|_| !hangs);
+                let matrix = known.map(|(_, matrix)| *matrix).unwrap_or_else(|| {
+                    let sides = Sides {
+                        inner,
+                        width,
+                        height,
                     };
-                    matrices.push(stiffness(&sides, elastic));
-                    growths.extend(load::growth(input, body, &sides));
-                    known.push((sides, body));
+                    let stiffness = columns.made[which].stiffness(height);
+                    matrices.push(hang(stiffness, &edges));
+                    growths.extend(load::growth(input, body, &sides).map(|g| hang_load(g, &edges)));
+                    if !hangs {
+                        made[which].push((height, matrices.len() - 1));
+                    }
                     matrices.len() - 1
                 });
-                for (di, dj) in PLACES {
-                    present[grid.at(body, 2 * column + di, 2 * row + dj)] = true;
+                let places = mesh.nodes(column, row);
+                let nodes = places.map(|(i, j)| grid.at(body, i, j));
+                for node in nodes {
+                    present[node] = true;
                 }
-                cells.push(Cell {
-                    column,
-                    row,
-                    body,
-                    matrix,
-                });
+                cells.push(Cell { nodes, matrix });
             }
         }
+        let around = Around::of(&cells, grid.len());
         Self {
             input,
             mesh,
             cells,
+            around,
             matrices,
             growths,
             gas: load::gas(input, mesh),
             present,
             delta: 0.5 * input.interference.as_m(),
             joint: input.joint,
-            touching: vec![true; grid.rows],
-            closed_again: vec![0; grid.rows],
-            resting: vec![true; grid.columns],
+            contact: Contact {
+                touching: vec![true; grid.rows],
+                closed_again: vec![0; grid.rows],
+                resting: vec![true; grid.columns],
+                held: None,
+            },
             grid,
         }
+    }
+
+    /// The fault of an equation that nothing is left of beside the others: the
+    /// part it is of is too thin beside them.
+    pub(super) fn loose(&self, slots: &[[Slot; 2]], equation: usize) -> Fault {
+        let is = |slot: &Slot| matches!(slot, Slot::Free(e) if *e as usize == equation);
+        let own = |pair: &[Slot; 2]| pair.iter().any(is);
+        let place = slots.iter().position(own).map(|node| {
+            let row = node / 2 / self.grid.columns / 2;
+            (node % 2 == 0, row)
+        });
+        let field = match (place, self.mesh.jacket) {
+            (Some((true, row)), _) if row >= self.mesh.ledge => "sleeve.flange_thickness_m",
+            (Some((true, _)) | None, _) => "sleeve.inner_d_m",
+            (Some((false, row)), Some([_, low, _])) if row < low => "block.jacket.bottom_m",
+            (Some((false, row)), Some([_, _, high])) if row >= high => "block.jacket.deck_m",
+            (Some((false, _)), Some(_)) => "block.jacket.wall_m",
+            (Some((false, _)), None) => "block.outer_d_m",
+        };
+        Fault::new(
+            field,
+            "this part is so thin or soft beside the others that its stiffness is lost in the \
+             rounding of theirs: make it thicker, or check the elastic constants",
+        )
     }
 
     /// Rows of half steps of the joint.
@@ -251,13 +318,17 @@ impl<'a> Assembly<'a> {
     /// Columns of half steps of the ledge; the joint's corner belongs to the
     /// joint where that holds the sleeve.
     pub(super) fn ledge_columns(&self) -> core::ops::Range<usize> {
-        let from = 2 * self.mesh.joint + usize::from(self.joint == Joint::Stuck);
+        let from = self.first_of_ledge(self.mesh);
         let flange = self.mesh.flange > self.mesh.joint;
         from..if flange {
             2 * self.mesh.flange + 1
         } else {
             from
         }
+    }
+
+    pub(super) fn first_of_ledge(&self, mesh: &Mesh) -> usize {
+        2 * mesh.joint + usize::from(self.joint == Joint::Stuck)
     }
 
     pub(super) fn clamped(&self) -> bool {
@@ -286,11 +357,12 @@ impl<'a> Assembly<'a> {
         for j in 0..g.rows {
             for i in 0..g.columns {
                 let (s, b) = (g.at(Body::Sleeve, i, j), g.at(Body::Block, i, j));
-                let at_joint = i == joint && self.joint_rows().contains(&j) && self.touching[j];
+                let at_joint =
+                    i == joint && self.joint_rows().contains(&j) && self.contact.touching[j];
                 let at_ledge = !floats
                     && j == ledge_row
                     && self.ledge_columns().contains(&i)
-                    && self.resting[i];
+                    && self.contact.resting[i];
                 if self.present[b] {
                     let foot = j == 0 && (self.clamped() || i + 1 == g.columns);
                     slots[b][1] = if foot { Slot::Held } else { new() };
@@ -315,101 +387,41 @@ impl<'a> Assembly<'a> {
         (slots, next as usize)
     }
 
-    /// Offset of a block node over the equation that it shares.
-    fn offset(&self, body: Body, i: usize, j: usize) -> f64 {
-        let tied = body == Body::Block
-            && i == 2 * self.mesh.joint
-            && self.joint_rows().contains(&j)
-            && self.touching[j];
-        if tied { self.delta } else { 0.0 }
+    /// Slots of a cell's unknowns.
+    pub(super) fn slots_of(&self, slots: &[[Slot; 2]], cell: &Cell) -> [Slot; UNKNOWNS] {
+        let mut found = [Slot::None; UNKNOWNS];
+        for (n, node) in cell.nodes.iter().enumerate() {
+            found[2 * n..2 * n + 2].copy_from_slice(&slots[*node]);
+        }
+        found
     }
 
-    fn nodes<'b>(&'b self, cell: &'b Cell) -> impl Iterator<Item = (usize, usize, usize)> + 'b {
-        PLACES.iter().map(move |(di, dj)| {
-            let (i, j) = (2 * cell.column + di, 2 * cell.row + dj);
-            (self.grid.at(cell.body, i, j), i, j)
-        })
+    /// Cells round a node.
+    pub(super) fn around(&self, node: usize) -> impl Iterator<Item = &Cell> {
+        self.around.node(node).iter().map(|cell| &self.cells[*cell])
     }
 
-    /// One solution for the contact as it is assumed now: movements, and the
-    /// forces that the bodies' stiffness puts on their nodes.
-    fn round(&self) -> Result<(Nodal, Nodal), Fault> {
+    /// Slots, and the first equation that each equation is coupled to.
+    pub(super) fn equations(&self) -> (Vec<[Slot; 2]>, Vec<usize>) {
         let (slots, count) = self.slots();
         let mut first: Vec<usize> = (0..count).collect();
-        let equations = |cell: &Cell| -> [Option<usize>; UNKNOWNS] {
-            let mut found = [None; UNKNOWNS];
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
-                for (axis, slot) in slots[node].iter().enumerate() {
-                    if let Slot::Free(e) = slot {
-                        found[2 * n + axis] = Some(*e as usize);
-                    }
-                }
-            }
-            found
-        };
         for cell in &self.cells {
-            let found = equations(cell);
-            let least = found.iter().flatten().copied().min().unwrap_or(0);
-            for e in found.into_iter().flatten() {
+            let free = self.slots_of(&slots, cell);
+            let free = free.iter().filter_map(|slot| match slot {
+                Slot::Free(e) => Some(*e as usize),
+                Slot::None | Slot::Held => None,
+            });
+            let Some(least) = free.clone().min() else {
+                continue;
+            };
+            for e in free {
                 first[e] = first[e].min(least);
             }
         }
-        let stored: usize = first.iter().enumerate().map(|(i, f)| i + 1 - f).sum();
-        if stored > MOST_STORED {
-            return Err(too_slender());
-        }
-        let mut matrix = Skyline::new(first);
-        let mut load = vec![0.0; count];
-        self.outer_loads(&slots, &mut load);
-        for cell in &self.cells {
-            let found = equations(cell);
-            let k = &self.matrices[cell.matrix];
-            let mut shift = [0.0; UNKNOWNS];
-            for (n, (_, i, j)) in self.nodes(cell).enumerate() {
-                shift[2 * n] = self.offset(cell.body, i, j);
-            }
-            let shifted = shift.iter().any(|s| *s != 0.0);
-            for (p, ep) in found.iter().enumerate() {
-                let Some(ep) = *ep else { continue };
-                load[ep] += self.growth(cell, p);
-                for (q, eq) in found.iter().enumerate() {
-                    if let Some(eq) = eq.filter(|eq| *eq <= ep) {
-                        matrix.add(ep, eq, k[p][q]);
-                    }
-                }
-                if shifted {
-                    load[ep] -= (0..UNKNOWNS).map(|q| k[p][q] * shift[q]).sum::<f64>();
-                }
-            }
-        }
-        let factor = matrix.factor().map_err(|_| {
-            Fault::new(
-                "joint",
-                "nothing holds the sleeve in this geometry: check the flange",
-            )
-        })?;
-        factor.solve(&mut load);
-        let mut movements = vec![[0.0; 2]; self.grid.len()];
-        for j in 0..self.grid.rows {
-            for i in 0..self.grid.columns {
-                for body in [Body::Sleeve, Body::Block] {
-                    let node = self.grid.at(body, i, j);
-                    for axis in 0..2 {
-                        if let Slot::Free(e) = slots[node][axis] {
-                            movements[node][axis] = load[e as usize];
-                        }
-                    }
-                    if self.present[node] {
-                        movements[node][0] += self.offset(body, i, j);
-                    }
-                }
-            }
-        }
-        let forces = self.forces(&movements);
-        Ok((movements, forces))
+        (slots, first)
     }
 
-    fn growth(&self, cell: &Cell, unknown: usize) -> f64 {
+    pub(super) fn growth(&self, cell: &Cell, unknown: usize) -> f64 {
         self.growths.get(cell.matrix).map_or(0.0, |g| g[unknown])
     }
 
@@ -421,18 +433,18 @@ impl<'a> Assembly<'a> {
 
     /// Forces that the stressed metal puts on its nodes: what stiffness and
     /// movement give, less what free growth gives without any stress.
-    fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
+    pub(super) fn forces(&self, movements: &[[f64; 2]]) -> Nodal {
         let mut forces = vec![[0.0; 2]; self.grid.len()];
         for cell in &self.cells {
             let k = &self.matrices[cell.matrix];
             let mut u = [0.0; UNKNOWNS];
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
-                u[2 * n..2 * n + 2].copy_from_slice(&movements[node]);
+            for (n, node) in cell.nodes.iter().enumerate() {
+                u[2 * n..2 * n + 2].copy_from_slice(&movements[*node]);
             }
-            for (n, (node, _, _)) in self.nodes(cell).enumerate() {
+            for (n, node) in cell.nodes.iter().enumerate() {
                 for axis in 0..2 {
                     let row = &k[2 * n + axis];
-                    forces[node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>()
+                    forces[*node][axis] += row.iter().zip(&u).map(|(k, u)| k * u).sum::<f64>()
                         - self.growth(cell, 2 * n + axis);
                 }
             }
@@ -442,7 +454,7 @@ impl<'a> Assembly<'a> {
 
     /// Force with which the joint presses at a row of half steps.
     pub(super) fn pressing(&self, forces: &[[f64; 2]], j: usize) -> f64 {
-        if self.touching[j] {
+        if self.contact.touching[j] {
             -forces[self.grid.at(Body::Sleeve, 2 * self.mesh.joint, j)][0]
         } else {
             0.0
@@ -455,7 +467,7 @@ impl<'a> Assembly<'a> {
         }
         let j = 2 * self.mesh.ledge;
         self.ledge_columns()
-            .filter(|i| self.resting[*i])
+            .filter(|i| self.contact.resting[*i])
             .map(|i| forces[self.grid.at(Body::Sleeve, i, j)][1])
             .sum()
     }

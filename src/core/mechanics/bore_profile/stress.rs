@@ -11,26 +11,15 @@
 
 use core::f64::consts::{FRAC_PI_2, PI};
 
-use super::element::{PLACES, shapes};
-use super::mesh::{Body, Fineness, Mesh};
-use super::solve::{Solution, solve};
+use super::element::shapes;
+use super::mesh::{Body, FINE, FINER, Mesh};
+use super::solve::{Solution, solve, solve_near};
 use super::{BoreProfileInput, Joint, USUAL, height_change};
 use crate::mechanics::rings::Elastic;
 use crate::quantity::bounds;
 use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Force, Length, Pressure};
-
-/// Meshes drawn together toward the corners, the second to half the size.
-const MESHES: [Fineness; 2] = [drawn(0.25), drawn(0.125)];
-
-const fn drawn(edge: f64) -> Fineness {
-    Fineness {
-        edge,
-        first: 0.25 * edge,
-        ..USUAL
-    }
-}
 
 /// Directions round a corner that are looked at.
 const DIRECTIONS: usize = 36;
@@ -115,11 +104,13 @@ pub struct BoreStress {
 /// ```
 pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
     let profile = &input.profile;
-    profile.check()?;
+    profile.check(&[USUAL, FINE, FINER])?;
     let friction = bounds::FRICTION.check("friction", input.friction)?;
     input.check_distance()?;
-    let [usual, half] = MESHES.map(|fine| solve(profile, Mesh::new(profile, &fine)));
-    let (usual, half) = (usual?, half?);
+    // The contact is found on the mesh of the profile, which is small.
+    let plain = solve(profile, Mesh::new(profile, &USUAL))?;
+    let usual = solve_near(profile, Mesh::new(profile, &FINE), Some(&plain))?;
+    let half = solve_near(profile, Mesh::new(profile, &FINER), Some(&usual))?;
     let field = |solution| Field {
         solution,
         input: profile,
@@ -157,15 +148,15 @@ pub fn bore_stress(input: &BoreStressInput) -> Result<BoreStress, Fault> {
         hoop_inner,
         fillet,
         counterbore,
-        ledge_pressure: Pressure::from_pa(usual.ledge_force / ring),
-        seat_force: Force::from_n(friction * pressing(profile)?),
-        height_change: Length::from_m(height_change(&usual)),
+        ledge_pressure: Pressure::from_pa(half.ledge_force / ring),
+        seat_force: Force::from_n(friction * pressing(profile, &plain)?),
+        height_change: Length::from_m(height_change(&half)),
         findings,
     })
 }
 
 /// Sum of all forces of the joint of a cold, sliding, unloaded sleeve, N.
-fn pressing(input: &BoreProfileInput) -> Result<f64, Fault> {
+fn pressing(input: &BoreProfileInput, plain: &Solution) -> Result<f64, Fault> {
     let fit = BoreProfileInput {
         joint: Joint::Frictionless,
         clamp: Force::from_n(0.0),
@@ -173,8 +164,11 @@ fn pressing(input: &BoreProfileInput) -> Result<f64, Fault> {
         heat: None,
         ..input.clone()
     };
-    let solution = solve(&fit, Mesh::new(&fit, &USUAL))?;
-    Ok(solution.joint_force.iter().sum())
+    let joint_force = |solution: &Solution| solution.joint_force.iter().sum();
+    if fit == *input {
+        return Ok(joint_force(plain));
+    }
+    Ok(joint_force(&solve(&fit, Mesh::new(&fit, &USUAL))?))
 }
 
 impl BoreStressInput {
@@ -270,10 +264,12 @@ impl Field<'_> {
                 .min(last)
         };
         let (column, row) = (line(&mesh.r, r), line(&mesh.z, z));
-        let local = |lines: &[f64], i: usize, x: f64| {
-            2.0 * (x - lines[i]) / (lines[i + 1] - lines[i]) - 1.0
-        };
-        let at = [local(&mesh.r, column, r), local(&mesh.z, row, z)];
+        let local = |low: f64, high: f64, x: f64| 2.0 * (x - low) / (high - low) - 1.0;
+        let [from, to] = mesh.span(column, row);
+        let at = [
+            local(mesh.r[from], mesh.r[to], r),
+            local(mesh.z[row], mesh.z[row + 1], z),
+        ];
         let point = 1.0 / 3.0_f64.sqrt();
         let mut sum = Stress {
             radial: 0.0,
@@ -294,12 +290,12 @@ impl Field<'_> {
 
     fn in_cell(&self, body: Body, column: usize, row: usize, [x, y]: [f64; 2]) -> Stress {
         let mesh = &self.solution.mesh;
-        let width = mesh.r[column + 1] - mesh.r[column];
+        let ([from, to], movements) = self.solution.cell(body, column, row);
+        let width = mesh.r[to] - mesh.r[from];
         let height = mesh.z[row + 1] - mesh.z[row];
-        let r = mesh.r[column] + 0.5 * width * (1.0 + x);
+        let r = mesh.r[from] + 0.5 * width * (1.0 + x);
         let mut strain = [0.0; 4];
-        for (shape, (di, dj)) in shapes(x, y).into_iter().zip(PLACES) {
-            let [u, w] = self.solution.movement(body, 2 * column + di, 2 * row + dj);
+        for (shape, [u, w]) in shapes(x, y).into_iter().zip(movements) {
             let (over_r, over_z) = (2.0 / width * shape[1], 2.0 / height * shape[2]);
             strain[0] += over_r * u;
             strain[1] += over_z * w;
