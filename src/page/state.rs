@@ -13,7 +13,7 @@ use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
     Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
-    UnitSystem, Unlock, Whole, assess_job, check, presets, reading_before,
+    UnitSystem, Unlock, Whole, assess_job, check, presets, reading_before, temperature_before,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -302,6 +302,16 @@ impl State {
     #[must_use]
     pub fn reading_before(self, target: Target, place: Place) -> Option<String> {
         self.with_sheet(target, |sheet| reading_before(sheet, place))?
+    }
+
+    /// The temperature read last in the open job, for a place that wants one.
+    #[must_use]
+    pub fn temperature_before(self, target: Target, place: Place) -> Option<String> {
+        if target != Target::Job {
+            return None;
+        }
+        self.open
+            .with(|open| temperature_before(&open.as_ref()?.job, place))
     }
 
     /// What the core makes of a place.

@@ -34,6 +34,7 @@ pub use crate::job::assess::Whole;
 pub use crate::job::assess::assess;
 pub use crate::job::assess::assess_job;
 pub use crate::job::before::reading_before;
+pub use crate::job::before::temperature_before;
 pub use crate::job::check::Checked;
 pub use crate::job::check::Question;
 pub use crate::job::check::Sheet;

@@ -33,7 +33,11 @@ pub fn deck_map(
         width: 360.0,
         height: 2.0 * MIDDLE,
         marks: Vec::new(),
-        caption: t::DECK_MAP_CAPTION.to_owned(),
+        caption: if plane_m.is_some() {
+            t::DECK_MAP_CAPTION.to_owned()
+        } else {
+            t::DECK_SURVEY_CAPTION.to_owned()
+        },
     };
     let last_row = spots.iter().map(|(index, _)| index / 2).max().unwrap_or(0);
     let rows = holes.len().max(usize::from(last_row)) as f64 + 1.0;

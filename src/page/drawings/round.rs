@@ -10,11 +10,13 @@ use leptos::prelude::AnyView;
 
 /// Radius drawn of a round shape.
 const RADIUS: f64 = 34.0;
-/// How far the largest deviation is drawn off it.
-const SWING: f64 = 12.0;
+/// How far the limit, or what is beyond it, is drawn off it: what is well within
+/// its limit looks round.
+const SWING: f64 = 6.0;
 
-/// The drawing, from readings at three levels, two axes each.
-pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
+/// The drawing, from readings at three levels, two axes each, and what they may
+/// be out of round.
+pub fn round(readings: &[(u8, f64)], limit_m: f64, units: UnitSystem) -> Option<AnyView> {
     let at = |index: u8| readings.iter().find(|(i, _)| *i == index).map(|(_, v)| *v);
     let levels: Vec<(usize, f64, f64)> = (0..3_u8)
         .filter_map(|level| Some((usize::from(level), at(2 * level)?, at(2 * level + 1)?)))
@@ -26,7 +28,7 @@ pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
     let half = levels
         .iter()
         .map(|(_, a, b)| (0.5 * (a - b)).abs())
-        .fold(1e-7, f64::max);
+        .fold((0.5 * limit_m).max(1e-7), f64::max);
     let words: Vec<String> = levels
         .iter()
         .map(|(level, a, b)| t::round_level(*level, &length(*a, units), &length(*b, units)))
@@ -36,7 +38,10 @@ pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
         width: 360.0,
         height: 264.0,
         marks: Vec::new(),
-        caption: t::round_caption(2.0 * SWING * middle / (2.0 * RADIUS * half)),
+        caption: t::round_caption(
+            2.0 * SWING * middle / (2.0 * RADIUS * half),
+            &length(limit_m, units),
+        ),
     };
     for (level, across, along) in &levels {
         let (x, y) = (62.0 + 118.0 * *level as f64, 58.0);
@@ -60,10 +65,11 @@ pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
         );
     }
     // Down the length: each axis a line, wider to the right.
-    let span = (most - least).max(1e-6);
+    let span = (most - least).max(limit_m).max(1e-6);
+    let from = middle - 0.5 * span;
     let place = |level: usize, d: f64| {
         (
-            90.0 + 220.0 * (d - least) / span,
+            90.0 + 220.0 * (d - from) / span,
             148.0 + 38.0 * level as f64,
         )
     };
@@ -77,7 +83,7 @@ pub fn round(readings: &[(u8, f64)], units: UnitSystem) -> Option<AnyView> {
     }
     picture.path("scribe-strong", polyline(&axis(|l| l.1)));
     picture.path("scribe-dashed", polyline(&axis(|l| l.2)));
-    picture.text("tiny", (90.0, 250.0), bare(least, units));
-    picture.text("tiny-end", (310.0, 250.0), bare(most, units));
+    picture.text("tiny", (90.0, 250.0), bare(from, units));
+    picture.text("tiny-end", (310.0, 250.0), bare(from + span, units));
     Some(picture.view())
 }

@@ -74,6 +74,14 @@ pub fn section(section: &Section, units: UnitSystem) -> AnyView {
     }
     picture.line("scribe-thin", (0.0, deck), (350.0, deck));
     picture.text("small", (2.0, deck - 5.0), t::DECK);
+    for (words, at) in [
+        (t::PART_BLOCK, (8.0, 208.0)),
+        (t::PART_LEDGE, (40.0, LEDGE + 14.0)),
+        (t::PART_SLEEVE, (152.0, 208.0)),
+        (t::PART_FLANGE, (112.0, top + 16.0)),
+    ] {
+        picture.text("part", at, words);
+    }
     picture.line("scribe-dashed", (196.0, home), (350.0, home));
     // The two labels keep clear of each other: the higher one stands above
     // its line, the lower one below.

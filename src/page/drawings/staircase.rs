@@ -2,10 +2,20 @@
 //! coming down onto the predicted line or stopping above it.
 
 use super::{Picture, polyline};
-use crate::show::{bare, length};
+use crate::show::{bare, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{Stair, UnitSystem};
 use leptos::prelude::AnyView;
+
+/// A round length of about a third of a span: one, two or five of a decade of
+/// the person's own unit.
+fn rule_for(span_m: f64, units: UnitSystem) -> f64 {
+    let unit = length_unit(units);
+    let wanted = unit.from_si(span_m / 3.0).max(f64::MIN_POSITIVE);
+    let decade = 10_f64.powf(wanted.log10().floor());
+    let times = [5.0, 2.0, 1.0].into_iter().find(|n| n * decade <= wanted);
+    unit.to_si(decade * times.unwrap_or(1.0))
+}
 
 /// The drawing.
 pub fn staircase(
@@ -47,6 +57,21 @@ pub fn staircase(
         &[(0.0, limit), (262.0, limit), (262.0, home), (0.0, home)],
     );
     picture.line("scribe-dashed", (0.0, home), (262.0, home));
+    // The scale: an upright of a round length, where the stairs leave room: above
+    // them at the right, else below their beginning.
+    let rule = rule_for(span, units);
+    let long = y(low) - y(low + rule);
+    let (x, top) = if y(last) > 44.0 + long {
+        (350.0, 26.0)
+    } else {
+        (52.0, home - 8.0 - long)
+    };
+    picture.line("scribe", (x, top), (x, top + long));
+    for end in [top, top + long] {
+        picture.line("scribe", (x - 5.0, end), (x + 5.0, end));
+    }
+    let words = (x - 8.0, top + 0.5 * long + 4.0);
+    picture.text("tiny-end", words, bare(rule, units));
     let mut points = Vec::new();
     for (index, stair) in stairs.iter().enumerate() {
         let (left, right) = (6.0 + wide * index as f64, 6.0 + wide * (index + 1) as f64);

@@ -43,7 +43,12 @@ pub fn drawing(
             .fields
             .iter()
             .find(|f| f.spec().places == Places::Levels)?;
-        round(&values(field), units)
+        // The limit that the form of this bore or sleeve is held to.
+        let limit = match field {
+            Field::SleeveOd => Field::RoundStop,
+            _ => Field::BoreForm,
+        };
+        round(&values(field), of_engine(limit)?, units)
     };
     match (spec.drawing, &report.answer) {
         (Drawing::Round, _) => first_levels(),

@@ -8,7 +8,7 @@ use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::format::number;
-use coldseat_core::ask::{Checked, NONE_HERE, Owner, Place, by_sheet_most, preset_text};
+use coldseat_core::ask::{Checked, Measure, NONE_HERE, Owner, Place, by_sheet_most, preset_text};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -106,6 +106,7 @@ pub fn Reading(
         }
     };
     let none_here = place.field.may_be_none();
+    let is_temperature = place.field.spec().measure == Measure::Temperature;
     let note = move || match checked.get() {
         Checked::NotHere => Some(view! { <p>{t::NONE_OF_IT}</p> }.into_any()),
         Checked::Empty if none_here => Some(
@@ -121,6 +122,23 @@ pub fn Reading(
             }
             .into_any(),
         ),
+        Checked::Empty if is_temperature => {
+            let last = state.temperature_before(target, place);
+            last.map(|text| {
+                let words = t::as_read_last(&text, unit.symbol());
+                view! {
+                    <button
+                        type="button"
+                        aria-label=format!("{words}: {}", t::place_title(place))
+                        disabled=move || state.is_read_only(target)
+                        on:click=move |_| state.type_text(target, place, &text)
+                    >
+                        {words}
+                    </button>
+                }
+                .into_any()
+            })
+        }
         // No usual value stands here: what the sheet may say.
         Checked::Empty => by_sheet_most(place.field).map(|most| {
             view! { <p class="quiet">{t::by_sheet(&show::number(most, unit))}</p> }.into_any()

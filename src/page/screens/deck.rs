@@ -59,19 +59,19 @@ pub fn DeckScreen(
             .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
     };
     let numbers = move || {
-        // Locked: no number to cut to is shown at all.
+        let spots = state.open.with(|o| {
+            o.as_ref().map_or(Vec::new(), |o| {
+                readings_shown(&o.job, Owner::Bank(bank), Field::LowSpot)
+            })
+        });
+        // Locked: no number to cut to is shown at all, what was surveyed is.
         if !state_of_lock.with(Lock::is_open) {
-            return None;
+            return deck_map(&spots, &holes_of(state, Owner::Bank(bank)), None, units);
         }
         Some(match planned.get()? {
             Err(lack) => wanted(&Lacks::from(lack), units),
             Ok(plan) => {
                 let clean_up_m = shown_engine(Field::CleanUp);
-                let spots = state.open.with(|o| {
-                    o.as_ref().map_or(Vec::new(), |o| {
-                        readings_shown(&o.job, Owner::Bank(bank), Field::LowSpot)
-                    })
-                });
                 let home = state.reports.with(|reports| {
                     state
                         .open

@@ -9,6 +9,7 @@ pub const CHILL_CAPTION: &str =
     "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
 pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
 pub const DECK_MAP_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point. Filled: still low after the planned cut.";
+pub const DECK_SURVEY_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point.";
 pub const AT_ONCE: &str = "all at once";
 pub const WITH_AIR: &str = "with the air entered";
 
@@ -33,12 +34,21 @@ pub fn round_label(levels: &str) -> String {
 }
 
 #[must_use]
-pub fn round_caption(times: f64) -> String {
+pub fn round_caption(times: f64, limit: &str) -> String {
     format!(
-        "Out of round drawn \u{d7}{} against the diameter. Below: full line across, dashed along; wider is to the right.",
+        "Out of round drawn \u{d7}{} against the diameter; the limit is {limit}. Below: full line across, dashed along; wider is to the right.",
         round_times(times)
     )
 }
+
+/// Parts named in a section.
+pub const PART_BLOCK: &str = "block";
+/// What the flange sits on.
+pub const PART_LEDGE: &str = "ledge";
+/// What was fitted.
+pub const PART_SLEEVE: &str = "sleeve";
+/// What stands proud.
+pub const PART_FLANGE: &str = "flange";
 
 #[must_use]
 pub fn wall_label(walls: &str) -> String {
@@ -48,7 +58,7 @@ pub fn wall_label(walls: &str) -> String {
 #[must_use]
 pub fn wall_caption(stop: &str) -> String {
     format!(
-        "Wall left round the bore; the number is the thinnest of the levels. Dashed: {stop}, where it stops."
+        "Wall left round the bore, a smooth line through the four clocks; the number is the thinnest of the levels. Dashed: {stop}, where it stops."
     )
 }
 

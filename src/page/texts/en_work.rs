@@ -37,6 +37,12 @@ pub const TO_THE_BENCH: &str = "Go to the bench";
 /// From the engine to the price.
 pub const TO_THE_PRICE: &str = "Work out the price";
 
+/// The temperature that was read last, to be taken over.
+#[must_use]
+pub fn as_read_last(text: &str, unit: &str) -> String {
+    format!("{text} {unit}, as read last")
+}
+
 /// How the pad takes digits.
 #[must_use]
 pub const fn pad_count(counting: Counting) -> &'static str {

@@ -221,6 +221,25 @@ mod tests {
         assert!((inch(grade) - 0.0470).abs() < 1e-9);
     }
 
+    /// By hand: the hole that is left out has the highest piston of its deck, 0.0200
+    /// and 0.0300 over it: 0.0500.
+    #[test]
+    fn the_piston_of_a_hole_without_a_sleeve_counts_where_its_deck_is_cut() {
+        let mut job = Demo::InchFive.job(0);
+        let place = Place {
+            owner: Owner::Cylinder(4),
+            field: Field::PistonProud,
+            index: 0,
+        };
+        job.entries.put(place, Entry::new("0.0200", Unit::Inch, 0));
+        job.left_out = vec![4];
+        let least = |job: &Job| gasket(job).unwrap().and_then(|g| g.least);
+        assert!((inch(least(&job).unwrap()) - 0.0500).abs() < 1e-9);
+        // With no sleeve in it the deck is not cut.
+        job.left_out = vec![1, 2, 3, 4, 5];
+        assert_eq!(least(&job), None);
+    }
+
     /// A bank with a sleeve that is not home has no new height; by hand: the
     /// demo's deck is measured 14.5000 and 14.5006 in.
     #[test]

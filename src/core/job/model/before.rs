@@ -3,7 +3,8 @@
 
 use crate::job::model::check::{Sheet, nominal};
 use crate::job::model::engine::preset_si;
-use crate::job::model::field_kind::{Measure, Plausible};
+use crate::job::model::field_kind::{Measure, Plausible, Scope};
+use crate::job::model::job::Job;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::Reading;
 use crate::quantity::format::number;
@@ -45,6 +46,31 @@ pub fn reading_before(sheet: &Sheet<'_>, place: Place) -> Option<String> {
         .or_else(of_engine)
         .or_else(usual)?;
     Some(number(si, place.field.unit(sheet.units)))
+}
+
+/// The temperature that was read last in a job, to be taken over by one tap where
+/// another is asked for; of the same kind first (a sleeve of a sleeve, a block of a
+/// block). `None` where none stands that can be used.
+#[must_use]
+pub fn temperature_before(job: &Job, place: Place) -> Option<String> {
+    if place.field.spec().measure != Measure::Temperature || place.owner == Owner::Block {
+        return None;
+    }
+    let read = |wanted: &dyn Fn(Place) -> bool| {
+        job.entries
+            .iter()
+            .filter(|(at, _)| at.owner != Owner::Block || at.field.spec().scope == Scope::Block)
+            .filter(|(at, _)| at.field.spec().measure == Measure::Temperature && **at != place)
+            .filter(|(at, _)| wanted(**at))
+            .filter_map(|(at, entry)| match job.reading(*at) {
+                Reading::Usable(si) => Some((entry.at, si)),
+                Reading::Absent | Reading::NotHere | Reading::Unusable(_) => None,
+            })
+            .max_by_key(|(when, _)| *when)
+    };
+    let same = read(&|at| at.field == place.field);
+    let (_, si) = same.or_else(|| read(&|_| true))?;
+    Some(number(si, place.field.unit(job.engine.units)))
 }
 
 #[cfg(test)]
@@ -90,5 +116,31 @@ mod tests {
             ..at(3, 1)
         };
         assert_eq!(before(height), None);
+    }
+
+    #[test]
+    fn the_temperature_read_last_of_the_same_kind_is_offered() {
+        let mut job = Demo::InchFive.job(0);
+        let at = |cylinder: u8, field: Field| Place {
+            owner: Owner::Cylinder(cylinder),
+            field,
+            index: 0,
+        };
+        let mut put = |place: Place, text: &str, when: u64| {
+            job.entries
+                .put(place, Entry::new(text, Unit::Fahrenheit, when));
+        };
+        for cylinder in 1..=5 {
+            put(at(cylinder, Field::SleeveTemperature), "", 1);
+            put(at(cylinder, Field::BlockTemperature), "", 1);
+        }
+        put(at(1, Field::SleeveTemperature), "66", 10);
+        put(at(2, Field::SleeveTemperature), "67.5", 20);
+        put(at(3, Field::SleeveTemperature), "6o", 30);
+        put(at(1, Field::BlockTemperature), "71", 40);
+        let before = |field| temperature_before(&job, at(4, field)).unwrap();
+        assert_eq!(before(Field::SleeveTemperature), "67.5");
+        assert_eq!(before(Field::BlockTemperature), "71.0");
+        assert_eq!(temperature_before(&job, at(4, Field::SleeveOd)), None);
     }
 }

@@ -49,13 +49,15 @@ pub struct Gasket {
     pub grade: Option<Option<Length>>,
 }
 
-/// The gasket to buy; `None` before a piston is measured.
+/// The gasket to buy; `None` before a piston is measured. The piston of a hole that
+/// gets no sleeve counts where its deck is cut for the others.
 ///
 /// # Errors
 /// Something that cannot be used.
 pub fn gasket(job: &Job) -> Result<Option<Gasket>, Lack> {
     let mut all = Vec::new();
-    for cylinder in job.cylinders() {
+    let is_decked = |cylinder: &u8| job.cylinders_of(job.engine.bank_of(*cylinder)).count() > 0;
+    for cylinder in (1..=job.engine.cylinders).filter(is_decked) {
         let own = job.readings(Owner::Cylinder(cylinder), Field::PistonProud)?;
         all.extend(own.into_iter().map(|(_, si)| si));
     }
