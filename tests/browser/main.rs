@@ -13,6 +13,7 @@ mod bore;
 mod cases;
 mod demos;
 mod desk;
+mod drops;
 mod engines;
 mod everyone;
 mod files;

@@ -29,7 +29,9 @@ impl World {
                 self.flush(tab);
                 let now = self.now(tab);
                 let shelf = &self.devices[device].quick;
-                let told = self.tabs[tab].session.bin(which % 2 == 0, shelf, now);
+                let told = self.tabs[tab]
+                    .session
+                    .bin(Which::Job, which % 2 == 0, shelf, now);
                 self.draw(tab, &told);
             }
             What::WriteOut => self.devices[device].quick.write_out(),
