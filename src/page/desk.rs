@@ -254,6 +254,7 @@ impl State {
     /// Chooses one of the values of a place that has more than one.
     pub fn choose(self, target: Target, path: &str, value: usize) {
         self.flush();
+        self.desk.visit.set_value(None);
         let chosen = (path, value);
         let at = browser::now();
         let which = which(target);

@@ -148,6 +148,16 @@ impl Model {
         }
     }
 
+    /// A document was taken out of both stores of a device: what was typed into it
+    /// there may be there or not.
+    pub fn destroyed(&mut self, device: usize, spots: &[usize]) {
+        for deed in &mut self.deeds {
+            if deed.device == device && spots.contains(&deed.spot) {
+                deed.is_free = true;
+            }
+        }
+    }
+
     fn ancestors(&self, deed: usize) -> BTreeSet<usize> {
         let mut found = BTreeSet::new();
         let mut look = vec![deed];

@@ -22,6 +22,9 @@ const GAUGE: Place = Place::of_engine(Field::GaugeDepth);
 #[path = "named_drops.rs"]
 mod drops;
 
+#[path = "named_gone.rs"]
+mod gone;
+
 #[path = "named_refill.rs"]
 mod refill;
 

@@ -50,7 +50,8 @@ enum Flight {
     Heads,
     Get(String, Fetch),
     Put(LiteMap<String, Pending>),
-    Remove(Vec<String>),
+    /// Names, each with the latest sequence number that is to go.
+    Remove(Vec<(String, u64)>),
 }
 
 /// A keeper.
@@ -120,6 +121,13 @@ impl Keeper {
     /// Something was typed and is about to be kept, or is kept no more.
     pub fn set_state(&mut self, name: &str, state: Keeping) {
         self.states.insert(name.to_owned(), state);
+    }
+
+    /// Nobody shows a document any more that was found to be gone; or it is back.
+    pub fn forget_gone(&mut self, name: &str) {
+        if self.state(name) == Keeping::Gone {
+            self.states.remove(name);
+        }
     }
 
     /// Whether the durable store was looked into.
@@ -271,11 +279,16 @@ impl Keeper {
             return Some(Ask::Heads);
         }
         if let Some(names) = self.removals.pop_front() {
+            let up_to = |name: String| {
+                let sequence = self.latest(shelf, &name);
+                (name, sequence)
+            };
+            let all = names.iter().cloned().map(up_to).collect();
             for name in &names {
                 self.pending.remove(name);
                 self.owed.remove(name);
             }
-            self.flight = Some(Flight::Remove(names.clone()));
+            self.flight = Some(Flight::Remove(all));
             return Some(Ask::Remove(names));
         }
         if !self.pending.is_empty() {

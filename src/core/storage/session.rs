@@ -156,6 +156,8 @@ impl Session {
     /// open or may be.
     pub fn open_job(&mut self, shelf: &dyn Shelf, id: &str, history: &str) -> bool {
         let name = format!("{JOBS}{id}");
+        self.leaves(Which::Job);
+        self.keeper.forget_gone(&name);
         let copies = self.keeper.copies(shelf, &name);
         self.job = Sheet::of_copies(&name, id, &copies, history);
         self.wanted = None;
@@ -198,13 +200,21 @@ impl Session {
         let name = format!("{JOBS}{id}");
         let mut sheet = Sheet::fresh(name, Open::begun(id, job, at));
         sheet.save(shelf, &mut self.keeper);
+        self.leaves(Which::Job);
         self.job = Some(sheet);
         self.wanted = None;
+    }
+
+    /// What is open gives way: that it was deleted is no matter any more.
+    fn leaves(&mut self, which: Which) {
+        let name = on!(self, which, |sheet| sheet.name.clone());
+        self.keeper.forget_gone(&name.unwrap_or_default());
     }
 
     /// Closes the open job; what waits is written.
     pub fn close_job(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
         let told = self.flush(shelf, at);
+        self.leaves(Which::Job);
         self.job = None;
         self.wanted = None;
         told
@@ -412,9 +422,12 @@ impl Session {
                     if sheet.was_kept() {
                         self.keeper.verify(&sheet.name);
                     }
-                } else if sheet.take_in_newer(shelf) == Met::Joined(false) {
+                } else if matches!(sheet.take_in_newer(shelf), Met::Joined(false) | Met::Less) {
                     // What is here is not there.
                     sheet.save(shelf, &mut self.keeper);
+                } else if self.keeper.state(&sheet.name) == Keeping::Gone {
+                    // Deleted, and kept anew by another tab.
+                    self.keeper.verify(&sheet.name);
                 }
             });
         }

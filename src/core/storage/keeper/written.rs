@@ -1,6 +1,6 @@
 //! What has come of writes and removals.
 
-use super::{Event, Found, Keeper, Keeping, Pending, Store};
+use super::{Event, Fetch, Found, Keeper, Keeping, Pending, Store};
 use crate::document::slot::peek_slot;
 use crate::storage::{Head, Named, Shelf, StoreFault, mark, slots};
 use litemap::LiteMap;
@@ -68,25 +68,33 @@ impl Keeper {
         }
     }
 
+    /// The latest sequence number of a document that is here.
+    pub(super) fn latest(&self, shelf: &dyn Shelf, name: &str) -> u64 {
+        let copies = self.copies(shelf, name);
+        let sequences = copies.iter().filter_map(|content| peek_slot(content));
+        sequences.map(|peek| peek.sequence).max().unwrap_or(0)
+    }
+
+    /// What was written since, in this tab or another, stays.
     pub(super) fn removed(
         &mut self,
         shelf: &dyn Shelf,
-        names: Vec<String>,
+        names: Vec<(String, u64)>,
         removed: Result<(), StoreFault>,
     ) -> Vec<Event> {
         let has_none = removed == Err(StoreFault::Blocked) && self.heads.is_empty();
         let is_gone = removed.is_ok() || has_none;
-        if is_gone {
-            for name in &names {
-                slots::leave(shelf, name);
-                for map in [&mut self.pending, &mut self.owed] {
-                    map.remove(name);
-                }
-                self.known.remove(name);
-                self.heads.remove(name);
+        for (name, up_to) in names.iter().filter(|_| is_gone) {
+            slots::leave_below(shelf, name, up_to.saturating_add(1));
+            self.known.remove(name);
+            self.heads.remove(name);
+            self.fetches
+                .retain(|(other, why)| other != name || *why != Fetch::Verify);
+            if !self.pending.contains_key(name) && !self.owed.contains_key(name) {
                 self.states.remove(name);
             }
         }
+        let names = names.into_iter().map(|(name, _)| name).collect();
         vec![Event::Destroyed(names, is_gone), Event::Listed]
     }
 }

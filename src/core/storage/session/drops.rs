@@ -42,6 +42,8 @@ impl Session {
     /// job.
     pub fn open_drop(&mut self, shelf: &dyn Shelf, id: &str) -> bool {
         let name = format!("{DROPS}{id}");
+        self.leaves(Which::KeptDrop);
+        self.keeper.forget_gone(&name);
         let copies = self.keeper.copies(shelf, &name);
         self.kept_drop = Sheet::of_copies(&name, id, &copies, "");
         self.wanted = None;
@@ -51,6 +53,7 @@ impl Session {
     /// Closes the kept cold drop that is open; what waits is written.
     pub fn close_drop(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = self.flush(shelf, at);
+        self.leaves(Which::KeptDrop);
         told.cold_drop |= self.kept_drop.take().is_some();
         told
     }
@@ -60,6 +63,7 @@ impl Session {
         let name = format!("{DROPS}{id}");
         let mut sheet = Sheet::fresh(name, Open::begun(id, paper, at));
         sheet.save(shelf, &mut self.keeper);
+        self.leaves(Which::KeptDrop);
         self.kept_drop = Some(sheet);
         self.wanted = None;
     }
