@@ -20,6 +20,7 @@ mod files;
 mod hand;
 mod installed;
 mod job;
+mod late;
 mod learnt;
 mod links;
 mod many;
