@@ -1,4 +1,5 @@
-//! What is deleted in one tab while others have it open or are writing it.
+//! What is deleted, or written, in one tab while others have it open, write it or are
+//! about to open it.
 
 use super::*;
 use coldseat_core::storage::{Answer, Ask};
@@ -90,4 +91,20 @@ fn what_is_typed_while_another_tab_deletes_stays_in_the_store_it_was_said_to_be_
     drop(a);
     device.durable.fault = None;
     assert_eq!(text(&device.tab(), BORE).as_deref(), Some("4.3"));
+}
+
+#[test]
+fn what_is_opened_out_of_the_second_store_has_what_was_written_meanwhile() {
+    let (mut device, mut a, _, mut c) = three();
+    device.quick.empty();
+    assert!(c.open_job(&device.quick, "a1", ""), "it may come");
+    let ask = c.next(&device.quick).expect("a job");
+    assert_eq!(ask, Ask::Get(NAME.to_owned()));
+    let answer = device.durable.run(&ask, false);
+    device.type_in(&mut a, BORE, "4.3", Stay::New);
+    device.rest(&mut a);
+    device.hears(&mut c);
+    let now = device.now();
+    c.answered(answer, &device.quick, now);
+    assert_eq!(text(&c, BORE).as_deref(), Some("4.3"));
 }

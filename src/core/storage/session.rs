@@ -174,12 +174,14 @@ impl Session {
         is_far
     }
 
-    /// Puts a document onto the desk that was fetched.
-    fn opened(&mut self, name: &str, content: &str, told: &mut Told) {
+    /// Puts a document onto the desk that was fetched, with what has come to hand
+    /// meanwhile.
+    fn opened(&mut self, shelf: &dyn Shelf, (name, content): (&str, &str), told: &mut Told) {
         let Some((_, past)) = self.wanted.take_if(|(wanted, _)| *wanted == name) else {
             return;
         };
-        let copies = [content.to_owned()];
+        let mut copies = vec![content.to_owned()];
+        copies.extend(self.keeper.copies(shelf, name));
         let mut is_open = false;
         if let Some(id) = name.strip_prefix(JOBS) {
             self.job = Sheet::of_copies(name, id, &copies, &past);

@@ -21,7 +21,7 @@ impl Session {
                 }
                 Event::Fetched(name, content) => {
                     if let Some(content) = content {
-                        self.opened(&name, &content, &mut told);
+                        self.opened(shelf, (&name, &content), &mut told);
                     }
                     told.fetched = Some(name);
                 }
