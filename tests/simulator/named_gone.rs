@@ -108,3 +108,22 @@ fn what_is_opened_out_of_the_second_store_has_what_was_written_meanwhile() {
     c.answered(answer, &device.quick, now);
     assert_eq!(text(&c, BORE).as_deref(), Some("4.3"));
 }
+
+#[test]
+fn a_removal_that_is_refused_drops_nothing_that_waited() {
+    let (mut device, mut a, ..) = three();
+    let now = device.now();
+    a.bin(Which::Job, true, &device.quick, now);
+    a.destroy(vec![NAME.to_owned()]);
+    device.durable.fault = Some(StoreFault::Full);
+    device.rest(&mut a);
+    let state = a.keeper().state(NAME);
+    assert_eq!(state, Keeping::Only(Store::Quick, StoreFault::Full));
+    device.durable.fault = None;
+    let now = device.now();
+    a.comes_back(&device.quick, now);
+    device.rest(&mut a);
+    assert_eq!(a.keeper().state(NAME), Keeping::Both);
+    let quick = slots::newest_content(&device.quick, NAME);
+    assert_eq!(quick.as_ref(), device.durable.slots.get(NAME));
+}

@@ -50,8 +50,9 @@ enum Flight {
     Heads,
     Get(String, Fetch),
     Put(LiteMap<String, Pending>),
-    /// Names, each with the latest sequence number that is to go.
-    Remove(Vec<(String, u64)>),
+    /// Names, each with the latest sequence number that is to go; and what waited to
+    /// be written of them, should the store refuse.
+    Remove(Vec<(String, u64)>, Vec<(String, Pending)>),
 }
 
 /// A keeper.
@@ -284,11 +285,12 @@ impl Keeper {
                 (name, sequence)
             };
             let all = names.iter().cloned().map(up_to).collect();
+            let mut waited = Vec::new();
             for name in &names {
-                self.pending.remove(name);
-                self.owed.remove(name);
+                let (owed, pending) = (self.owed.remove(name), self.pending.remove(name));
+                waited.extend(pending.or(owed).map(|one| (name.clone(), one)));
             }
-            self.flight = Some(Flight::Remove(all));
+            self.flight = Some(Flight::Remove(all, waited));
             return Some(Ask::Remove(names));
         }
         if !self.pending.is_empty() {
@@ -340,8 +342,8 @@ impl Keeper {
             (Some(Flight::Heads), Answer::Heads(heads)) => self.looked(shelf, heads),
             (Some(Flight::Get(name, why)), Answer::Got(got)) => self.got(shelf, name, why, got),
             (Some(Flight::Put(writes)), Answer::Put(put)) => self.written(shelf, writes, put),
-            (Some(Flight::Remove(names)), Answer::Removed(removed)) => {
-                self.removed(shelf, names, removed)
+            (Some(Flight::Remove(names, waited)), Answer::Removed(removed)) => {
+                self.removed(shelf, (names, waited), removed)
             }
             (flight, _) => {
                 self.flight = flight;

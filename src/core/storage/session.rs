@@ -43,11 +43,15 @@ macro_rules! on {
                 let $sheet = &mut $session.shop;
                 $does
             }),
-            Which::Drop => Some({
-                let $sheet = &mut $session.cold_drop;
-                $does
-            }),
-            Which::KeptDrop => $session.kept_drop.as_mut().map(|$sheet| $does),
+            // One of a kind: what is done is compiled once for both.
+            Which::Drop | Which::KeptDrop => {
+                let open = if matches!($which, Which::Drop) {
+                    Some(&mut $session.cold_drop)
+                } else {
+                    $session.kept_drop.as_mut()
+                };
+                open.map(|$sheet| $does)
+            }
         }
     };
 }

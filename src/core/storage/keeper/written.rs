@@ -79,11 +79,16 @@ impl Keeper {
     pub(super) fn removed(
         &mut self,
         shelf: &dyn Shelf,
-        names: Vec<(String, u64)>,
+        (names, waited): (Vec<(String, u64)>, Vec<(String, Pending)>),
         removed: Result<(), StoreFault>,
     ) -> Vec<Event> {
         let has_none = removed == Err(StoreFault::Blocked) && self.heads.is_empty();
         let is_gone = removed.is_ok() || has_none;
+        for (name, pending) in waited.into_iter().filter(|_| !is_gone) {
+            if !self.pending.contains_key(&name) {
+                self.pending.insert(name, pending);
+            }
+        }
         for (name, up_to) in names.iter().filter(|_| is_gone) {
             slots::leave_below(shelf, name, up_to.saturating_add(1));
             self.known.remove(name);
