@@ -44,15 +44,19 @@ enum Fetch {
     Refill,
 }
 
+/// A name, and the latest sequence number that is to go.
+type UpTo = (String, u64);
+/// What waits to be written, under its name.
+type Waited = (String, Pending);
+
 /// What is under way.
 #[derive(Clone, Debug)]
 enum Flight {
     Heads,
     Get(String, Fetch),
     Put(LiteMap<String, Pending>),
-    /// Names, each with the latest sequence number that is to go; and what waited to
-    /// be written of them, should the store refuse.
-    Remove(Vec<(String, u64)>, Vec<(String, Pending)>),
+    /// What is to go; and what waited to be written of it, should the store refuse.
+    Remove(Vec<UpTo>, Vec<Waited>),
 }
 
 /// A keeper.

@@ -1,6 +1,6 @@
 //! What has come of writes and removals.
 
-use super::{Event, Fetch, Found, Keeper, Keeping, Pending, Store};
+use super::{Event, Fetch, Found, Keeper, Keeping, Pending, Store, UpTo, Waited};
 use crate::document::slot::peek_slot;
 use crate::storage::{Head, Named, Shelf, StoreFault, mark, slots};
 use litemap::LiteMap;
@@ -79,7 +79,7 @@ impl Keeper {
     pub(super) fn removed(
         &mut self,
         shelf: &dyn Shelf,
-        (names, waited): (Vec<(String, u64)>, Vec<(String, Pending)>),
+        (names, waited): (Vec<UpTo>, Vec<Waited>),
         removed: Result<(), StoreFault>,
     ) -> Vec<Event> {
         let has_none = removed == Err(StoreFault::Blocked) && self.heads.is_empty();
