@@ -149,10 +149,11 @@ impl Model {
     }
 
     /// A document was taken out of both stores of a device: what was typed into it
-    /// there may be there or not.
+    /// there, and what stood in it at its beginning, may be there or not.
     pub fn destroyed(&mut self, device: usize, spots: &[usize]) {
         for deed in &mut self.deeds {
-            if deed.device == device && spots.contains(&deed.spot) {
+            let is_its_own = deed.device == device || deed.device == usize::MAX;
+            if is_its_own && spots.contains(&deed.spot) {
                 deed.is_free = true;
             }
         }
