@@ -5,7 +5,7 @@ use crate::browser::after_paint;
 use crate::state::State;
 use coldseat_core::ask::{
     DRAWS, DropAnswer, DropOdds, DropView, Fault, Lacks, OddsRun, Owner, StepId, StepReport,
-    drop_of_cylinder, drop_of_sheet,
+    drop_of_cylinder, drop_of_paper,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -99,7 +99,7 @@ impl State {
     /// The cold drop without a job.
     #[must_use]
     pub fn drop_answer(self) -> DropAnswer {
-        self.drop_sheet.with(drop_of_sheet)
+        self.drop_open.with(|open| drop_of_paper(&open.job))
     }
 
     /// The cold drop of a cylinder of the open job.

@@ -7,7 +7,7 @@ use crate::memo::Memo;
 use crate::offline;
 use crate::parts::notice::Notices;
 use crate::parts::pad::Pad;
-use crate::route::{Route, View};
+use crate::route::{DROP_IN_USE, Route, View};
 use crate::screens::deck::DeckScreen;
 use crate::screens::drop::DropScreen;
 use crate::screens::engine::EngineScreen;
@@ -31,13 +31,14 @@ use leptos::prelude::*;
 #[derive(Clone, PartialEq, Eq)]
 enum Screen {
     Jobs,
-    Drop,
+    Drop(Option<String>),
     New,
     Engines,
     Files,
     Learnt,
     Settings,
     Shared(u64),
+    NoDrop,
     NoJob,
     Cylinder(String),
     Whole(String),
@@ -91,7 +92,16 @@ pub fn App() -> impl IntoView {
 
     let screen = Memo::new(move |_| match state.route.get() {
         Route::Jobs => Screen::Jobs,
-        Route::Drop => Screen::Drop,
+        Route::Drop(id) => {
+            let there = state
+                .drop_open
+                .with(|o| o.id == id.as_deref().unwrap_or_default());
+            if there {
+                Screen::Drop(id)
+            } else {
+                Screen::NoDrop
+            }
+        }
         Route::New => Screen::New,
         Route::Engines => Screen::Engines,
         Route::Files => Screen::Files,
@@ -130,7 +140,7 @@ pub fn App() -> impl IntoView {
     });
     let show = move || match screen.get() {
         Screen::Jobs => view! { <JobsScreen /> }.into_any(),
-        Screen::Drop => view! { <DropScreen /> }.into_any(),
+        Screen::Drop(_) => view! { <DropScreen /> }.into_any(),
         Screen::New => view! { <NewScreen /> }.into_any(),
         Screen::Engines => view! { <EnginesScreen /> }.into_any(),
         Screen::Files => view! { <FilesScreen /> }.into_any(),
@@ -143,11 +153,22 @@ pub fn App() -> impl IntoView {
         Screen::Record(id) => view! { <RecordScreen id=id /> }.into_any(),
         Screen::Floor(id) => view! { <FloorScreen id=id /> }.into_any(),
         Screen::Engine(id) => view! { <EngineScreen id=id /> }.into_any(),
-        // A job that only the second store has is on its way.
-        Screen::NoJob if state.looking.get() => view! {
+        // What only the second store has is on its way.
+        Screen::NoJob | Screen::NoDrop if state.looking.get() => view! {
             <h1 id="screen-heading" tabindex="-1">
                 {t::OPENING}
             </h1>
+        }
+        .into_any(),
+        Screen::NoDrop => view! {
+            <h1 id="screen-heading" tabindex="-1">
+                {t::NO_KEPT_DROP}
+            </h1>
+            <p>
+                <a class="button" href=DROP_IN_USE>
+                    {t::COLD_DROP}
+                </a>
+            </p>
         }
         .into_any(),
         Screen::NoJob => view! {
@@ -196,7 +217,9 @@ pub fn App() -> impl IntoView {
                     <a href="#/" aria-current=maybe(move || here(Route::Jobs))>
                         {t::JOBS}
                     </a>
-                    <a href="#/drop" aria-current=maybe(move || here(Route::Drop))>
+                    <a href="#/drop" aria-current=maybe(move || {
+                        matches!(state.route.get(), Route::Drop(_)).then_some("page")
+                    })>
                         {t::COLD_DROP}
                     </a>
                     <a href="#/settings" aria-current=maybe(move || here(Route::Settings))>

@@ -42,10 +42,10 @@ impl Desk {
 }
 
 /// Which document holds the numbers of a target.
-const fn which(target: Target) -> Which {
+fn which(target: Target) -> Which {
     match target {
         Target::Job => Which::Job,
-        Target::Drop => Which::Drop,
+        Target::Drop => with(|session| session.drop_at_hand().0),
         Target::Shop => Which::Shop,
     }
 }
@@ -113,16 +113,15 @@ impl State {
         self.edit_shop_at(change, Stay::New);
     }
 
-    fn edit_drop_at(self, change: impl FnOnce(&mut ColdDropPaper), stay: Stay) {
+    pub(crate) fn edit_drop_at(self, change: impl FnOnce(&mut ColdDropPaper), stay: Stay) {
         let at = browser::now();
         if with(|session| session.edit_drop(change, stay, at)) {
-            self.drop_sheet
-                .set(with(|session| session.cold_drop().job.sheet.clone()));
+            self.show_drop_numbers();
             self.save_soon();
         }
     }
 
-    /// Changes the cold drop and writes it.
+    /// Changes the cold drop at hand and writes it.
     pub fn edit_drop(self, change: impl FnOnce(&mut DropSheet)) {
         self.desk.visit.set_value(None);
         self.edit_drop_at(|paper| change(&mut paper.sheet), Stay::New);
@@ -173,9 +172,7 @@ impl State {
     /// Something was noted and written.
     fn kept(self) {
         self.show_history();
-        if let Some(id) = with(|session| session.job().map(|open| open.id.clone())) {
-            library::forget_row(Some(&id));
-        }
+        self.forget_open_rows();
         let own = with(|session| {
             let id = session.job().map(|open| open.id.clone());
             id.zip(session.history())
@@ -189,10 +186,10 @@ impl State {
     /// Another tab changed local storage.
     pub fn heard(self, key: Option<String>) {
         self.flush();
-        match key.as_deref().map(slots::id_of) {
+        match key.as_deref().map(slots::name_of) {
             None => library::forget_row(None),
-            Some(Some(id)) => library::forget_row(Some(&id)),
-            // Not a job's.
+            Some(Some(name)) => library::forget_row(Some(name)),
+            // Not a document's.
             Some(None) => {}
         }
         let told = with(|session| session.heard(key.as_deref(), &Local, browser::now()));
@@ -212,7 +209,8 @@ impl State {
         self.flush();
         self.desk.visit.set_value(None);
         let at = browser::now();
-        let (spot, told) = with(|session| session.step(which(target), is_redo, &Local, at));
+        let which = which(target);
+        let (spot, told) = with(|session| session.step(which, is_redo, &Local, at));
         self.show(told);
         self.kept();
         match spot? {
@@ -236,17 +234,19 @@ impl State {
         self.step_back(Target::Job, true)
     }
 
-    /// Puts the open job into the bin, or takes it out.
-    pub fn bin(self, into: bool) {
+    /// Puts what is open into the bin, or takes it out.
+    pub fn bin(self, target: Target, into: bool) {
         self.flush();
-        let told = with(|session| session.bin(into, &Local, browser::now()));
+        let which = which(target);
+        let told = with(|session| session.bin(which, into, &Local, browser::now()));
         self.show(told);
         self.kept();
     }
 
-    /// Keeps the open job anew that another tab took out.
-    pub fn keep_anew(self) {
-        let told = with(|session| session.keep_anew(&Local, browser::now()));
+    /// Keeps anew what is open and another tab took out.
+    pub fn keep_anew(self, target: Target) {
+        let which = which(target);
+        let told = with(|session| session.keep_anew(which, &Local, browser::now()));
         self.show(told);
         self.kept();
     }
@@ -254,9 +254,11 @@ impl State {
     /// Chooses one of the values of a place that has more than one.
     pub fn choose(self, target: Target, path: &str, value: usize) {
         self.flush();
+        self.desk.visit.set_value(None);
         let chosen = (path, value);
         let at = browser::now();
-        let told = with(|session| session.choose(which(target), chosen, &Local, at));
+        let which = which(target);
+        let told = with(|session| session.choose(which, chosen, &Local, at));
         self.show(told);
         self.kept();
     }

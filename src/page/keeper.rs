@@ -2,9 +2,9 @@
 //! its asks are carried out one by one, what it tells is shown.
 
 use crate::browser;
-use crate::library::{self, OpenJob};
+use crate::library::{self, OpenDrop, OpenJob};
 use crate::route::Route;
-use crate::state::{State, Store};
+use crate::state::{State, Store, Target};
 use crate::storage::durable;
 use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, Row, Shop, peek_slot};
@@ -17,6 +17,7 @@ pub use coldseat_core::storage::keeper::Store as Place;
 use coldseat_core::storage::session::Session;
 use coldseat_core::storage::session::Told;
 use coldseat_core::storage::slots;
+use coldseat_core::storage::slots::DROPS;
 use coldseat_core::storage::slots::JOBS;
 use leptos::prelude::*;
 use std::cell::{Cell, RefCell};
@@ -72,7 +73,7 @@ pub fn run(state: State) {
                 browser::ask_to_persist();
             }
             let told = with(|session| session.answered(answer, &Local, browser::now()));
-            state.show(told);
+            state.show_what(told, is_putting);
             show_keeping(state);
         }
         BUSY.set(false);
@@ -119,6 +120,11 @@ fn show_keeping(state: State) {
 impl State {
     /// Shows what the session tells.
     pub fn show(self, told: Told) {
+        self.show_what(told, false);
+    }
+
+    /// The same; `is_own` where no list but that of jobs is another by it.
+    fn show_what(self, told: Told, is_own: bool) {
         if told.job {
             self.open.set(with(|session| session.job().cloned()));
             self.show_history();
@@ -127,8 +133,7 @@ impl State {
             self.show_shop();
         }
         if told.cold_drop {
-            let sheet = with(|session| session.cold_drop().job.sheet.clone());
-            self.drop_sheet.set(sheet);
+            self.show_drop();
         }
         if !told.brought_back.is_empty() {
             let names = told.brought_back.iter().map(|name| {
@@ -145,27 +150,31 @@ impl State {
         if told.listed {
             if told.others {
                 library::forget_row(None);
-            } else if let Some(id) = with(|session| session.job().map(|open| open.id.clone())) {
-                library::forget_row(Some(&id));
+            } else {
+                self.forget_open_rows();
             }
-            let shows = matches!(
-                self.route.get_untracked(),
-                Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt
-            );
+            let shows = match self.route.get_untracked() {
+                Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt => true,
+                // The one that is typed into is not in its list.
+                Route::Drop(_) => told.others || !is_own,
+                _ => false,
+            };
             if shows {
                 self.scan();
             }
         }
-        if let Some(id) = told.fetched
-            && matches!(self.route.get_untracked(), Route::Job { id: now, .. } if now == id)
-        {
+        let shown = self.route.get_untracked().document();
+        if told.fetched.is_some() && told.fetched == shown {
             self.looking.set(false);
         }
         if with(|session| session.keeper().has_looked()) && self.looking.get_untracked() {
-            let waits = matches!(self.route.get_untracked(), Route::Job { .. })
-                && self.open.with_untracked(Option::is_none)
-                && with(|session| !session.keeper().is_quiet());
-            self.looking.set(waits);
+            let is_open = match self.route.get_untracked() {
+                Route::Job { .. } => self.open.with_untracked(Option::is_some),
+                Route::Drop(Some(id)) => self.drop_open.with_untracked(|open| open.id == id),
+                _ => true,
+            };
+            self.looking
+                .set(!is_open && with(|session| !session.keeper().is_quiet()));
         }
     }
 }
@@ -182,31 +191,52 @@ pub async fn stored(state: State, id: &str) -> Option<OpenJob> {
     }
 }
 
-/// Takes a job out of the bin.
-pub fn out_of_bin(state: State, id: String) {
+/// A kept cold drop, wherever it is.
+pub async fn stored_drop(state: State, id: &str) -> Option<OpenDrop> {
+    state.flush();
+    if let Some(here) = with(|session| session.kept_drop_at_hand(&Local, id)) {
+        return Some(here);
+    }
+    match durable::perform(Ask::Get(format!("{DROPS}{id}"))).await {
+        Answer::Got(Ok(Some(content))) => OpenDrop::of_content(id, &content),
+        _ => None,
+    }
+}
+
+/// Takes a document out of the bin, by its name and key.
+pub fn out_of_bin(state: State, name: String, id: String) {
     wasm_bindgen_futures::spawn_local(async move {
-        if let Some(opened) = stored(state, &id).await {
-            with(|session| session.open_job(&Local, &opened.id, ""));
-            if with(|session| session.job().is_none()) {
-                // Only the second store has it.
-                let document = opened.document(&format!("{JOBS}{id}"));
-                with(|session| session.take(&id, &document, &Local, browser::now()));
-                with(|session| session.open_job(&Local, &id, ""));
-            }
-            bin_open(state);
+        let is_drop = name.starts_with(DROPS);
+        let found = if is_drop {
+            let found = stored_drop(state, &id).await;
+            found.map(|open| open.document(&name))
+        } else {
+            stored(state, &id).await.map(|open| open.document(&name))
+        };
+        let Some(found) = found else {
+            return;
+        };
+        if with(|session| session.keeper().copies(&Local, &name).is_empty()) {
+            // Only the second store has it.
+            with(|session| session.take(&id, &found, &Local, browser::now()));
         }
+        if is_drop {
+            with(|session| session.open_drop(&Local, &id));
+            state.bin(Target::Drop, false);
+            let told = with(|session| session.close_drop(&Local, browser::now()));
+            state.show(told);
+        } else {
+            with(|session| session.open_job(&Local, &id, ""));
+            state.open.set(with(|session| session.job().cloned()));
+            state.bin(Target::Job, false);
+        }
+        library::forget_row(None);
+        state.scan();
     });
 }
 
-fn bin_open(state: State) {
-    state.open.set(with(|session| session.job().cloned()));
-    state.bin(false);
-    library::forget_row(None);
-    state.scan();
-}
-
-/// Takes jobs out of both stores, for good.
-pub fn destroy(state: State, ids: &[String]) {
-    with(|session| session.destroy(ids));
+/// Takes documents out of both stores, for good.
+pub fn destroy(state: State, names: Vec<String>) {
+    with(|session| session.destroy(names));
     run(state);
 }

@@ -1,28 +1,47 @@
-//! What is in the store: jobs that read, jobs that do not, the shop's settings.
+//! What is in the stores: jobs and cold drops that read, and what does not.
 //! Reads only; nothing here writes.
 
 use crate::keeper::with;
 use crate::storage::local::Local;
-use coldseat_core::ask::document::{Restored, Row, Unreadable, peek_slot, read_slot, restore};
+use coldseat_core::ask::document::{
+    ColdDropPaper, Restored, Row, Unreadable, peek_slot, read_slot, restore,
+};
 use coldseat_core::ask::{Job, each_once, in_order};
 use coldseat_core::storage::Open;
 use coldseat_core::storage::slots;
-use coldseat_core::storage::slots::JOBS;
+use coldseat_core::storage::slots::DROPS;
+use coldseat_core::storage::slots::id_in;
 use litemap::LiteMap;
 use std::cell::RefCell;
 
 /// The open job.
 pub type OpenJob = Open<Job>;
 
-/// A line of the list of jobs.
+/// The open cold drop.
+pub type OpenDrop = Open<ColdDropPaper>;
+
+/// A line of a list.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Listed {
+    /// Its name in the stores.
+    pub name: String,
     /// Its key.
     pub id: String,
     /// What is shown of it.
     pub row: Row,
     /// Written by a later version.
     pub newer: bool,
+}
+
+impl Listed {
+    fn of(name: &str, row: Row, newer: bool) -> Self {
+        Self {
+            id: id_in(name).unwrap_or(name).to_owned(),
+            name: name.to_owned(),
+            row,
+            newer,
+        }
+    }
 }
 
 /// Stored data that cannot be read.
@@ -36,104 +55,114 @@ pub struct Kept {
     pub why: Unreadable,
 }
 
+/// What lies in both stores.
+pub struct Scan {
+    /// Jobs and engine sheets.
+    pub jobs: Vec<Listed>,
+    /// Cold drops under a name.
+    pub drops: Vec<Listed>,
+    /// What cannot be read.
+    pub kept: Vec<Kept>,
+}
+
+impl Scan {
+    fn list(&mut self, listed: Listed) {
+        if listed.name.starts_with(DROPS) {
+            self.drops.push(listed);
+        } else {
+            self.jobs.push(listed);
+        }
+    }
+}
+
 thread_local! {
-    /// Rows that were read since they changed last: a season's jobs are not
-    /// looked into at every visit to the list.
+    /// Rows that were read since they changed last, by name: a season's jobs are
+    /// not looked into at every visit to the list.
     static ROWS: RefCell<LiteMap<String, Row>> = const { RefCell::new(LiteMap::new_vec()) };
 }
 
-/// A job of the store changed: its row is read anew. `None`: any may have.
-pub fn forget_row(id: Option<&str>) {
-    ROWS.with_borrow_mut(|rows| match id {
-        Some(id) => drop(rows.remove(id)),
+/// A document of the store changed: its row is read anew. `None`: any may have.
+pub fn forget_row(name: Option<&str>) {
+    ROWS.with_borrow_mut(|rows| match name {
+        Some(name) => drop(rows.remove(name)),
         None => rows.clear(),
     });
 }
 
-/// All jobs of both stores, and everything that could not be read.
+/// All jobs and kept cold drops of both stores, and everything that could not be
+/// read.
 #[must_use]
-pub fn scan() -> (Vec<Listed>, Vec<Kept>) {
-    let mut jobs = Vec::new();
-    let mut damaged: Vec<Kept> = slots::kept(&Local)
-        .into_iter()
-        .map(|(key, content)| Kept {
-            key,
-            content,
-            why: Unreadable::Torn,
-        })
-        .collect();
-    let ids = slots::job_ids(&Local);
-    for id in ids.iter().cloned() {
-        let name = format!("{JOBS}{id}");
-        let row = ROWS.with_borrow(|rows| rows.get(&id).cloned()).or_else(|| {
-            let peek = slots::peek(&Local, &name)?;
-            Row::from_bytes(&peek.row).filter(Row::is_current)
-        });
-        if let Some(row) = row {
-            ROWS.with_borrow_mut(|rows| rows.insert(id.clone(), row.clone()));
-            jobs.push(Listed {
-                id,
-                row,
-                newer: false,
+pub fn scan() -> Scan {
+    let torn = |(key, content)| Kept {
+        key,
+        content,
+        why: Unreadable::Torn,
+    };
+    let mut found = Scan {
+        jobs: Vec::new(),
+        drops: Vec::new(),
+        kept: slots::kept(&Local).into_iter().map(torn).collect(),
+    };
+    let names = slots::names(&Local);
+    for name in names.iter().filter(|name| id_in(name).is_some()) {
+        let row = ROWS
+            .with_borrow(|rows| rows.get(name).cloned())
+            .or_else(|| {
+                let peek = slots::peek(&Local, name)?;
+                Row::from_bytes(&peek.row).filter(Row::is_current)
             });
+        if let Some(row) = row {
+            ROWS.with_borrow_mut(|rows| rows.insert(name.clone(), row.clone()));
+            found.list(Listed::of(name, row, false));
             continue;
         }
-        let Ok(loaded) = slots::load(&Local, &name) else {
+        let Ok(loaded) = slots::load(&Local, name) else {
             continue;
         };
         let mut listed = None;
         for slot in &loaded.whole {
-            match head(&id, &slot.text) {
+            match head(name, &slot.text) {
                 Ok(head) => {
                     listed = Some(head);
                     break;
                 }
-                Err(why) => damaged.push(Kept {
-                    key: id.clone(),
+                Err(why) => found.kept.push(Kept {
+                    key: name.clone(),
                     content: slot.text.clone(),
                     why,
                 }),
             }
         }
-        damaged.extend(loaded.damaged.into_iter().map(|(key, content)| Kept {
-            key,
-            content,
-            why: Unreadable::Torn,
-        }));
-        jobs.extend(listed);
+        found.kept.extend(loaded.damaged.into_iter().map(torn));
+        if let Some(listed) = listed {
+            found.list(listed);
+        }
     }
-    jobs.extend(elsewhere(&ids));
-    (jobs, damaged)
+    for listed in elsewhere(&names) {
+        found.list(listed);
+    }
+    found
 }
 
-/// Jobs that local storage has not: in the second store, or under way.
+/// What local storage has not: in the second store, or under way.
 fn elsewhere(here: &[String]) -> Vec<Listed> {
     let mut rows: LiteMap<String, Row> = LiteMap::new_vec();
-    let id_of = |name: &str| {
-        let id = name.strip_prefix(JOBS)?;
-        here.binary_search_by(|one| one.as_str().cmp(id))
-            .is_err()
-            .then(|| id.to_owned())
-    };
+    let is_far = |name: &String| id_in(name).is_some() && here.binary_search(name).is_err();
     with(|session| {
-        for head in session.keeper().heads() {
-            if let Some((id, row)) = id_of(&head.name).zip(Row::from_bytes(&head.row)) {
-                rows.insert(id, row);
+        for head in session.keeper().heads().filter(|head| is_far(&head.name)) {
+            if let Some(row) = Row::from_bytes(&head.row) {
+                rows.insert(head.name.clone(), row);
             }
         }
         for (name, content) in session.keeper().all_held() {
             let row = peek_slot(&content).and_then(|peek| Row::from_bytes(&peek.row));
-            if let Some((id, row)) = id_of(&name).zip(row) {
-                rows.insert(id, row);
+            if let Some(row) = row.filter(|_| is_far(&name)) {
+                rows.insert(name, row);
             }
         }
     });
     rows.into_iter()
-        .map(|(id, row)| Listed {
-            id,
-            row: row.without_its_green(),
-            newer: false,
-        })
+        .map(|(name, row)| Listed::of(&name, row.without_its_green(), false))
         .collect()
 }
 
@@ -172,15 +201,12 @@ pub fn sorted(jobs: Vec<Listed>) -> Vec<Listed> {
     })
 }
 
-fn head(id: &str, text: &str) -> Result<Listed, Unreadable> {
+fn head(name: &str, text: &str) -> Result<Listed, Unreadable> {
     let (document, newer) = match restore(text) {
         Restored::Valid(document) | Restored::Repaired(document, _) => (document, false),
         Restored::Newer { readable, .. } => (readable.ok_or(Unreadable::NotADocument)?, true),
         Restored::Unreadable(why) => return Err(why),
     };
-    Ok(Listed {
-        id: id.to_owned(),
-        row: Row::of(&document).ok_or(Unreadable::NotADocument)?,
-        newer,
-    })
+    let row = Row::of(&document).ok_or(Unreadable::NotADocument)?;
+    Ok(Listed::of(name, row, newer))
 }

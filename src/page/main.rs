@@ -6,6 +6,7 @@ mod browser;
 mod clock;
 mod desk;
 mod drawings;
+mod drops;
 mod feedback;
 mod keeper;
 mod library;

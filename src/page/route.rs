@@ -3,14 +3,21 @@
 
 use coldseat_core::ask::StepId;
 use coldseat_core::storage::is_id;
+use coldseat_core::storage::slots::DROPS;
+use coldseat_core::storage::slots::JOBS;
+
+/// The address of the cold drop: whichever was used last.
+pub const DROP_LAST: &str = "#/drop";
+/// The address of the cold drop in use, which has no name, whatever was used last.
+pub const DROP_IN_USE: &str = "#/drop/-";
 
 /// Where the page is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Route {
     /// The list of jobs.
     Jobs,
-    /// Cold drop without a job.
-    Drop,
+    /// Cold drop without a job: the one in use, or one that is kept, by its key.
+    Drop(Option<String>),
     /// A new job.
     New,
     /// Engine sheets.
@@ -50,6 +57,16 @@ pub enum View {
 }
 
 impl Route {
+    /// The name of the document that is shown there, where it has a key.
+    #[must_use]
+    pub fn document(&self) -> Option<String> {
+        match self {
+            Self::Job { id, .. } => Some(format!("{JOBS}{id}")),
+            Self::Drop(Some(id)) => Some(format!("{DROPS}{id}")),
+            _ => None,
+        }
+    }
+
     /// Reads an address; anything unknown is the list of jobs.
     #[must_use]
     pub fn parse(hash: &str) -> Self {
@@ -62,7 +79,8 @@ impl Route {
             parts.next(),
             parts.next(),
         ) {
-            (Some("drop"), None, ..) => Self::Drop,
+            (Some("drop"), Some(id), None, ..) if is_id(id) => Self::Drop(Some(id.to_owned())),
+            (Some("drop"), ..) => Self::Drop(None),
             (Some("new"), None, ..) => Self::New,
             (Some("engines"), None, ..) => Self::Engines,
             (Some("files"), None, ..) => Self::Files,
@@ -92,7 +110,8 @@ impl Route {
     pub fn address(&self) -> String {
         match self {
             Self::Jobs => "#/".to_owned(),
-            Self::Drop => "#/drop".to_owned(),
+            Self::Drop(None) => "#/drop".to_owned(),
+            Self::Drop(Some(id)) => format!("#/drop/{id}"),
             Self::New => "#/new".to_owned(),
             Self::Engines => "#/engines".to_owned(),
             Self::Files => "#/files".to_owned(),
@@ -128,7 +147,8 @@ mod tests {
         };
         for route in [
             Route::Jobs,
-            Route::Drop,
+            Route::Drop(None),
+            Route::Drop(Some("a1b2".into())),
             Route::New,
             Route::Engines,
             Route::Files,
@@ -147,6 +167,7 @@ mod tests {
         ] {
             assert_eq!(Route::parse(&route.address()), route);
         }
+        assert_eq!(Route::parse(DROP_IN_USE), Route::Drop(None));
         assert_eq!(Route::parse("#/job/../x"), Route::Jobs);
         assert_eq!(Route::parse("#/elsewhere"), Route::Jobs);
         assert_eq!(Route::parse(""), Route::Jobs);

@@ -86,14 +86,3 @@ pub fn range(bound: &Bound, unit: Unit) -> String {
     let gap = if symbol.is_empty() { "" } else { " " };
     format!("{from} to {to}{gap}{symbol}")
 }
-
-/// A text as it was typed, with its unit where it names none itself.
-#[must_use]
-pub fn typed(text: &str, unit: Unit) -> String {
-    let symbol = unit.symbol();
-    if symbol.is_empty() || text.chars().any(char::is_alphabetic) {
-        text.to_owned()
-    } else {
-        format!("{text} {symbol}")
-    }
-}

@@ -4,11 +4,12 @@
 use crate::browser;
 use crate::clock;
 use crate::desk::Desk;
+use crate::drops::DropNumbers;
 use crate::keeper::{self, Keeping, with};
-use crate::library::{self, Kept, Listed, OpenJob};
+use crate::library::{self, Kept, Listed, OpenDrop, OpenJob};
 use crate::memo::Memo;
 use crate::parts::keys::Counting;
-use crate::route::{Route, View};
+use crate::route::{DROP_LAST, Route, View};
 use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
@@ -54,8 +55,12 @@ pub struct State {
     pub open: RwSignal<Option<OpenJob>>,
     /// The shop's settings.
     pub shop: RwSignal<Shop>,
-    /// The cold drop without a job.
-    pub drop_sheet: RwSignal<DropSheet>,
+    /// Cold drops under a name, changed last first.
+    pub drops: RwSignal<Vec<Listed>>,
+    /// The cold drop at hand: the kept one that is open, else the one in use.
+    pub drop_open: RwSignal<OpenDrop>,
+    /// Its numbers.
+    pub drop_sheet: DropNumbers,
     /// How the store fares.
     pub store: RwSignal<Store>,
     /// How far what was typed last has come.
@@ -144,13 +149,16 @@ impl State {
                 _ => now,
             }
         });
+        let drop_open = RwSignal::new(with(|session| session.cold_drop().clone()));
         let state = Self {
             route: RwSignal::new(Route::Jobs),
             jobs: RwSignal::new(Vec::new()),
             kept: RwSignal::new(Vec::new()),
             open,
             shop: RwSignal::new(with(|session| session.shop().job.clone())),
-            drop_sheet: RwSignal::new(with(|session| session.cold_drop().job.sheet.clone())),
+            drops: RwSignal::new(Vec::new()),
+            drop_open,
+            drop_sheet: DropNumbers(drop_open),
             store: RwSignal::new(Store::Works),
             keeping: RwSignal::new(Keeping::Idle),
             not_offline: RwSignal::new(false),
@@ -207,6 +215,11 @@ impl State {
             });
             browser::replace_hash(&route.address());
         }
+        let is_drop_last = browser::hash() == DROP_LAST;
+        if is_drop_last {
+            self.scan();
+            self.to_last_drop();
+        }
         let address = browser::hash();
         let route = Route::parse(&address);
         if address.starts_with(MARK) {
@@ -214,6 +227,7 @@ impl State {
             // Gone from the address: a reload or a bookmark brings nothing back.
             browser::replace_hash(&Route::Shared.address());
         }
+        self.drop_of_route(&route);
         if let Route::Job { id, .. } = &route {
             let is_open = self
                 .open
@@ -226,10 +240,12 @@ impl State {
         }
         self.close_pad();
         self.menu.set(false);
-        if matches!(
-            route,
-            Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt
-        ) {
+        let shows = match route {
+            Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt => true,
+            Route::Drop(_) => !is_drop_last,
+            _ => false,
+        };
+        if shows {
             self.scan();
         }
         self.route.set(route);
@@ -237,9 +253,10 @@ impl State {
 
     /// Looks at every key of the store.
     pub fn scan(self) {
-        let (jobs, kept) = library::scan();
-        self.jobs.set(library::sorted(jobs));
-        self.kept.set(kept);
+        let found = library::scan();
+        self.jobs.set(library::sorted(found.jobs));
+        self.drops.set(library::sorted(found.drops));
+        self.kept.set(found.kept);
     }
 
     /// Shows the settings as they are kept.
@@ -265,7 +282,11 @@ impl State {
     /// Whether a target may not be changed.
     #[must_use]
     pub fn is_read_only(self, target: Target) -> bool {
-        target == Target::Job && self.open.with(|o| o.as_ref().is_some_and(|o| o.read_only))
+        match target {
+            Target::Job => self.open.with(|o| o.as_ref().is_some_and(|o| o.read_only)),
+            Target::Drop => self.drop_open.with(|o| o.read_only),
+            Target::Shop => false,
+        }
     }
 
     fn with_sheet<T>(self, target: Target, look: impl FnOnce(&Sheet<'_>) -> T) -> Option<T> {

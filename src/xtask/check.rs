@@ -9,6 +9,7 @@ use std::process::Command;
 use std::time::Instant;
 
 use crate::budget;
+use crate::deny;
 use crate::fuzz;
 use crate::layout;
 use crate::page;
@@ -33,7 +34,7 @@ struct Check {
     run: fn(&Bench) -> Outcome<u64>,
 }
 
-const CHECKS: [Check; 12] = [
+const CHECKS: [Check; 13] = [
     Check {
         name: "format",
         headline: "every file is formatted",
@@ -51,6 +52,12 @@ const CHECKS: [Check; 12] = [
         headline: "no warning in what runs in the browser",
         needs: Needs::Tools,
         run: lint_wasm,
+    },
+    Check {
+        name: "crates",
+        headline: "advisories, licences and sources of every crate",
+        needs: Needs::Tools,
+        run: crates,
     },
     Check {
         name: "native",
@@ -289,6 +296,14 @@ fn lint_wasm(bench: &Bench) -> Outcome<u64> {
             .args(["--target", WASM_TARGET, "--", "-D", "warnings"]),
         "mend what clippy names above",
     )?;
+    Ok(0)
+}
+
+fn crates(bench: &Bench) -> Outcome<u64> {
+    let judge = bench.tools()?.deny.as_ref();
+    let judge = judge
+        .ok_or_else(|| Trouble::new("no cargo-deny is set up", "run `cargo xtask setup` first"))?;
+    deny::check(judge)?;
     Ok(0)
 }
 

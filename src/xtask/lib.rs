@@ -11,6 +11,7 @@ pub mod bare;
 pub mod bench;
 pub mod budget;
 pub mod check;
+pub mod deny;
 pub mod fuzz;
 pub mod layout;
 pub mod lighthouse;

@@ -3,7 +3,8 @@
 //!
 //! Where a crate may be had under the MIT licence, that text is taken, else all
 //! it brings. Few bring none: then its licence as its manifest names it stands
-//! there, with that licence's text and who wrote the crate.
+//! there, with that licence's text and who wrote the crate. Which licences may be
+//! in it at all is told by [`crate::deny`].
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -20,22 +21,6 @@ pub const NAME: &str = "notices.txt";
 
 /// Beginnings of the names of files that hold a licence or a notice.
 const FILES: [&str; 5] = ["LICENSE", "LICENCE", "COPYING", "NOTICE", "UNLICENSE"];
-
-/// Where the page's crates come from.
-const REGISTRY: &str = "registry+https://github.com/rust-lang/crates.io-index";
-
-/// Licences that ask for their text and nothing else.
-const PERMITTED: [&str; 9] = [
-    "0BSD",
-    "Apache-2.0",
-    "BSD-2-Clause",
-    "BSD-3-Clause",
-    "BSL-1.0",
-    "MIT",
-    "Unicode-3.0",
-    "Unlicense",
-    "Zlib",
-];
 
 /// A crate of the page.
 #[derive(Debug)]
@@ -110,7 +95,6 @@ fn pieces() -> Outcome<Vec<Piece>> {
         });
         let package = package
             .ok_or_else(|| Trouble::new(format!("cargo metadata does not know {name}"), remedy))?;
-        may_be_in_the_page(name, package)?;
         found.push(piece(name, package));
     }
     if found.is_empty() {
@@ -121,33 +105,6 @@ fn pieces() -> Outcome<Vec<Piece>> {
 
 fn licence_of(package: &Value) -> &str {
     package["license"].as_str().unwrap_or("see its text")
-}
-
-/// Refuses a crate that is not of the public registry, or whose licence asks for
-/// more than its text.
-fn may_be_in_the_page(name: &str, package: &Value) -> Outcome<()> {
-    let remedy = "take another crate, or say in src/xtask/notices.rs why this one may be in";
-    let source = package["source"].as_str().unwrap_or("a path");
-    if source != REGISTRY {
-        return Err(Trouble::new(format!("{name} comes from {source}"), remedy));
-    }
-    let licence = licence_of(package);
-    // `A OR B AND C`: one of the ways must be all of permitted ones.
-    let is_permitted = licence
-        .split(" OR ")
-        .flat_map(|way| way.split('/'))
-        .any(|way| {
-            way.split(" AND ")
-                .all(|one| PERMITTED.contains(&one.trim_matches(['(', ')', ' '])))
-        });
-    if is_permitted {
-        Ok(())
-    } else {
-        Err(Trouble::new(
-            format!("{name} is under `{licence}`, which is not in the list"),
-            remedy,
-        ))
-    }
 }
 
 fn piece(name: &str, package: &Value) -> Piece {
@@ -239,21 +196,6 @@ fn text(pieces: &[Piece]) -> String {
 #[allow(clippy::unwrap_used)] // a test stops at the first surprise
 mod tests {
     use super::*;
-
-    #[test]
-    fn what_may_not_be_in_the_page_is_named() {
-        let of = |licence: &str, source: &str| {
-            may_be_in_the_page(
-                "x",
-                &serde_json::json!({"license": licence, "source": source}),
-            )
-        };
-        assert!(of("MIT OR GPL-3.0-only", REGISTRY).is_ok());
-        assert!(of("(MIT OR Apache-2.0) AND Unicode-3.0", REGISTRY).is_ok());
-        assert!(of("GPL-3.0-only", REGISTRY).is_err());
-        assert!(of("MIT AND GPL-3.0-only", REGISTRY).is_err());
-        assert!(of("MIT", "git+https://example.org/x").is_err());
-    }
 
     #[test]
     fn every_crate_of_the_page_is_named_with_a_text() {

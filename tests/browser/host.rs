@@ -35,6 +35,8 @@ pub enum Fault {
     Status(String, u16),
     /// Some page in its place, as if nothing were wrong.
     Page(String),
+    /// Sent so much later, unless the host has died by then.
+    Late(String, Duration),
     /// The host dies when it has sent so many bytes in all.
     Dies(usize),
 }
@@ -46,6 +48,7 @@ impl Fault {
             Self::Cut(file, _)
             | Self::Short(file, _)
             | Self::Flipped(file, ..)
+            | Self::Late(file, _)
             | Self::Status(file, _)
             | Self::Page(file) => Some(file),
         }
@@ -220,6 +223,17 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
         (_, None) => (404, "text/plain", b"not here".to_vec()),
     };
     let mut until = bytes.len();
+    if let Fault::Late(_, by) = &fault
+        && own
+    {
+        let begun = Instant::now();
+        while begun.elapsed() < *by {
+            if shared.is_dead() {
+                return stream.shutdown(Shutdown::Both);
+            }
+            std::thread::sleep(Duration::from_millis(5));
+        }
+    }
     match fault {
         Fault::Short(_, at) if own => bytes.truncate(at),
         Fault::Flipped(_, at, bit) if own => bytes[at] ^= 1 << bit,

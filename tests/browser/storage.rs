@@ -77,6 +77,12 @@ async fn the_newer_copy_counts_whichever_store_has_it() -> Result<()> {
     page.script("localStorage.clear()", vec![]).await?;
     page.go("#/").await?;
     page.reload().await?;
+    // And is there again by itself, before anybody opens it.
+    page.until("local storage to be filled again", async || {
+        let there = local(page, &format!("coldseat/job/{id}")).await?;
+        Ok((there.len() == 1).then_some(()))
+    })
+    .await?;
     page.tap(Role::Link, containing("Oxbow five")).await?;
     page.find(Role::Link, containing("Cylinder 3")).await?;
     page.go(&at_reading(&id)).await?;
@@ -123,7 +129,12 @@ async fn a_job_that_does_not_fit_local_storage_moves_to_where_there_is_room() ->
     page.go("#/").await?;
     page.find(Role::Link, containing("Oxbow five")).await?;
     ensure!(!page.text().await?.contains("is full"));
-    // With room again, it comes back by itself at the next change.
+    // The older slot has left its room: the job is back by itself at the start.
+    page.until("the job in local storage", async || {
+        let there = local(page, &format!("coldseat/job/{id}")).await?;
+        Ok((there.len() == 1).then_some(()))
+    })
+    .await?;
     page.script("for (const k of Object.keys(localStorage)) if (k.startsWith('filler')) localStorage.removeItem(k)", vec![]).await?;
     page.go(&at_reading(&id)).await?;
     type_and_wait(page, "0.3056").await?;

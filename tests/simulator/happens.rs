@@ -1,4 +1,4 @@
-//! What happens, one thing at a time, and what must hold when it is quiet.
+//! What happens, one thing at a time.
 
 use super::*;
 
@@ -29,8 +29,18 @@ impl World {
                 self.flush(tab);
                 let now = self.now(tab);
                 let shelf = &self.devices[device].quick;
-                let told = self.tabs[tab].session.bin(which % 2 == 0, shelf, now);
+                let (kind, ..) = MANY[which / 2 % 2];
+                let told = self.tabs[tab].session.bin(kind, which % 2 == 0, shelf, now);
                 self.draw(tab, &told);
+            }
+            What::Destroy => self.destroys(tab, MANY[which % 2]),
+            What::KeepAnew => self.keeps_anew(tab, MANY[which % 2]),
+            What::Begin => {
+                let kind = MANY[which % 2];
+                let durable = &self.devices[device].durable.slots;
+                if self.holds_none(tab, kind) && !durable.contains_key(kind.1) {
+                    self.begins(tab, kind);
+                }
             }
             What::WriteOut => self.devices[device].quick.write_out(),
             What::Kill => self.kill(device, which % 3 == 0),
@@ -107,6 +117,15 @@ impl World {
                 session.edit_job(|job| drop(job.entries.put(place, entry(place))), stay, now)
             }
             (Which::Job, None) => session.edit_job(|job| job.customer = text.to_owned(), stay, now),
+            (Which::KeptDrop, _) if kept_drop(session).is_none() => false,
+            (Which::KeptDrop, Some(place)) => session.edit_drop(
+                |paper| drop(paper.sheet.entries.put(place, entry(place))),
+                stay,
+                now,
+            ),
+            (Which::KeptDrop, None) => {
+                session.edit_drop(|paper| paper.name = text.to_owned(), stay, now)
+            }
             (_, Some(place)) => session.edit_shop(
                 |shop| drop(shop.entries.put(place, entry(place))),
                 stay,
@@ -120,6 +139,7 @@ impl World {
         let told = Told {
             job: which_of(spot) == Which::Job,
             shop: which_of(spot) == Which::Shop,
+            cold_drop: which_of(spot) == Which::KeptDrop,
             ..Told::default()
         };
         self.draw(tab, &told);
@@ -147,7 +167,7 @@ impl World {
         self.note(tab);
     }
 
-    fn asks(&mut self, tab: usize) {
+    pub(super) fn asks(&mut self, tab: usize) {
         let shelf = &self.devices[DEVICE_OF[tab]].quick;
         let it = &mut self.tabs[tab];
         if it.asked.is_none() && it.answer.is_none() {
@@ -155,15 +175,24 @@ impl World {
         }
     }
 
-    fn commits(&mut self, tab: usize) {
+    pub(super) fn commits(&mut self, tab: usize) {
         let device = &mut self.devices[DEVICE_OF[tab]];
         if let Some(ask) = self.tabs[tab].asked.take() {
             let aborts = core::mem::take(&mut device.aborts);
-            self.tabs[tab].answer = Some(device.durable.run(&ask, aborts));
+            let answer = device.durable.run(&ask, aborts);
+            if let (Ask::Remove(names), Answer::Removed(Ok(()))) = (&ask, &answer) {
+                let gone = KINDS
+                    .iter()
+                    .filter(|kind| names.iter().any(|n| n == kind.1));
+                for (_, _, spots) in gone {
+                    self.model.destroyed(DEVICE_OF[tab], spots);
+                }
+            }
+            self.tabs[tab].answer = Some(answer);
         }
     }
 
-    fn answers(&mut self, tab: usize) {
+    pub(super) fn answers(&mut self, tab: usize) {
         if let Some(answer) = self.tabs[tab].answer.take() {
             let now = self.now(tab);
             // What waits is noted first, as the session does.
@@ -174,7 +203,7 @@ impl World {
         }
     }
 
-    fn hears(&mut self, tab: usize) {
+    pub(super) fn hears(&mut self, tab: usize) {
         if let Some(key) = self.tabs[tab].inbox.pop_front() {
             self.flush(tab);
             let now = self.now(tab);
@@ -222,7 +251,7 @@ impl World {
     fn steps_back(&mut self, tab: usize, is_redo: bool, which: usize) {
         self.flush(tab);
         self.tabs[tab].last_spot = None;
-        let which = [Which::Job, Which::Job, Which::Shop][which % 3];
+        let which = [Which::Job, Which::Job, Which::Shop, Which::KeptDrop][which % 4];
         let does = |session: &mut Session, now: u64| {
             session.step(which, is_redo, &Bare, now);
         };
@@ -236,26 +265,76 @@ impl World {
 
     fn chooses(&mut self, tab: usize, which: usize) {
         self.flush(tab);
-        let Some(open) = self.tabs[tab].session.job() else {
-            return;
+        let session = &self.tabs[tab].session;
+        let kind = MANY[which / 7 % 2].0;
+        let all = match kind {
+            Which::Job => session.job().map(|open| conflicts(&open.job)),
+            _ => kept_drop(session).map(|open| conflicts(&open.job)),
         };
-        let all = conflicts(&open.job);
+        let all = all.unwrap_or_default();
         let Some(conflict) = all.get(which % all.len().max(1)) else {
             return;
         };
+        // Whoever chooses has left the place that was typed into.
+        self.tabs[tab].last_spot = None;
         let path = conflict.path.clone();
         let value = which % conflict.values.len();
         let does = |session: &mut Session, now: u64| {
-            session.choose(Which::Job, (&path, value), &Bare, now);
+            session.choose(kind, (&path, value), &Bare, now);
         };
         let would = self.would(tab, does, false);
         let now = self.now(tab);
         let shelf = &self.devices[DEVICE_OF[tab]].quick;
         let told = self.tabs[tab]
             .session
-            .choose(Which::Job, (&path, value), shelf, now);
+            .choose(kind, (&path, value), shelf, now);
         self.draw(tab, &told);
         self.did(tab, would);
+    }
+
+    fn destroys(&mut self, tab: usize, (which, name, _): Kind) {
+        let session = &mut self.tabs[tab].session;
+        let is_binned = match which {
+            Which::Job => session.job().is_some_and(|open| open.binned.is_some()),
+            _ => kept_drop(session).is_some_and(|open| open.binned.is_some()),
+        };
+        if is_binned {
+            session.destroy(vec![name.to_owned()]);
+        }
+    }
+
+    fn keeps_anew(&mut self, tab: usize, (which, name, _): Kind) {
+        if self.tabs[tab].session.keeper().state(name) == Keeping::Gone {
+            self.flush(tab);
+            let now = self.now(tab);
+            let shelf = &self.devices[DEVICE_OF[tab]].quick;
+            let told = self.tabs[tab].session.keep_anew(which, shelf, now);
+            self.draw(tab, &told);
+        }
+    }
+
+    /// Whether a tab has no such document, nor the quick store.
+    fn holds_none(&self, tab: usize, kind: Kind) -> bool {
+        let session = &self.tabs[tab].session;
+        let shelf: &dyn Shelf = &self.devices[DEVICE_OF[tab]].quick;
+        document(session, kind).is_none() && session.keeper().copies(shelf, kind.1).is_empty()
+    }
+
+    pub(super) fn begins(&mut self, tab: usize, (which, ..): Kind) {
+        let now = self.now(tab);
+        let shelf = &self.devices[DEVICE_OF[tab]].quick;
+        let session = &mut self.tabs[tab].session;
+        let id = ID.to_owned();
+        match which {
+            Which::Job => session.begin(shelf, id, begun(), now),
+            _ => {
+                let sheet = ColdDropPaper::fresh(UnitSystem::Metric).sheet;
+                let paper = ColdDropPaper::of("six".to_owned(), sheet);
+                session.begin_drop(shelf, id, paper, now);
+            }
+        }
+        self.tabs[tab].screen = screen_of(&self.tabs[tab].session);
+        self.spread(tab);
     }
 
     fn kill(&mut self, device: usize, is_torn: bool) {
@@ -293,16 +372,16 @@ impl World {
         }
     }
 
-    /// A file goes from one tab to another, of the job and the settings.
-    fn file(&mut self, from: usize, to: usize) {
+    /// A file goes from one tab to another, of all that is kept.
+    pub(super) fn file(&mut self, from: usize, to: usize) {
         if from == to {
             return;
         }
         self.flush(from);
         self.flush(to);
         let session = &self.tabs[from].session;
-        let shop = session.shop().document("coldseat/shop");
-        let documents: Vec<_> = session.document().into_iter().chain([shop]).collect();
+        let documents = KINDS.iter().filter_map(|kind| document(session, *kind));
+        let documents: Vec<Document> = documents.collect();
         let now = self.now(to);
         for document in documents {
             let shelf = &self.devices[DEVICE_OF[to]].quick;
@@ -313,16 +392,12 @@ impl World {
     }
 
     /// What the person of a tab is told.
-    fn told(&mut self, tab: usize) {
+    pub(super) fn told(&mut self, tab: usize) {
         let it = &self.tabs[tab];
         if !it.seen.is_empty() {
             return;
         }
-        let names = [
-            ("coldseat/job/a1", &JOB_SPOTS[..]),
-            ("coldseat/shop", &SHOP_SPOTS[..]),
-        ];
-        for (name, spots) in names {
+        for (_, name, spots) in KINDS {
             match it.session.keeper().state(name) {
                 Keeping::Both => self.model.told(tab, spots, true),
                 Keeping::Only(store, _) => {
@@ -332,154 +407,5 @@ impl World {
                 _ => {}
             }
         }
-    }
-
-    /// Everything that can happen by itself happens, with stores that work.
-    fn settle(&mut self, device: usize) -> Result<(), String> {
-        self.devices[device].quick.fault.set(None);
-        self.devices[device].durable.fault = None;
-        self.devices[device].aborts = false;
-        let tabs = || (0..TABS).filter(move |tab| DEVICE_OF[*tab] == device);
-        for round in 0..60 {
-            for tab in tabs() {
-                self.flush(tab);
-                self.spread(tab);
-                if round < 2 {
-                    let now = self.now(tab);
-                    let shelf = &self.devices[device].quick;
-                    let told = self.tabs[tab].session.comes_back(shelf, now);
-                    self.draw(tab, &told);
-                }
-                if self.tabs[tab].session.job().is_none() {
-                    let shelf = &self.devices[device].quick;
-                    self.tabs[tab].session.open_job(shelf, ID, "");
-                    self.tabs[tab].screen = screen_of(&self.tabs[tab].session);
-                }
-                for _ in 0..30 {
-                    self.asks(tab);
-                    self.commits(tab);
-                    self.answers(tab);
-                    self.spread(tab);
-                    if self.tabs[tab].session.keeper().is_quiet() {
-                        break;
-                    }
-                }
-                while !self.tabs[tab].inbox.is_empty() {
-                    self.hears(tab);
-                    self.spread(tab);
-                }
-                self.told(tab);
-            }
-            let is_quiet = tabs().all(|tab| {
-                self.tabs[tab].session.keeper().is_quiet() && self.tabs[tab].inbox.is_empty()
-            });
-            if is_quiet && round > 2 {
-                return Ok(());
-            }
-        }
-        Err("it never comes to rest".to_owned())
-    }
-
-    /// A device comes to rest; then all that was promised holds.
-    fn quiet(&mut self, device: usize) -> Result<(), String> {
-        self.settle(device)?;
-        self.devices[device].is_fragile = false;
-        self.same(device)?;
-        let tab = (0..TABS).find(|tab| DEVICE_OF[*tab] == device).unwrap_or(0);
-        if self.tabs[tab].session.job().is_none() {
-            return Ok(());
-        }
-        self.holds(tab, |deed| deed.device == device)
-    }
-
-    /// Both devices come to rest and take each other's file.
-    fn all_quiet(&mut self) -> Result<(), String> {
-        self.quiet(0)?;
-        self.quiet(1)?;
-        self.file(0, 3);
-        self.quiet(1)?;
-        self.file(3, 0);
-        self.quiet(0)?;
-        self.holds(0, |_| true)?;
-        self.holds(3, |_| true)?;
-        let text = |tab: usize| {
-            let session: &Session = &self.tabs[tab].session;
-            let job = session.document().map(|d| write(&d));
-            (job, write(&session.shop().document("coldseat/shop")))
-        };
-        if text(0) != text(3) {
-            return Err(format!("two devices differ:\n{:?}\n{:?}", text(0), text(3)));
-        }
-        Ok(())
-    }
-
-    /// All tabs of a device show the same, and both stores hold it.
-    fn same(&self, device: usize) -> Result<(), String> {
-        let shelf = &self.devices[device].quick;
-        let mut seen: Option<(Option<String>, String)> = None;
-        for tab in (0..TABS).filter(|tab| DEVICE_OF[*tab] == device) {
-            let session = &self.tabs[tab].session;
-            let (screen, held) = (texts(&self.tabs[tab].screen), texts(&screen_of(session)));
-            if screen != held {
-                return Err(format!("tab {tab} shows {screen:?} and has {held:?}"));
-            }
-            let job = session.document().map(|d| write(&d));
-            let shop = write(&session.shop().document("coldseat/shop"));
-            let mut now = (job, shop);
-            for (name, text) in [
-                ("coldseat/job/a1", now.0.as_ref()),
-                ("coldseat/shop", Some(&now.1)),
-            ] {
-                let state = session.keeper().state(name);
-                if !matches!(state, Keeping::Both | Keeping::Idle) {
-                    return Err(format!("tab {tab}: {name} is {state:?} where all is well"));
-                }
-                let of = |content: Option<String>| {
-                    content
-                        .and_then(|content| coldseat_core::document::slot::read_slot(&content))
-                        .map(|slot| slot.text)
-                };
-                let quick = of(coldseat_core::storage::slots::newest_content(shelf, name));
-                let durable = of(self.devices[device].durable.slots.get(name).cloned());
-                let is_kept = state == Keeping::Both;
-                for (store, there) in [("quick", quick), ("durable", durable)] {
-                    let is_alike = there.as_ref() == text;
-                    if !is_alike && (is_kept || there.is_some()) {
-                        return Err(format!(
-                            "tab {tab} shows\n{text:?}\nand the {store} store holds\n{there:?}"
-                        ));
-                    }
-                }
-            }
-            if !self.devices[device]
-                .durable
-                .slots
-                .contains_key("coldseat/shop")
-            {
-                // Nobody has set anything: nothing lies anywhere.
-                now.1.clear();
-            }
-            match &seen {
-                Some(other) if *other != now => {
-                    return Err(format!("tab {tab} shows\n{now:?}\nanother\n{other:?}"));
-                }
-                _ => seen = Some(now),
-            }
-        }
-        Ok(())
-    }
-
-    fn holds(
-        &mut self,
-        tab: usize,
-        is_mine: impl Fn(&crate::model::Deed) -> bool + Copy,
-    ) -> Result<(), String> {
-        for (spot, path) in PATHS.into_iter().enumerate() {
-            let standing = at_spot(&self.tabs[tab].session, spot);
-            self.model
-                .check(spot, &standing, is_mine)
-                .map_err(|why| format!("tab {tab}, {path}: {why}; stands {standing:?}"))?;
-        }
-        Ok(())
     }
 }

@@ -148,6 +148,17 @@ impl Model {
         }
     }
 
+    /// A document was taken out of both stores of a device: what was typed into it
+    /// there, and what stood in it at its beginning, may be there or not.
+    pub fn destroyed(&mut self, device: usize, spots: &[usize]) {
+        for deed in &mut self.deeds {
+            let is_its_own = deed.device == device || deed.device == usize::MAX;
+            if is_its_own && spots.contains(&deed.spot) {
+                deed.is_free = true;
+            }
+        }
+    }
+
     fn ancestors(&self, deed: usize) -> BTreeSet<usize> {
         let mut found = BTreeSet::new();
         let mut look = vec![deed];

@@ -19,6 +19,15 @@ const BORE: Place = Place::of_cylinder(2, Field::BoreD, 0);
 const SEAT: Place = Place::of_cylinder(3, Field::SeatHeight, 1);
 const GAUGE: Place = Place::of_engine(Field::GaugeDepth);
 
+#[path = "named_drops.rs"]
+mod drops;
+
+#[path = "named_gone.rs"]
+mod gone;
+
+#[path = "named_refill.rs"]
+mod refill;
+
 /// A device; its tabs are the caller's.
 #[derive(Default)]
 struct Device {
@@ -238,13 +247,13 @@ fn what_another_tab_deleted_is_said_to_be_gone_and_can_be_kept() {
     let mut device = Device::default();
     let mut a = device.begun();
     let mut b = device.tab();
-    a.destroy(&["a1".to_owned()]);
+    a.destroy(vec![NAME.to_owned()]);
     device.rest(&mut a);
     device.hears(&mut b);
     device.rest(&mut b);
     assert_eq!(b.keeper().state(NAME), Keeping::Gone);
     let now = device.now();
-    b.keep_anew(&device.quick, now);
+    b.keep_anew(Which::Job, &device.quick, now);
     device.rest(&mut b);
     assert_eq!(b.keeper().state(NAME), Keeping::Both);
     assert!(device.tab().job().is_some());

@@ -6,7 +6,7 @@ use crate::model::{Dot, Model, standing};
 use crate::stores::{Bare, Durable, Quick};
 use coldseat_core::document::edit::Stay;
 use coldseat_core::document::merge::conflicts;
-use coldseat_core::document::{ColdDropPaper, Shop, write};
+use coldseat_core::document::{ColdDropPaper, Document, Shop, write};
 use coldseat_core::job::engine::{Engine, Layout};
 use coldseat_core::job::ledger::Writer;
 use coldseat_core::job::{Entries, Entry, Field, Job, Place, UnitSystem};
@@ -14,20 +14,34 @@ use coldseat_core::materials::MaterialId;
 use coldseat_core::quantity::parse::Unit;
 use coldseat_core::storage::keeper::Keeping;
 use coldseat_core::storage::session::{Session, Told, Which};
-use coldseat_core::storage::{Answer, Ask, StoreFault};
+use coldseat_core::storage::{Answer, Ask, Open, Shelf, StoreFault, slots};
 use std::collections::VecDeque;
 
 #[path = "happens.rs"]
 mod happens;
+#[path = "quiet.rs"]
+mod quiet;
 
 /// Tabs, by the device they are on.
 const DEVICE_OF: [usize; 5] = [0, 0, 0, 1, 1];
 const TABS: usize = DEVICE_OF.len();
-/// Places that are typed into: four of the job, two of the settings.
-pub const SPOTS: usize = 6;
+/// Places that are typed into: four of the job, two of the settings, two of a cold
+/// drop that is kept.
+pub const SPOTS: usize = 8;
 const JOB_SPOTS: [usize; 4] = [0, 1, 2, 3];
 const SHOP_SPOTS: [usize; 2] = [4, 5];
+const DROP_SPOTS: [usize; 2] = [6, 7];
 const ID: &str = "a1";
+
+/// A document under its name, with the places that are typed into.
+type Kind = (Which, &'static str, &'static [usize]);
+const KINDS: [Kind; 3] = [
+    (Which::Job, "coldseat/job/a1", &JOB_SPOTS),
+    (Which::Shop, "coldseat/shop", &SHOP_SPOTS),
+    (Which::KeptDrop, "coldseat/drops/a1", &DROP_SPOTS),
+];
+/// Those that can be put into the bin and destroyed.
+const MANY: [Kind; 2] = [KINDS[0], KINDS[2]];
 
 /// One thing that happens; the numbers say which, as far as there are so many.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,6 +67,9 @@ pub enum What {
     Redo,
     Choose,
     Bin,
+    Destroy,
+    KeepAnew,
+    Begin,
     WriteOut,
     Kill,
     Reload,
@@ -71,7 +88,7 @@ pub enum What {
 }
 
 /// How often each happens, of the sum.
-pub const OFTEN: [(What, u32); 28] = [
+pub const OFTEN: [(What, u32); 31] = [
     (What::Type, 110),
     (What::TypeOn, 70),
     (What::Clear, 35),
@@ -84,7 +101,10 @@ pub const OFTEN: [(What, u32); 28] = [
     (What::Undo, 28),
     (What::Redo, 12),
     (What::Choose, 10),
-    (What::Bin, 4),
+    (What::Bin, 6),
+    (What::Destroy, 4),
+    (What::KeepAnew, 6),
+    (What::Begin, 6),
     (What::WriteOut, 25),
     (What::Kill, 4),
     (What::Reload, 10),
@@ -102,22 +122,40 @@ pub const OFTEN: [(What, u32); 28] = [
     (What::AllQuiet, 2),
 ];
 
-/// The job and the settings on a screen.
-type Screen = (Option<Job>, Shop);
+/// The job, the settings and the kept cold drop on a screen.
+type Screen = (Option<Job>, Shop, Option<ColdDropPaper>);
 
 fn screen_of(session: &Session) -> Screen {
     (
         session.job().map(|open| open.job.clone()),
         session.shop().job.clone(),
+        kept_drop(session).map(|open| open.job.clone()),
     )
 }
 
+fn kept_drop(session: &Session) -> Option<&Open<ColdDropPaper>> {
+    let (which, open) = session.drop_at_hand();
+    (which == Which::KeptDrop).then_some(open)
+}
+
+/// A document of a tab, where it is open.
+fn document(session: &Session, (which, name, _): Kind) -> Option<Document> {
+    match which {
+        Which::Job => session.document(),
+        Which::Shop => Some(session.shop().document(name)),
+        Which::Drop | Which::KeptDrop => kept_drop(session).map(|open| open.document(name)),
+    }
+}
+
 /// The texts on a screen, spot by spot; who wrote them is not shown.
-fn texts((job, shop): &Screen) -> Vec<Vec<String>> {
+fn texts((job, shop, kept): &Screen) -> Vec<Vec<String>> {
     let all = PATHS.into_iter().enumerate().map(|(spot, path)| {
         let standing = match which_of(spot) {
             Which::Job => job.as_ref().map_or(Vec::new(), |job| standing(job, path)),
-            _ => standing(shop, path),
+            Which::Shop => standing(shop, path),
+            Which::Drop | Which::KeptDrop => kept
+                .as_ref()
+                .map_or(Vec::new(), |kept| standing(kept, path)),
         };
         standing.into_iter().map(|(_, text)| text).collect()
     });
@@ -183,6 +221,7 @@ fn place(spot: usize) -> Option<Place> {
         2 => Some(Place::of_engine(Field::Pitch)),
         4 => Some(Place::of_engine(Field::GaugeDepth)),
         5 => Some(Place::of_engine(Field::GaugeBore)),
+        6 => Some(Place::of_engine(Field::DropCarry)),
         _ => None,
     }
 }
@@ -194,10 +233,16 @@ const PATHS: [&str; SPOTS] = [
     "customer",
     "entries/engine/gauge_depth/0",
     "entries/engine/gauge_bore/0",
+    "entries/engine/drop_carry/0",
+    "name",
 ];
 
 const fn which_of(spot: usize) -> Which {
-    if spot < 4 { Which::Job } else { Which::Shop }
+    match spot {
+        0..4 => Which::Job,
+        4 | 5 => Which::Shop,
+        _ => Which::KeptDrop,
+    }
 }
 
 fn at_spot(session: &Session, spot: usize) -> Vec<(Dot, String)> {
@@ -205,7 +250,10 @@ fn at_spot(session: &Session, spot: usize) -> Vec<(Dot, String)> {
         Which::Job => session
             .job()
             .map_or(Vec::new(), |open| standing(&open.job, PATHS[spot])),
-        _ => standing(&session.shop().job, PATHS[spot]),
+        Which::Shop => standing(&session.shop().job, PATHS[spot]),
+        Which::Drop | Which::KeptDrop => {
+            kept_drop(session).map_or(Vec::new(), |open| standing(&open.job, PATHS[spot]))
+        }
     }
 }
 
@@ -230,12 +278,9 @@ impl World {
             let started = world.start(tab);
             world.tabs.push(started);
         }
-        let now = world.now(0);
-        let shelf = &world.devices[0].quick;
-        world.tabs[0]
-            .session
-            .begin(shelf, ID.to_owned(), begun(), now);
-        world.tabs[0].screen = screen_of(&world.tabs[0].session);
+        for kind in MANY {
+            world.begins(0, kind);
+        }
         world
     }
 
@@ -257,6 +302,7 @@ impl World {
         let shelf = &self.devices[device].quick;
         let mut session = Session::start(shelf, writer, fresh, now);
         session.open_job(shelf, ID, "");
+        session.open_drop(shelf, ID);
         Tab {
             screen: screen_of(&session),
             session,
@@ -281,13 +327,16 @@ impl World {
 
     /// The screen of a tab is drawn anew where the session says so.
     fn draw(&mut self, tab: usize, told: &Told) {
-        let (job, shop) = screen_of(&self.tabs[tab].session);
+        let (job, shop, kept) = screen_of(&self.tabs[tab].session);
         let screen = &mut self.tabs[tab].screen;
         if told.job {
             screen.0 = job;
         }
         if told.shop {
             screen.1 = shop;
+        }
+        if told.cold_drop {
+            screen.2 = kept;
         }
     }
 

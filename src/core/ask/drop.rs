@@ -1,9 +1,11 @@
 //! The cold drop, in a job and without one: its band, and what may be said of it.
 
+use crate::document::ColdDropPaper;
+use crate::document::merge::{Spot as DisputedSpot, conflicts};
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::{Owner, Place};
-use crate::job::model::reading::Lacks;
+use crate::job::model::reading::{Lacks, Spot, Unusable, Why};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
 use crate::job::steps::drop_case::{DropCase, DropSheet, DropVerdict, case_of, verdict};
@@ -85,6 +87,31 @@ pub fn drop_of_sheet(sheet: &DropSheet) -> DropAnswer {
     answer(&case, least, Vec::new())
 }
 
+/// The cold drop without a job, as it is kept: nothing is worked out of a place
+/// with two values until one is chosen.
+#[must_use]
+pub fn drop_of_paper(paper: &ColdDropPaper) -> DropAnswer {
+    let disputed = conflicts(paper).into_iter();
+    let spots = disputed.filter_map(|one| match one.spot {
+        DisputedSpot::Reading(place) => Some(Spot::Reading(place)),
+        DisputedSpot::Other(_) if one.path == "name" => None,
+        DisputedSpot::Step(..) | DisputedSpot::Other(_) => Some(Spot::Engine),
+    });
+    let unusable = |spot| Unusable {
+        spot,
+        why: Why::Disputed,
+    };
+    let lacks = Lacks {
+        unusable: spots.map(unusable).collect(),
+        ..Lacks::default()
+    };
+    if lacks.is_empty() {
+        drop_of_sheet(&paper.sheet)
+    } else {
+        DropAnswer::Lacks(lacks)
+    }
+}
+
 /// The cold drop of a cylinder, by its report: clean and cold come first.
 #[must_use]
 pub fn drop_of_cylinder(job: &Job, report: &CylinderReport) -> DropAnswer {
@@ -143,7 +170,11 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
 #[allow(clippy::panic)] // a test stops at the first surprise
 mod tests {
     use super::*;
+    use crate::document::edit::{History, Stay};
+    use crate::document::merge::{choose, merge_papers};
+    use crate::document::pen::Pen;
     use crate::job::demo::Demo;
+    use crate::job::ledger::Writer;
     use crate::job::model::engine::presets;
     use crate::job::model::entries::{Entries, Entry};
     use crate::job::model::field_kind::{Scope, UnitSystem};
@@ -191,6 +222,42 @@ mod tests {
         let loose = view(drop_of_sheet(&sheet(&[(Field::DropFit, "-0.0010")])));
         assert_eq!(loose.signal, Signal::Stop);
         assert!(loose.doubts.contains(&DropDoubt::NeverGrips));
+    }
+
+    #[test]
+    fn two_values_of_two_devices_are_worked_out_when_one_is_chosen() {
+        let of = |device: u32, text: &str, name: &str| {
+            let mut paper = ColdDropPaper::of("one".to_owned(), sheet(&[]));
+            let mut history = History::of(&paper);
+            let entry = Entry::new(text, Field::DropFit.unit(UnitSystem::Inch), 5);
+            let fit = Place::of_engine(Field::DropFit);
+            paper.sheet.entries.put(fit, entry);
+            name.clone_into(&mut paper.name);
+            history.note(
+                &mut paper,
+                &mut Pen::new(Writer::of(device, 1)),
+                5,
+                Stay::New,
+            );
+            paper
+        };
+        let here = of(1, "0.0010", "here");
+        let named = merge_papers(&here, &of(2, "0.0010", "there"));
+        assert_eq!(conflicts(&named).len(), 1, "the name");
+        assert!(matches!(drop_of_paper(&named), DropAnswer::Ready(_)));
+        let mut both = merge_papers(&here, &of(2, "0.0012", "here"));
+        let DropAnswer::Lacks(lacks) = drop_of_paper(&both) else {
+            panic!("worked out of two values")
+        };
+        let fit = Spot::Reading(Place::of_engine(Field::DropFit));
+        assert_eq!(lacks.unusable.len(), 1);
+        assert_eq!(
+            (lacks.unusable[0].spot, &lacks.unusable[0].why),
+            (fit, &Why::Disputed)
+        );
+        let path = conflicts(&both)[0].path.clone();
+        choose(&mut both, &path, 1, &mut Pen::new(Writer::of(1, 2)), 6);
+        assert!(matches!(drop_of_paper(&both), DropAnswer::Ready(_)));
     }
 
     #[test]

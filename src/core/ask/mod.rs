@@ -10,7 +10,7 @@ mod picture;
 mod record;
 mod whole;
 
-pub use drop::{DropAnswer, DropDoubt, DropView, drop_of_cylinder, drop_of_sheet};
+pub use drop::{DropAnswer, DropDoubt, DropView, drop_of_cylinder, drop_of_paper, drop_of_sheet};
 pub use picture::{
     Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
     shown_mean, stairs,
@@ -227,5 +227,6 @@ pub mod format {
     pub use crate::quantity::format::last_digit;
     pub use crate::quantity::format::number;
     pub use crate::quantity::format::signed;
+    pub use crate::quantity::format::typed;
     pub use crate::quantity::format::with_unit;
 }

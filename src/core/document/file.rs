@@ -1,4 +1,4 @@
-//! Jobs in a file: one as its document, many as lines.
+//! Jobs, and what else is kept, in a file: one as its document, many as lines.
 //!
 //! A file of many jobs begins with a line
 //! `{"kind":"coldseat.jobs","version":1,…}`; every line after it is a slot
@@ -176,9 +176,13 @@ fn rescued(kept: &Map<String, Value>) -> Vec<Found> {
                 Restored::Valid(document) | Restored::Repaired(document, _)
                     if matches!(document.body, Body::Job(_))
             );
-            Found {
-                id: is_job.then(|| id.to_owned()),
-                ..found
+            if is_job {
+                Found {
+                    id: Some(id.to_owned()),
+                    ..found
+                }
+            } else {
+                found
             }
         })
         .collect()

@@ -5,6 +5,7 @@
 
 use super::merge::{Spot, choose, conflicts};
 use super::pen::Pen;
+use super::row::Row;
 use super::{Body, Document, Restored, restore, write};
 use crate::job::assess::assess;
 use crate::job::demo::Demo;
@@ -18,6 +19,7 @@ const CONFLICT_V1: &str = include_str!("../../../tests/golden/job-conflict-v1.js
 const JOB_V2: &str = include_str!("../../../tests/golden/job-v2.json");
 const SHOP_V2: &str = include_str!("../../../tests/golden/shop-v2.json");
 const DROP_V2: &str = include_str!("../../../tests/golden/drop-v2.json");
+const KEPT_DROP_V3: &str = include_str!("../../../tests/golden/kept-drop-v3.json");
 const SHOP_V1: &str = include_str!("../../../tests/golden/shop-v1.json");
 
 #[track_caller]
@@ -118,6 +120,29 @@ fn a_job_of_two_copies_reads_and_comes_back_byte_for_byte() {
     );
     assert_eq!(job.entries.get(place).unwrap().text, "4.2569");
     assert_eq!(conflicts(&job).len(), 1);
+}
+
+#[test]
+fn a_cold_drop_under_a_name_reads_and_comes_back_byte_for_byte() {
+    let document = valid(KEPT_DROP_V3);
+    assert_eq!(write(&document), KEPT_DROP_V3.trim_end());
+    assert_eq!(document.id.as_deref(), Some("0123456789cd"));
+    assert_eq!(document.binned, Some(1_800_000_005_000));
+    let row = Row::of(&document).unwrap();
+    assert_eq!(
+        (row.engine.as_str(), row.customer.as_str()),
+        ("5.1985 in", "0.0012 in")
+    );
+    assert_eq!(row.disputed, 1);
+    let Body::Drop(drop) = document.body else {
+        panic!("no cold drop")
+    };
+    assert_eq!(drop.name, "Kiln Road six (invented)");
+    let disputed = conflicts(&*drop);
+    let carry = Place::of_engine(Field::DropCarry);
+    assert_eq!(disputed[0].spot, Spot::Reading(carry));
+    // Programs before there were any: of a later version, not the one in use.
+    assert!(KEPT_DROP_V3.contains("\"version\":3"));
 }
 
 #[test]

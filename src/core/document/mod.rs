@@ -36,8 +36,8 @@ use serde_json::{Map, Value};
 pub use write::write;
 
 /// The latest version written here. What has no writer yet is written as
-/// version 1 was.
-pub const VERSION: u64 = 2;
+/// version 1 was; only cold drops that are kept under a name are of version 3.
+pub const VERSION: u64 = 3;
 /// Longer texts are not looked into: 4 MiB; a job of 16 cylinders with every
 /// place filled is a tenth of a MiB.
 pub const LONGEST: usize = 4 << 20;
@@ -77,9 +77,12 @@ impl Shop {
     }
 }
 
-/// The cold drop without a job, as it is kept.
+/// A cold drop without a job, as it is kept: the one in use has neither a name nor
+/// a key, others have both.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ColdDropPaper {
+    /// Under which name the person keeps it.
+    pub name: String,
     /// What was typed.
     pub sheet: DropSheet,
     /// What is remembered for joining copies of it.
@@ -92,13 +95,23 @@ impl ColdDropPaper {
     /// The cold drop as it opens: nothing typed, usual values stand and are told.
     #[must_use]
     pub fn fresh(units: UnitSystem) -> Self {
-        Self {
-            sheet: DropSheet {
+        Self::of(
+            String::new(),
+            DropSheet {
                 entries: Entries::default(),
                 units,
                 sleeve_material: MaterialId::GrayIron,
                 block_material: MaterialId::GrayIron,
             },
+        )
+    }
+
+    /// Numbers under a name.
+    #[must_use]
+    pub fn of(name: String, sheet: DropSheet) -> Self {
+        Self {
+            name,
+            sheet,
             ledger: Ledger::default(),
             unknown: Map::new(),
         }
@@ -276,11 +289,11 @@ mod tests {
 
     #[test]
     fn a_newer_version_is_read_only() {
-        let text = demo_text().replace("\"version\":1", "\"version\":3");
+        let text = demo_text().replace("\"version\":1", "\"version\":4");
         assert!(matches!(
             restore(&text),
             Restored::Newer {
-                version: 3,
+                version: 4,
                 readable: Some(_)
             }
         ));

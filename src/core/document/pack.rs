@@ -20,6 +20,7 @@ use miniz_oxide::inflate::TINFLStatus;
 use miniz_oxide::inflate::core::inflate_flags::TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
 use miniz_oxide::inflate::core::{DecompressorOxide, decompress};
 use serde_json::{Map, Value};
+use std::sync::OnceLock;
 
 /// Words of every document; frozen, as stored documents lean on it.
 const WORDS: &[u8] = include_bytes!("pack_words.txt");
@@ -78,12 +79,17 @@ pub fn unpack_unchecked(bytes: &[u8]) -> Option<String> {
 }
 
 fn deflated(content: &[u8]) -> Vec<u8> {
-    // Level 9, a raw stream without zlib's head.
-    let mut compressor = CompressorOxide::new(create_comp_flags_from_zip_params(9, -15, 0));
-    // What the dictionary itself becomes is thrown away: it ends on a byte, and
-    // the reader has the dictionary in its window already.
-    run(&mut compressor, WORDS, TDEFLFlush::Sync);
-    run(&mut compressor, content, TDEFLFlush::Finish)
+    // To read the dictionary takes as long as all the rest: it is read once.
+    static HAS_READ_WORDS: OnceLock<CompressorOxide> = OnceLock::new();
+    let begun = HAS_READ_WORDS.get_or_init(|| {
+        // Level 9, a raw stream without zlib's head.
+        let mut compressor = CompressorOxide::new(create_comp_flags_from_zip_params(9, -15, 0));
+        // What the dictionary itself becomes is thrown away: it ends on a byte, and
+        // the reader has the dictionary in its window already.
+        run(&mut compressor, WORDS, TDEFLFlush::Sync);
+        compressor
+    });
+    run(&mut begun.clone(), content, TDEFLFlush::Finish)
 }
 
 fn run(compressor: &mut CompressorOxide, mut input: &[u8], flush: TDEFLFlush) -> Vec<u8> {

@@ -361,7 +361,13 @@ impl Reading {
             (material("sleeve_material"), material("block_material"));
         let mut entries_object = self.object(&mut body, "entries");
         let entries = self.entries(&mut entries_object);
+        let name = if body.contains_key("name") {
+            self.text(&mut body, "name", NAME_MOST)
+        } else {
+            String::new()
+        };
         ColdDropPaper {
+            name,
             sheet: DropSheet {
                 entries,
                 units,

@@ -1,14 +1,16 @@
-//! The row of a job in a list: what is shown and searched before the job is
+//! The row of a job, or of a cold drop that is kept, in a list: what is shown and searched before it is
 //! opened. It is stored beside the job, made from it and never read instead of
 //! it: a row that another version of the program made is made anew.
 
+use super::merge::conflicts;
 use super::pack::{put_number, take_number};
-use super::{Body, Document};
-use crate::job::Millis;
+use super::{Body, ColdDropPaper, Document};
 use crate::job::assess::assess;
 use crate::job::look_back::to_open;
 use crate::job::step::{STEPS, StepId};
 use crate::job::verdict::{CylinderReport, State, StepReport};
+use crate::job::{Field, Millis, Place};
+use crate::quantity::format::typed;
 
 /// Key of the envelope that says when a job was put into the bin.
 pub const BINNED: &str = "binned";
@@ -25,9 +27,9 @@ pub struct Row {
     pub app: String,
     /// Name of the job.
     pub name: String,
-    /// Whose block.
+    /// Whose block; of a cold drop the fit as it was typed.
     pub customer: String,
-    /// Name of the engine.
+    /// Name of the engine; of a cold drop the sleeve's diameter as it was typed.
     pub engine: String,
     /// When the job was last changed.
     pub changed: Millis,
@@ -44,11 +46,15 @@ pub struct Row {
 }
 
 impl Row {
-    /// The row of a document; `None` for what is no job.
+    /// The row of a document; `None` for what stands in no list.
     #[must_use]
     pub fn of(document: &Document) -> Option<Self> {
-        let Body::Job(job) = &document.body else {
-            return None;
+        let job = match &document.body {
+            Body::Job(job) => job,
+            Body::Drop(drop) if document.id.is_some() => {
+                return Some(Self::of_drop(drop, document));
+            }
+            Body::Shop(_) | Body::Drop(_) => return None,
         };
         let reports = assess(job);
         Some(Self {
@@ -63,6 +69,25 @@ impl Row {
             next: next_of(&reports),
             cylinders: reports.into_iter().map(|r| r.state).collect(),
         })
+    }
+
+    fn of_drop(drop: &ColdDropPaper, document: &Document) -> Self {
+        let typed = |field| {
+            let entry = drop.sheet.entries.get(Place::of_engine(field));
+            entry.map_or(String::new(), |e| typed(&e.text, e.unit))
+        };
+        Self {
+            app: env!("CARGO_PKG_VERSION").to_owned(),
+            name: drop.name.clone(),
+            customer: typed(Field::DropFit),
+            engine: typed(Field::DropOd),
+            changed: document.changed,
+            binned: document.binned,
+            sheet: false,
+            disputed: conflicts(drop).len() as u64,
+            cylinders: Vec::new(),
+            next: None,
+        }
     }
 
     /// What of it can be shown where the job itself is not at hand: a row that

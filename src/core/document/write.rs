@@ -21,7 +21,7 @@ pub fn write(document: &Document) -> String {
     let mut envelope = Map::new();
     let mut set = |key: &str, value: Value| envelope.insert(key.to_owned(), value);
     set("kind", document.body.kind().into());
-    set("version", version(&document.body, is_signed).into());
+    set("version", version(document, is_signed).into());
     set("app", document.app.clone().into());
     set("created", document.created.into());
     set("changed", document.changed.into());
@@ -44,11 +44,13 @@ fn body_of<P: Paper>(paper: &P, document: &Document) -> (Value, bool) {
 }
 
 /// The version of a document: programs of version 1 know no writers and no
-/// cold drop; everything else they read.
-fn version(body: &Body, is_signed: bool) -> u64 {
-    match body {
+/// cold drop, those of version 2 take every cold drop for the one in use;
+/// everything else they read.
+fn version(document: &Document, is_signed: bool) -> u64 {
+    match &document.body {
         Body::Job(_) | Body::Shop(_) if !is_signed => 1,
-        Body::Job(_) | Body::Shop(_) | Body::Drop(_) => VERSION,
+        Body::Drop(_) if document.id.is_some() => VERSION,
+        Body::Job(_) | Body::Shop(_) | Body::Drop(_) => 2,
     }
 }
 
@@ -214,6 +216,9 @@ pub(super) fn drop_value(paper: &ColdDropPaper) -> Value {
     set("sleeve_material", sheet.sleeve_material.id().into());
     set("block_material", sheet.block_material.id().into());
     set("entries", entries_value(&sheet.entries));
+    if !paper.name.is_empty() {
+        set("name", paper.name.clone().into());
+    }
     merge(&mut body, &paper.unknown);
     Value::Object(body)
 }

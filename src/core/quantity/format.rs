@@ -36,6 +36,25 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
+/// A text as it was typed, with its unit where it names none itself.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::typed;
+/// use coldseat_core::quantity::parse::Unit;
+/// assert_eq!(typed("4.2", Unit::Inch), "4.2 in");
+/// assert_eq!(typed("106 mm", Unit::Inch), "106 mm");
+/// ```
+#[must_use]
+pub fn typed(text: &str, unit: Unit) -> String {
+    let symbol = unit.symbol();
+    if symbol.is_empty() || text.chars().any(char::is_alphabetic) {
+        text.to_owned()
+    } else {
+        format!("{text} {symbol}")
+    }
+}
+
 /// Decimals with which a unit is shown.
 #[must_use]
 pub const fn decimals(unit: Unit) -> usize {

@@ -1,8 +1,8 @@
 //! Keeps documents: at once in the quick store, then in the durable one, and says
 //! of each how far it has come. Knows no kind of document and has none open.
 //!
-//! At the start both stores are compared. What only one has goes to the other;
-//! where both have a document and it is not the same, both copies are joined. The
+//! At the start, and whenever the person comes back, both stores are compared.
+//! What only one has goes to the other; where both have a document and it is not the same, both copies are joined. The
 //! durable store compares before it writes: what another tab wrote there is never
 //! written over, it comes back and is joined.
 
@@ -12,8 +12,11 @@ use super::{Answer, Ask, Head, Named, Shelf, StoreFault, Write, mark};
 use crate::document::slot::peek_slot;
 use litemap::LiteMap;
 use std::collections::VecDeque;
+use written::come_to;
 
 mod again;
+mod refill;
+mod written;
 
 /// Documents written at a time, where many are to go.
 const BATCH: usize = 50;
@@ -37,7 +40,14 @@ enum Fetch {
     Open,
     /// To see whether it is still there.
     Verify,
+    /// The quick store has lost it.
+    Refill,
 }
+
+/// A name, and the latest sequence number that is to go.
+type UpTo = (String, u64);
+/// What waits to be written, under its name.
+type Waited = (String, Pending);
 
 /// What is under way.
 #[derive(Clone, Debug)]
@@ -45,7 +55,8 @@ enum Flight {
     Heads,
     Get(String, Fetch),
     Put(LiteMap<String, Pending>),
-    Remove(Vec<String>),
+    /// What is to go; and what waited to be written of it, should the store refuse.
+    Remove(Vec<UpTo>, Vec<Waited>),
 }
 
 /// A keeper.
@@ -60,6 +71,11 @@ pub struct Keeper {
     /// What one of the stores refused.
     pub(super) owed: LiteMap<String, Pending>,
     carried: VecDeque<String>,
+    /// What the quick store has lost.
+    refills: VecDeque<String>,
+    /// Marks of what it was given back, until the durable store is seen to have it
+    /// still.
+    refilled: LiteMap<String, u32>,
     /// Marks of what the durable store has and is part of what is written next.
     known: LiteMap<String, u32>,
     heads: LiteMap<String, Head>,
@@ -85,6 +101,8 @@ impl Keeper {
             pending: LiteMap::new_vec(),
             owed: LiteMap::new_vec(),
             carried: VecDeque::new(),
+            refills: VecDeque::new(),
+            refilled: LiteMap::new_vec(),
             known: LiteMap::new_vec(),
             heads: LiteMap::new_vec(),
             states: LiteMap::new_vec(),
@@ -110,6 +128,13 @@ impl Keeper {
         self.states.insert(name.to_owned(), state);
     }
 
+    /// Nobody shows a document any more that was found to be gone; or it is back.
+    pub fn forget_gone(&mut self, name: &str) {
+        if self.state(name) == Keeping::Gone {
+            self.states.remove(name);
+        }
+    }
+
     /// Whether the durable store was looked into.
     #[must_use]
     pub const fn has_looked(&self) -> bool {
@@ -120,7 +145,8 @@ impl Keeper {
     #[must_use]
     pub fn is_quiet(&self) -> bool {
         self.flight.is_none() && !self.is_to_look && self.pending.is_empty() && {
-            self.fetches.is_empty() && self.removals.is_empty() && self.carried.is_empty()
+            let is_nothing_to_get = self.fetches.is_empty() && self.refills.is_empty();
+            is_nothing_to_get && self.removals.is_empty() && self.carried.is_empty()
         }
     }
 
@@ -258,11 +284,17 @@ impl Keeper {
             return Some(Ask::Heads);
         }
         if let Some(names) = self.removals.pop_front() {
+            let up_to = |name: String| {
+                let sequence = self.latest(shelf, &name);
+                (name, sequence)
+            };
+            let all = names.iter().cloned().map(up_to).collect();
+            let mut waited = Vec::new();
             for name in &names {
-                self.pending.remove(name);
-                self.owed.remove(name);
+                let (owed, pending) = (self.owed.remove(name), self.pending.remove(name));
+                waited.extend(pending.or(owed).map(|one| (name.clone(), one)));
             }
-            self.flight = Some(Flight::Remove(names.clone()));
+            self.flight = Some(Flight::Remove(all, waited));
             return Some(Ask::Remove(names));
         }
         if !self.pending.is_empty() {
@@ -289,7 +321,12 @@ impl Keeper {
                 writes.insert(name, pending);
             }
         }
-        (!writes.is_empty()).then(|| self.put(writes))
+        if !writes.is_empty() {
+            return Some(self.put(writes));
+        }
+        let name = self.refills.pop_front()?;
+        self.flight = Some(Flight::Get(name.clone(), Fetch::Refill));
+        Some(Ask::Get(name))
     }
 
     fn put(&mut self, writes: LiteMap<String, Pending>) -> Ask {
@@ -309,8 +346,8 @@ impl Keeper {
             (Some(Flight::Heads), Answer::Heads(heads)) => self.looked(shelf, heads),
             (Some(Flight::Get(name, why)), Answer::Got(got)) => self.got(shelf, name, why, got),
             (Some(Flight::Put(writes)), Answer::Put(put)) => self.written(shelf, writes, put),
-            (Some(Flight::Remove(names)), Answer::Removed(removed)) => {
-                self.removed(shelf, names, removed)
+            (Some(Flight::Remove(names, waited)), Answer::Removed(removed)) => {
+                self.removed(shelf, (names, waited), removed)
             }
             (flight, _) => {
                 self.flight = flight;
@@ -325,6 +362,7 @@ impl Keeper {
             return vec![Event::Listed];
         };
         self.heads = LiteMap::new_vec();
+        self.refills.clear();
         for head in heads {
             let name = head.name.clone();
             match slots::newest_content(shelf, &name) {
@@ -335,11 +373,16 @@ impl Keeper {
                         self.know(&name, &content);
                     }
                 }
-                None if name != SHOP && name != DROP => {}
+                None if name != SHOP && name != DROP => {
+                    if self.held(&name).next().is_none() {
+                        self.refills.push_back(name.clone());
+                    }
+                }
                 _ => self.fetches.push_back((name.clone(), Fetch::Compare)),
             }
             self.heads.insert(name, head);
         }
+        self.confirm_refilled(shelf);
         self.carried = slots::names(shelf)
             .into_iter()
             .filter(|name| !self.heads.contains_key(name) && !self.pending.contains_key(name))
@@ -373,102 +416,12 @@ impl Keeper {
                 self.set_state(&name, Keeping::Gone);
                 vec![Event::Gone(name), Event::Listed]
             }
+            (Fetch::Refill, got) => {
+                self.refill(shelf, name, got);
+                Vec::new()
+            }
             (Fetch::Compare, Ok(None)) => Vec::new(),
             (Fetch::Compare | Fetch::Verify, Err(_)) => Vec::new(),
         }
-    }
-
-    fn written(
-        &mut self,
-        shelf: &dyn Shelf,
-        writes: LiteMap<String, Pending>,
-        put: Result<Vec<Named>, StoreFault>,
-    ) -> Vec<Event> {
-        let (strangers, result) = match put {
-            Ok(strangers) => (strangers, Ok(())),
-            Err(fault) => (Vec::new(), Err(fault)),
-        };
-        // What was only carried is listed already.
-        let is_listed = writes.values().all(|pending| pending.is_carried);
-        for (name, pending) in writes {
-            if strangers.iter().any(|(other, _)| *other == name) {
-                // Kept until it is joined: it may be in no store.
-                self.owed.insert(name, pending);
-            } else {
-                self.settle(shelf, name, pending, result);
-            }
-        }
-        let mut events = Vec::new();
-        if !is_listed || !strangers.is_empty() {
-            events.push(Event::Listed);
-        }
-        let other = |(name, content)| Event::Other(name, content, Found::Writing);
-        events.extend(strangers.into_iter().map(other));
-        events
-    }
-
-    /// What a write has come to.
-    fn settle(
-        &mut self,
-        shelf: &dyn Shelf,
-        name: String,
-        pending: Pending,
-        durable: Result<(), StoreFault>,
-    ) {
-        let is_last = !self.pending.contains_key(&name);
-        if durable.is_ok() {
-            self.know(&name, &pending.content);
-            let head = Head {
-                name: name.clone(),
-                sequence: pending.sequence,
-                mark: mark(&pending.content),
-                row: peek_slot(&pending.content).map_or(Vec::new(), |peek| peek.row),
-            };
-            self.heads.insert(name.clone(), head);
-            match pending.local {
-                Ok(()) => slots::settle(shelf, &name),
-                // It lies where there is room; older ones have done their duty.
-                Err(_) => slots::leave_below(shelf, &name, pending.sequence),
-            }
-        }
-        if is_last && !pending.is_carried {
-            self.set_state(&name, come_to(pending.local, durable));
-        }
-        let is_owed = durable.is_err() || pending.local.is_err();
-        if is_last && is_owed && !pending.is_carried {
-            self.owed.insert(name, pending);
-        }
-    }
-
-    fn removed(
-        &mut self,
-        shelf: &dyn Shelf,
-        names: Vec<String>,
-        removed: Result<(), StoreFault>,
-    ) -> Vec<Event> {
-        let has_none = removed == Err(StoreFault::Blocked) && self.heads.is_empty();
-        let is_gone = removed.is_ok() || has_none;
-        if is_gone {
-            for name in &names {
-                slots::leave(shelf, name);
-                for map in [&mut self.pending, &mut self.owed] {
-                    map.remove(name);
-                }
-                self.known.remove(name);
-                self.heads.remove(name);
-                self.states.remove(name);
-            }
-        }
-        vec![Event::Destroyed(names, is_gone), Event::Listed]
-    }
-}
-
-/// What a write has come to.
-const fn come_to(local: Result<(), StoreFault>, durable: Result<(), StoreFault>) -> Keeping {
-    match (local, durable) {
-        (Ok(()), Ok(())) => Keeping::Both,
-        (Err(fault), Ok(())) => Keeping::Only(Store::Durable, fault),
-        (Ok(()), Err(fault)) => Keeping::Only(Store::Quick, fault),
-        (Err(fault), Err(_)) => Keeping::Held(fault),
     }
 }

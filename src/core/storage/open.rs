@@ -1,6 +1,6 @@
 //! A document that is open, and how it comes out of a slot.
 
-use super::slots::JOBS;
+use super::slots::id_in;
 use crate::document::paper::Paper;
 use crate::document::row::Row;
 use crate::document::slot::{Slot, read_slot};
@@ -81,7 +81,7 @@ impl<P: Paper> Open<P> {
     pub fn document(&self, name: &str) -> Document {
         let mut document = Document::new(self.job.clone().into_body(), self.created);
         document.changed = self.changed;
-        document.id = name.starts_with(JOBS).then(|| self.id.clone());
+        document.id = id_in(name).is_some().then(|| self.id.clone());
         document.binned = self.binned;
         document.unknown = self.unknown.clone();
         document

@@ -12,15 +12,11 @@ impl Keeper {
     /// and writes what comes of it where it is not yet. Says whether it had more
     /// than was here.
     pub fn reconcile(&mut self, shelf: &dyn Shelf, name: &str, other: &str) -> bool {
-        let theirs = read_slot(other).and_then(|slot| {
-            let sequence = slot.sequence;
-            Some((readable(&slot.text)?, sequence))
-        });
+        let theirs = readable_content(other);
         let copies = self.copies(shelf, name);
-        let ours = copies.iter().filter_map(|content| {
-            let slot = read_slot(content)?;
-            Some((readable(&slot.text)?, slot.sequence))
-        });
+        let ours = copies
+            .iter()
+            .filter_map(|content| readable_content(content));
         let ours = ours.reduce(|(a, of_a), (b, of_b)| (merge(&a, &b).unwrap_or(a), of_a.max(of_b)));
         match (ours, theirs) {
             (None, _) => {
@@ -63,10 +59,13 @@ impl Keeper {
     }
 }
 
-/// A document that may be changed.
-pub(super) fn readable(text: &str) -> Option<Document> {
-    match restore(text) {
-        Restored::Valid(document) | Restored::Repaired(document, _) => Some(document),
+/// The document of a slot where it may be changed, and the slot's sequence number.
+pub(super) fn readable_content(content: &str) -> Option<(Document, u64)> {
+    let slot = read_slot(content)?;
+    match restore(&slot.text) {
+        Restored::Valid(document) | Restored::Repaired(document, _) => {
+            Some((document, slot.sequence))
+        }
         Restored::Newer { .. } | Restored::Unreadable(_) => None,
     }
 }

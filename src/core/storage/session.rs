@@ -1,4 +1,4 @@
-//! A tab: the open job, the shop's settings and the cold drop, who writes, and
+//! A tab: the open job, the shop's settings and the cold drops, who writes, and
 //! what is told of how far it all has come.
 //!
 //! Whoever runs it calls what the person did, then carries the asks out
@@ -6,8 +6,9 @@
 
 use super::keeper::{Keeper, Keeping};
 use super::open::{Open, row_of};
+use super::reconcile::{is_newer, readable_content};
 use super::sheet::{Met, Sheet};
-use super::slots::{self, DROP, JOBS, SHOP};
+use super::slots::{self, DROP, DROPS, JOBS, SHOP, id_in};
 pub use super::told::{Told, Which};
 use super::{Ask, Shelf};
 use crate::document::edit::{History, Stay};
@@ -26,7 +27,10 @@ pub struct Session {
     job: Option<Sheet<Job>>,
     shop: Sheet<Shop>,
     cold_drop: Sheet<ColdDropPaper>,
-    /// The job that is to be opened when it comes, with its history.
+    /// The cold drop that is open and kept under a name; where there is none, the
+    /// one in use is at hand.
+    kept_drop: Option<Sheet<ColdDropPaper>>,
+    /// What is to be opened when it comes, by its name, with its history.
     wanted: Option<(String, String)>,
 }
 
@@ -39,15 +43,21 @@ macro_rules! on {
                 let $sheet = &mut $session.shop;
                 $does
             }),
-            Which::Drop => Some({
-                let $sheet = &mut $session.cold_drop;
-                $does
-            }),
+            // One of a kind: what is done is compiled once for both.
+            Which::Drop | Which::KeptDrop => {
+                let open = if matches!($which, Which::Drop) {
+                    Some(&mut $session.cold_drop)
+                } else {
+                    $session.kept_drop.as_mut()
+                };
+                open.map(|$sheet| $does)
+            }
         }
     };
 }
 
 mod answers;
+mod drops;
 
 impl Session {
     /// A tab that starts: reads the settings and the cold drop out of the quick
@@ -67,6 +77,7 @@ impl Session {
             keeper,
             pen: Pen::new(writer),
             job: None,
+            kept_drop: None,
             wanted: None,
         }
     }
@@ -83,7 +94,7 @@ impl Session {
         &self.shop.open
     }
 
-    /// The cold drop without a job.
+    /// The cold drop in use, which has no name.
     #[must_use]
     pub const fn cold_drop(&self) -> &Open<ColdDropPaper> {
         &self.cold_drop.open
@@ -109,6 +120,10 @@ impl Session {
             Which::Job => self.job.as_ref().map_or((false, false), |s| of(&s.history)),
             Which::Shop => of(&self.shop.history),
             Which::Drop => of(&self.cold_drop.history),
+            Which::KeptDrop => {
+                let kept = self.kept_drop.as_ref();
+                kept.map_or((false, false), |s| of(&s.history))
+            }
         }
     }
 
@@ -131,9 +146,13 @@ impl Session {
         if let Some(open) = self.job().filter(|open| open.id == id) {
             return Some(open.clone());
         }
-        let name = format!("{JOBS}{id}");
-        let copies = self.keeper.copies(shelf, &name);
-        Sheet::of_copies(&name, id, &copies, "").map(|sheet| sheet.open)
+        self.stored(shelf, &format!("{JOBS}{id}"), id)
+    }
+
+    /// A document out of what is under way or in the quick store.
+    fn stored<P: Paper>(&self, shelf: &dyn Shelf, name: &str, id: &str) -> Option<Open<P>> {
+        let copies = self.keeper.copies(shelf, name);
+        Sheet::of_copies(name, id, &copies, "").map(|sheet| sheet.open)
     }
 
     /// Opens a job that is at hand; where only the durable store has it, it is
@@ -141,12 +160,16 @@ impl Session {
     /// open or may be.
     pub fn open_job(&mut self, shelf: &dyn Shelf, id: &str, history: &str) -> bool {
         let name = format!("{JOBS}{id}");
+        self.leaves(Which::Job);
+        self.keeper.forget_gone(&name);
         let copies = self.keeper.copies(shelf, &name);
         self.job = Sheet::of_copies(&name, id, &copies, history);
         self.wanted = None;
-        if self.job.is_some() {
-            return true;
-        }
+        self.job.is_some() || self.fetch(name, history)
+    }
+
+    /// Asks the durable store for what is to be opened; says whether it may have it.
+    fn fetch(&mut self, name: String, history: &str) -> bool {
         let is_far = !self.keeper.has_looked() || self.keeper.heads().any(|h| h.name == name);
         if is_far {
             self.keeper.fetch(&name);
@@ -155,20 +178,27 @@ impl Session {
         is_far
     }
 
-    /// Puts a job onto the desk that was fetched.
-    fn opened(&mut self, name: &str, content: &str) -> bool {
-        let Some(id) = name.strip_prefix(JOBS) else {
-            return false;
-        };
+    /// Puts a document onto the desk that was fetched, with what has come to hand
+    /// meanwhile.
+    fn opened(&mut self, shelf: &dyn Shelf, (name, content): (&str, &str), told: &mut Told) {
         let Some((_, past)) = self.wanted.take_if(|(wanted, _)| *wanted == name) else {
-            return false;
+            return;
         };
-        let Some(sheet) = Sheet::of_copies(name, id, &[content.to_owned()], &past) else {
-            return false;
-        };
-        self.keeper.know(name, content);
-        self.job = Some(sheet);
-        true
+        let mut copies = vec![content.to_owned()];
+        copies.extend(self.keeper.copies(shelf, name));
+        let mut is_open = false;
+        if let Some(id) = name.strip_prefix(JOBS) {
+            self.job = Sheet::of_copies(name, id, &copies, &past);
+            is_open = self.job.is_some();
+            told.job |= is_open;
+        } else if let Some(id) = name.strip_prefix(DROPS) {
+            self.kept_drop = Sheet::of_copies(name, id, &copies, &past);
+            is_open = self.kept_drop.is_some();
+            told.cold_drop |= is_open;
+        }
+        if is_open {
+            self.keeper.know(name, content);
+        }
     }
 
     /// Begins a job and keeps it.
@@ -176,13 +206,21 @@ impl Session {
         let name = format!("{JOBS}{id}");
         let mut sheet = Sheet::fresh(name, Open::begun(id, job, at));
         sheet.save(shelf, &mut self.keeper);
+        self.leaves(Which::Job);
         self.job = Some(sheet);
         self.wanted = None;
+    }
+
+    /// What is open gives way: that it was deleted is no matter any more.
+    fn leaves(&mut self, which: Which) {
+        let name = on!(self, which, |sheet| sheet.name.clone());
+        self.keeper.forget_gone(&name.unwrap_or_default());
     }
 
     /// Closes the open job; what waits is written.
     pub fn close_job(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
         let told = self.flush(shelf, at);
+        self.leaves(Which::Job);
         self.job = None;
         self.wanted = None;
         told
@@ -221,21 +259,10 @@ impl Session {
         Self::edit(own, Some(&mut self.shop), change, (stay, at))
     }
 
-    /// Changes the cold drop.
-    pub fn edit_drop(
-        &mut self,
-        change: impl FnOnce(&mut ColdDropPaper),
-        stay: Stay,
-        at: Millis,
-    ) -> bool {
-        let own = (&mut self.keeper, &mut self.pen);
-        Self::edit(own, Some(&mut self.cold_drop), change, (stay, at))
-    }
-
     /// Notes and writes what waits.
     pub fn flush(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = Told::default();
-        for which in [Which::Job, Which::Shop, Which::Drop] {
+        for which in Which::ALL {
             let _ = on!(self, which, |sheet| if sheet.is_to_save() {
                 sheet.note(&mut self.pen, at);
                 sheet.save(shelf, &mut self.keeper);
@@ -247,7 +274,7 @@ impl Session {
 
     /// Tells which documents show something else.
     fn tell(&mut self, told: &mut Told) {
-        for which in [Which::Job, Which::Shop, Which::Drop] {
+        for which in Which::ALL {
             if on!(self, which, |sheet| sheet.shows()) == Some(true) {
                 told.of(which);
             }
@@ -296,33 +323,30 @@ impl Session {
         told
     }
 
-    /// Puts the open job into the bin, or takes it out.
-    pub fn bin(&mut self, into: bool, shelf: &dyn Shelf, at: Millis) -> Told {
+    /// Puts what is open into the bin, or takes it out.
+    pub fn bin(&mut self, which: Which, into: bool, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = self.flush(shelf, at);
-        let may =
-            |sheet: &&mut Sheet<Job>| !sheet.open.read_only && sheet.open.binned.is_some() != into;
-        if let Some(sheet) = self.job.as_mut().filter(may) {
-            sheet.bin(into, &mut self.pen, at);
-            sheet.save(shelf, &mut self.keeper);
-        }
+        let _ = on!(self, which, |sheet| {
+            if !sheet.open.read_only && sheet.open.binned.is_some() != into {
+                sheet.bin(into, &mut self.pen, at);
+                sheet.save(shelf, &mut self.keeper);
+            }
+        });
         self.tell(&mut told);
         told
     }
 
-    /// Keeps the open job anew that another tab took out of both stores.
-    pub fn keep_anew(&mut self, shelf: &dyn Shelf, at: Millis) -> Told {
+    /// Keeps anew what is open and another tab took out of both stores.
+    pub fn keep_anew(&mut self, which: Which, shelf: &dyn Shelf, at: Millis) -> Told {
         let mut told = self.flush(shelf, at);
-        if let Some(sheet) = self.job.as_mut() {
-            sheet.save(shelf, &mut self.keeper);
-            told.listed = true;
-        }
+        let _ = on!(self, which, |sheet| sheet.save(shelf, &mut self.keeper));
+        told.listed = true;
         self.tell(&mut told);
         told
     }
 
-    /// Takes jobs out of both stores, for good.
-    pub fn destroy(&mut self, ids: &[String]) {
-        let names = ids.iter().map(|id| format!("{JOBS}{id}")).collect();
+    /// Takes documents out of both stores, for good.
+    pub fn destroy(&mut self, names: Vec<String>) {
         self.keeper.destroy(names);
     }
 
@@ -334,10 +358,11 @@ impl Session {
         let (name, which) = match &document.body {
             Body::Job(_) => (format!("{JOBS}{id}"), Which::Job),
             Body::Shop(_) => (SHOP.to_owned(), Which::Shop),
-            Body::Drop(_) => (DROP.to_owned(), Which::Drop),
+            Body::Drop(_) if document.id.is_none() => (DROP.to_owned(), Which::Drop),
+            Body::Drop(_) => (format!("{DROPS}{id}"), Which::KeptDrop),
         };
         let mut document = document.clone();
-        document.id = (which == Which::Job).then(|| id.to_owned());
+        document.id = id_in(&name).map(str::to_owned);
         let slot = slots::Slot {
             sequence: 0,
             row: Vec::new(),
@@ -361,10 +386,14 @@ impl Session {
                 told.others = true;
                 let mut joined = document;
                 let mut above = 0;
-                for content in self.keeper.copies(shelf, &name) {
-                    if let Some(open) = Open::<Job>::of_content(id, &content) {
-                        above = above.max(open.sequence);
-                        joined = merge(&open.document(&name), &joined).unwrap_or(joined);
+                let copies = self.keeper.copies(shelf, &name);
+                if copies.iter().any(|content| is_newer(content)) {
+                    return told;
+                }
+                for content in copies {
+                    if let Some((here, sequence)) = readable_content(&content) {
+                        above = above.max(sequence);
+                        joined = merge(&here, &joined).unwrap_or(joined);
                     }
                 }
                 let row = row_of(&joined);
@@ -391,7 +420,7 @@ impl Session {
                 Some(name) => Some(name.to_owned()),
             },
         };
-        for which in [Which::Job, Which::Shop, Which::Drop] {
+        for which in Which::ALL {
             let _ = on!(self, which, |sheet| {
                 if name.as_ref().is_some_and(|name| *name != sheet.name) {
                     // Another document.
@@ -399,9 +428,12 @@ impl Session {
                     if sheet.was_kept() {
                         self.keeper.verify(&sheet.name);
                     }
-                } else if sheet.take_in_newer(shelf) == Met::Joined(false) {
+                } else if matches!(sheet.take_in_newer(shelf), Met::Joined(false) | Met::Less) {
                     // What is here is not there.
                     sheet.save(shelf, &mut self.keeper);
+                } else if self.keeper.state(&sheet.name) == Keeping::Gone {
+                    // Deleted, and kept anew by another tab.
+                    self.keeper.verify(&sheet.name);
                 }
             });
         }

@@ -37,8 +37,10 @@ pub(super) struct Sheet<P: Paper> {
 pub(super) enum Met {
     /// It cannot be read.
     Unreadable,
-    /// All of it was here.
+    /// It is what is here.
     Same,
+    /// All of it was here, and more than it has.
+    Less,
     /// It has come in; `true` where it had all that is here.
     Joined(bool),
 }
@@ -124,7 +126,11 @@ impl<P: Paper> Sheet<P> {
         };
         self.open.sequence = self.open.sequence.max(other.sequence);
         if joined == mine {
-            return Met::Same;
+            return if joined == theirs {
+                Met::Same
+            } else {
+                Met::Less
+            };
         }
         self.open.job = job;
         self.open.created = joined.created;
@@ -247,7 +253,7 @@ impl<P: Paper> Sheet<P> {
                 keeper.know(&self.name, content);
                 self.save(shelf, keeper);
             }
-            Met::Same | Met::Joined(_) => {
+            Met::Same | Met::Less | Met::Joined(_) => {
                 keeper.know(&self.name, content);
                 let is_theirs = met == Met::Joined(true) && !self.is_to_save();
                 let lies_quick = is_theirs

@@ -15,8 +15,10 @@ use crate::numerics::order::each_once;
 pub const JOBS: &str = "coldseat/job/";
 /// Name of the shop's settings.
 pub const SHOP: &str = "coldseat/shop";
-/// Name of the cold drop without a job.
+/// Name of the cold drop in use.
 pub const DROP: &str = "coldseat/drop";
+/// Prefix of the names of cold drops that are kept.
+pub const DROPS: &str = "coldseat/drops/";
 /// Prefix of what could not be read.
 pub const KEPT: &str = "coldseat/kept/";
 
@@ -219,14 +221,17 @@ pub fn keep(shelf: &dyn Shelf, content: &str) -> Result<(), StoreFault> {
 #[must_use]
 pub fn name_of(key: &str) -> Option<&str> {
     let name = SLOTS.iter().find_map(|suffix| key.strip_suffix(suffix))?;
-    let is_job = name.strip_prefix(JOBS).is_some_and(is_id);
-    (is_job || name == SHOP || name == DROP).then_some(name)
+    let is_one = name == SHOP || name == DROP;
+    (is_one || id_in(name).is_some()).then_some(name)
 }
 
-/// The job whose slot is under a key.
+/// The key of a document in its name, where there are many of its kind.
 #[must_use]
-pub fn id_of(key: &str) -> Option<String> {
-    name_of(key)?.strip_prefix(JOBS).map(str::to_owned)
+pub fn id_in(name: &str) -> Option<&str> {
+    let mut kinds = [JOBS, DROPS].into_iter();
+    kinds
+        .find_map(|kind| name.strip_prefix(kind))
+        .filter(|id| is_id(id))
 }
 
 /// Names of all documents, found by looking at every key.
@@ -235,12 +240,6 @@ pub fn names(shelf: &dyn Shelf) -> Vec<String> {
     let keys = shelf.keys();
     let names = keys.iter().filter_map(|key| name_of(key));
     each_once(names.map(str::to_owned).collect())
-}
-
-/// Names of all jobs, found by looking at every key.
-#[must_use]
-pub fn job_ids(shelf: &dyn Shelf) -> Vec<String> {
-    each_once(shelf.keys().iter().filter_map(|key| id_of(key)).collect())
 }
 
 /// What was kept because it could not be read.
@@ -303,7 +302,8 @@ mod tests {
             assert_eq!(load(&shelf, NAME).unwrap().whole[0].text, text);
         }
         assert_eq!(shelf.keys().len(), 2);
-        assert_eq!(job_ids(&shelf), ["a1"]);
+        assert_eq!(names(&shelf), [NAME]);
+        assert_eq!(id_in(NAME), Some("a1"));
     }
 
     #[test]

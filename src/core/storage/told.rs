@@ -7,8 +7,15 @@ pub enum Which {
     Job,
     /// The shop's settings.
     Shop,
-    /// The cold drop without a job.
+    /// The cold drop in use, which has no name.
     Drop,
+    /// The cold drop that is open and kept under a name.
+    KeptDrop,
+}
+
+impl Which {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Job, Self::Shop, Self::Drop, Self::KeptDrop];
 }
 
 /// What is to be shown anew.
@@ -18,15 +25,15 @@ pub struct Told {
     pub job: bool,
     /// The settings show something else.
     pub shop: bool,
-    /// The cold drop shows something else.
+    /// The cold drop at hand shows something else, or another is.
     pub cold_drop: bool,
     /// The list of what lies where.
     pub listed: bool,
     /// Documents that are not open have changed.
     pub others: bool,
-    /// A job that was to be fetched was looked for.
+    /// A document that was to be fetched was looked for, under this name.
     pub fetched: Option<String>,
-    /// Jobs of which another copy had more than the quick store, at the start.
+    /// Names of jobs and kept cold drops of which another copy had more than the quick store, at the start.
     pub brought_back: Vec<String>,
     /// These were not taken out for good: the durable store refused.
     pub not_destroyed: bool,
@@ -37,7 +44,7 @@ impl Told {
         match which {
             Which::Job => self.job = true,
             Which::Shop => self.shop = true,
-            Which::Drop => self.cold_drop = true,
+            Which::Drop | Which::KeptDrop => self.cold_drop = true,
         }
     }
 }

@@ -2,6 +2,7 @@
 //! both are shown until one is chosen.
 
 use crate::browser;
+use crate::library::OpenJob;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::route::Route;
@@ -11,19 +12,24 @@ use coldseat_core::ask::document::{Conflict, conflicts};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// The open job's, as a standing notice.
+/// The open job's, or the cold drop's, as a standing notice.
 pub fn conflict_notice(state: State) -> AnyView {
-    let all = Memo::new(move |_| {
-        let shown = matches!(state.route.get(), Route::Job { .. });
-        state.open.with(|open| match open {
-            Some(open) if shown => conflicts(&open.job),
-            _ => Vec::new(),
-        })
+    let all = Memo::new(move |_| match state.route.get() {
+        Route::Job { .. } => {
+            let of = |open: &OpenJob| conflicts(&open.job);
+            let all = state.open.with(|open| open.as_ref().map_or(Vec::new(), of));
+            (Target::Job, all)
+        }
+        Route::Drop(_) => {
+            let all = state.drop_open.with(|open| conflicts(&open.job));
+            (Target::Drop, all)
+        }
+        _ => (Target::Job, Vec::new()),
     });
     live(move || {
-        let all = all.get();
+        let (target, all) = all.get();
         (!all.is_empty()).then(|| {
-            let items: Vec<AnyView> = all.iter().map(|one| line(state, one)).collect();
+            let items: Vec<AnyView> = all.iter().map(|one| line(state, target, one)).collect();
             view! {
                 <section class="notice notice-bad" aria-labelledby="conflicts-heading">
                     <h2 id="conflicts-heading">{t::CONFLICTS}</h2>
@@ -36,8 +42,11 @@ pub fn conflict_notice(state: State) -> AnyView {
     })
 }
 
-fn line(state: State, conflict: &Conflict) -> AnyView {
-    let title = t::spot(&conflict.spot);
+fn line(state: State, target: Target, conflict: &Conflict) -> AnyView {
+    let title = match target {
+        Target::Drop => t::drop_spot(&conflict.spot),
+        Target::Job | Target::Shop => t::spot(&conflict.spot),
+    };
     let choices: Vec<AnyView> = conflict
         .values
         .iter()
@@ -53,7 +62,7 @@ fn line(state: State, conflict: &Conflict) -> AnyView {
                 <button
                     type="button"
                     aria-label=label
-                    on:click=move |_| state.choose(Target::Job, &path, which)
+                    on:click=move |_| state.choose(target, &path, which)
                 >
                     {words.clone()}
                 </button>

@@ -9,6 +9,7 @@ pub mod camera;
 pub mod choice;
 pub mod conflicts;
 pub mod drop_answer;
+pub mod drops;
 pub mod findings;
 pub mod fold;
 pub mod holes;

@@ -9,10 +9,18 @@ use crate::offline;
 use crate::parts::conflicts::conflict_notice;
 use crate::route::{Route, View};
 use crate::share::file::save_job;
-use crate::state::{State, Store};
+use crate::state::{State, Store, Target};
 use crate::texts as t;
+use coldseat_core::ask::document::Repair;
+use coldseat_core::storage::Open;
 use coldseat_markup::view;
 use leptos::prelude::*;
+
+/// Of an open document: whether it may only be read, what was repaired, whether it
+/// is in the bin.
+fn of<P>(open: &Open<P>) -> (bool, Vec<Repair>, bool) {
+    (open.read_only, open.repairs.clone(), open.binned.is_some())
+}
 
 /// All notices that hold now.
 #[component]
@@ -44,17 +52,24 @@ pub fn Notices() -> impl IntoView {
             }
             .into_any(),
         ),
-        Keeping::Gone if matches!(state.route.get(), Route::Job { .. }) => Some(
-            view! {
-                <div class="notice notice-bad" role="alert">
-                    <p>{t::GONE}</p>
-                    <button type="button" on:click=move |_| state.keep_anew()>
-                        {t::KEEP_ANEW}
-                    </button>
-                </div>
-            }
-            .into_any(),
-        ),
+        Keeping::Gone => {
+            let (target, words) = match state.route.get() {
+                Route::Job { .. } => (Target::Job, t::GONE),
+                Route::Drop(Some(_)) => (Target::Drop, t::DROP_GONE),
+                _ => return None,
+            };
+            Some(
+                view! {
+                    <div class="notice notice-bad" role="alert">
+                        <p>{words}</p>
+                        <button type="button" on:click=move |_| state.keep_anew(target)>
+                            {t::KEEP_ANEW}
+                        </button>
+                    </div>
+                }
+                .into_any(),
+            )
+        }
         _ => None,
     };
     let offline = move || {
@@ -76,25 +91,33 @@ pub fn Notices() -> impl IntoView {
         })
     };
     let job = move || {
-        let (read_only, repairs, binned) = state.open.with(|open| {
-            open.as_ref()
-                .map(|o| (o.read_only, o.repairs.clone(), o.binned.is_some()))
-                .unwrap_or_default()
-        });
-        if !matches!(state.route.get(), Route::Job { .. }) {
-            return None;
-        }
+        let (target, words, (read_only, repairs, binned)) = match state.route.get() {
+            Route::Job { .. } => (
+                Target::Job,
+                [t::READ_ONLY, t::IN_BIN, t::REPAIRED],
+                state
+                    .open
+                    .with(|open| open.as_ref().map(of).unwrap_or_default()),
+            ),
+            Route::Drop(_) => (
+                Target::Drop,
+                [t::DROP_READ_ONLY, t::DROP_IN_BIN, t::DROP_REPAIRED],
+                state.drop_open.with(of),
+            ),
+            _ => return None,
+        };
+        let [read_only_words, binned_words, repaired_words] = words;
         if read_only {
             return Some(
-                view! { <div class="notice notice-bad"><p>{t::READ_ONLY}</p></div> }.into_any(),
+                view! { <div class="notice notice-bad"><p>{read_only_words}</p></div> }.into_any(),
             );
         }
         if binned {
             return Some(
                 view! {
                     <div class="notice">
-                        <p>{t::IN_BIN}</p>
-                        <button type="button" on:click=move |_| state.bin(false)>
+                        <p>{binned_words}</p>
+                        <button type="button" on:click=move |_| state.bin(target, false)>
                             {t::OUT_OF_BIN}
                         </button>
                     </div>
@@ -109,7 +132,7 @@ pub fn Notices() -> impl IntoView {
                 .collect();
             view! {
                 <div class="notice notice-bad">
-                    <p>{t::REPAIRED}</p>
+                    <p>{repaired_words}</p>
                     <ul>{items}</ul>
                     <button
                         type="button"
@@ -119,6 +142,7 @@ pub fn Notices() -> impl IntoView {
                                     o.repairs.clear();
                                 }
                             });
+                            state.drop_open.update(|o| o.repairs.clear());
                         }
                     >
                         {t::UNDERSTOOD}

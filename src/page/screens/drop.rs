@@ -5,6 +5,7 @@ use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::choice::{Choice, materials};
 use crate::parts::drop_answer::{drop_head, drop_picture, ready};
+use crate::parts::drops::kept_drops;
 use crate::parts::findings::cautions;
 use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
@@ -50,6 +51,14 @@ pub fn DropScreen() -> impl IntoView {
         Signal::derive(move || state.drop_sheet.with(|d| d.sleeve_material.id().to_owned()));
     let block = Signal::derive(move || state.drop_sheet.with(|d| d.block_material.id().to_owned()));
     let shown_units = Signal::derive(move || units.get().id().to_owned());
+    let title = move || {
+        let name = state.drop_open.with(|open| open.job.name.clone());
+        if name.trim().is_empty() {
+            t::COLD_DROP.to_owned()
+        } else {
+            name
+        }
+    };
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
@@ -119,8 +128,9 @@ pub fn DropScreen() -> impl IntoView {
     view! {
         <div class="drop">
             <h1 id="screen-heading" tabindex="-1">
-                {t::COLD_DROP}
+                {live(title)}
             </h1>
+            {kept_drops(state)}
             <div class="step-body">
                 <div class="step-answer">
                     {live(move || drop_head(&answer.get(), &home.get(), units.get()))} {live(fault)}

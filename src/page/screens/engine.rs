@@ -210,7 +210,7 @@ fn acts(state: State, sheet: bool) -> AnyView {
         }
     };
     let bin = move |_| {
-        state.bin(true);
+        state.bin(Target::Job, true);
         browser::go("#/engines");
     };
     view! {

@@ -10,6 +10,7 @@ use crate::share::file::save_all;
 use crate::share::import::{Line, Outcome, Preview, look_into, take};
 use crate::state::State;
 use crate::texts as t;
+use coldseat_core::storage::slots::DROPS;
 use coldseat_markup::view;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -119,16 +120,17 @@ fn preview_list(state: State, preview: RwSignal<Option<Preview>>, lines: &[Line]
 }
 
 fn bin(state: State) -> Option<AnyView> {
-    let binned: Vec<Listed> = state.jobs.with(|jobs| {
-        jobs.iter()
-            .filter(|job| job.row.binned.is_some())
-            .cloned()
-            .collect()
-    });
+    let mut binned: Vec<Listed> = Vec::new();
+    for list in [state.jobs, state.drops] {
+        list.with(|list| {
+            let in_bin = list.iter().filter(|one| one.row.binned.is_some());
+            binned.extend(in_bin.cloned());
+        });
+    }
     if binned.is_empty() {
         return None;
     }
-    let ids: Vec<String> = binned.iter().map(|job| job.id.clone()).collect();
+    let names: Vec<String> = binned.iter().map(|one| one.name.clone()).collect();
     // Asked once more: it is the only thing here that cannot be taken back.
     let asked = RwSignal::new(false);
     let items: Vec<AnyView> = binned
@@ -136,12 +138,12 @@ fn bin(state: State) -> Option<AnyView> {
         .map(|job| binned_line(state, job))
         .collect();
     let empty = move || {
-        let ids = ids.clone();
+        let names = names.clone();
         if asked.get() {
             view! {
                 <p>{t::EMPTY_BIN_SURE}</p>
                 <p class="row">
-                    <button type="button" on:click=move |_| keeper::destroy(state, &ids)>
+                    <button type="button" on:click=move |_| keeper::destroy(state, names.clone())>
                         {t::EMPTY_BIN_YES}
                     </button>
                     <button type="button" on:click=move |_| asked.set(false)>
@@ -173,7 +175,13 @@ fn bin(state: State) -> Option<AnyView> {
 }
 
 fn binned_line(state: State, job: Listed) -> AnyView {
-    let name = format!("{} ({})", job.row.name, about(&job.row));
+    let about = if job.name.starts_with(DROPS) {
+        let of = t::drop_about(&job.row.engine, &job.row.customer);
+        format!("{} {of}", t::COLD_DROP)
+    } else {
+        about(&job.row)
+    };
+    let name = format!("{} ({})", job.row.name, about.trim());
     let label = format!("{}: {}", t::OUT_OF_BIN, job.row.name);
     view! {
         <li>
@@ -182,7 +190,7 @@ fn binned_line(state: State, job: Listed) -> AnyView {
                 type="button"
                 class="button-small"
                 aria-label=label
-                on:click=move |_| keeper::out_of_bin(state, job.id.clone())
+                on:click=move |_| keeper::out_of_bin(state, job.name.clone(), job.id.clone())
             >
                 {t::OUT_OF_BIN}
             </button>

@@ -72,7 +72,7 @@ pub fn RecordScreen(
             <button
                 type="button"
                 on:click=move |_| {
-                    state.bin(true);
+                    state.bin(Target::Job, true);
                     browser::go("#/");
                 }
             >

@@ -1,10 +1,10 @@
 //! What a link brought: shown before anything is stored.
 
 use crate::parts::answer::pairs;
-use crate::show;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
+use coldseat_core::ask::format::typed;
 use coldseat_core::ask::{Engine, Entries, Field, Owner};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -119,7 +119,7 @@ fn line(name: &str, value: &str) -> (String, String) {
 fn numbers(entries: &Entries, owner: Owner) -> AnyView {
     let mut lines: Vec<(Field, String)> = Vec::new();
     for (place, entry) in entries.iter().filter(|(place, _)| place.owner == owner) {
-        let typed = show::typed(&entry.text, entry.unit);
+        let typed = typed(&entry.text, entry.unit);
         match lines.last_mut().filter(|(field, _)| *field == place.field) {
             Some((_, text)) => {
                 text.push_str("; ");

@@ -4,7 +4,7 @@
 
 use crate::browser;
 use crate::keeper::{self, with};
-use crate::library::OpenJob;
+use crate::library::{OpenDrop, OpenJob};
 use crate::state::State;
 use crate::storage::local::Local;
 use crate::texts as t;
@@ -14,6 +14,7 @@ use coldseat_core::ask::document::{
 };
 use coldseat_core::storage::is_id;
 use coldseat_core::storage::slots::DROP;
+use coldseat_core::storage::slots::DROPS;
 use coldseat_core::storage::slots::JOBS;
 use coldseat_core::storage::slots::SHOP;
 use leptos::prelude::*;
@@ -108,12 +109,26 @@ async fn line(state: State, found: Found) -> Line {
                 Some(id) => keeper::stored(state, id).await,
                 None => None,
             };
-            let document = |here: OpenJob| (here.document(JOBS), here.read_only);
+            let document = |here: OpenJob| {
+                let name = format!("{JOBS}{}", here.id);
+                (here.document(&name), here.read_only)
+            };
             (job.name.clone(), here.map(document))
         }
         Body::Shop(_) => {
             let here = with(|s| (s.shop().document(SHOP), s.shop().read_only));
             (t::SETTINGS.to_owned(), Some(here))
+        }
+        Body::Drop(drop) if id.is_some() => {
+            let here = match &id {
+                Some(id) => keeper::stored_drop(state, id).await,
+                None => None,
+            };
+            let document = |here: OpenDrop| {
+                let name = format!("{DROPS}{}", here.id);
+                (here.document(&name), here.read_only)
+            };
+            (drop.name.clone(), here.map(document))
         }
         Body::Drop(_) => {
             let here = with(|s| (s.cold_drop().document(DROP), s.cold_drop().read_only));

@@ -102,8 +102,7 @@ pub fn spot(spot: &Spot) -> String {
 
 pub const FILES: &str = "Backup, files, bin";
 pub const BACKUP: &str = "Backup";
-pub const BACKUP_WHAT: &str =
-    "One file with every job of this device, those in the bin too. Keep it somewhere else.";
+pub const BACKUP_WHAT: &str = "One file with every job and cold drop of this device, those in the bin too. Keep it somewhere else.";
 pub const LAST_BACKUP: &str = "Last backup";
 pub const NO_BACKUP: &str = "No backup was made on this device yet.";
 pub const BACKUP_NOW: &str = "Make a backup";
@@ -117,12 +116,13 @@ pub const TAKE_ALL: &str = "Take these changes";
 pub const NOT_TAKEN: &str = "Leave all as it is";
 pub const PARTLY_REPAIRED: &str = "something in it had to be repaired";
 pub const BIN: &str = "Bin";
-pub const BIN_WHAT: &str = "Jobs stay here until you empty the bin.";
+pub const BIN_WHAT: &str = "Jobs and cold drops stay here until you empty the bin.";
 pub const INTO_BIN: &str = "Put this job into the bin";
 pub const IN_BIN: &str = "This job is in the bin.";
 pub const OUT_OF_BIN: &str = "Take out of the bin";
 pub const EMPTY_BIN: &str = "Empty the bin";
-pub const EMPTY_BIN_SURE: &str = "These jobs and all their readings are then gone for good.";
+pub const EMPTY_BIN_SURE: &str =
+    "All that is listed here, with every reading, is then gone for good.";
 pub const EMPTY_BIN_YES: &str = "Yes, delete them";
 pub const EMPTY_BIN_NO: &str = "No, keep them";
 pub const SEARCH: &str = "Search: customer, engine, date, state";

@@ -54,6 +54,8 @@ pub struct Toolbox {
     pub axe: Option<PathBuf>,
     /// The decoder of QR codes, when tests were asked for.
     pub jsqr: Option<PathBuf>,
+    /// The judge of crates, when tests were asked for.
+    pub deny: Option<PathBuf>,
 }
 
 impl Toolbox {
@@ -85,13 +87,14 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
     let trunk = tools::trunk()?;
     let wasm_bindgen_folder = tools::wasm_bindgen_folder()?;
     let wasm_opt = tools::wasm_opt()?;
-    let (browser, engines, axe, jsqr) = match purpose {
-        Purpose::Page => (None, Engines::default(), None, None),
+    let (browser, engines, axe, jsqr, deny) = match purpose {
+        Purpose::Page => (None, Engines::default(), None, None, None),
         Purpose::Tests => (
             Some(browser::browser()?),
             engines::engines(),
             Some(tools::axe()?),
             Some(tools::jsqr()?),
+            Some(tools::cargo_deny()?),
         ),
     };
     say(&format!(
@@ -107,6 +110,7 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         engines,
         axe,
         jsqr,
+        deny,
     })
 }
 

@@ -23,6 +23,9 @@ const LIGHTHOUSE: &str = "12.2.3";
 /// What builds the fuzz targets.
 const CARGO_FUZZ: &str = "0.13.2";
 
+/// What holds every crate against advisories, licences and sources.
+const CARGO_DENY: &str = "0.20.2";
+
 /// The accessibility rules, as packaged for npm.
 const AXE: &str = "4.14.1";
 /// The decoder of QR codes.
@@ -77,6 +80,23 @@ pub(super) fn geckodriver() -> Outcome<PathBuf> {
     wanted
         .found_or_installed()
         .map(|folder| folder.join(exe("geckodriver")))
+}
+
+/// What holds every crate against advisories, licences and sources.
+pub(super) fn cargo_deny() -> Outcome<PathBuf> {
+    let wanted = Tool {
+        package: "cargo-deny",
+        program: "cargo-deny",
+        version: CARGO_DENY,
+        usual: "1 to 3 minutes on two cores",
+        // Its own ways to fetch are not wanted: git does that.
+        options: &["--locked", "--no-default-features"],
+        // It reads a few hundred manifests.
+        opt_level: "0",
+    };
+    wanted
+        .found_or_installed()
+        .map(|folder| folder.join(exe("cargo-deny")))
 }
 
 /// What builds the fuzz targets, installed if need be; nothing where there is no

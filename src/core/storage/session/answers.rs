@@ -4,7 +4,7 @@ use super::{Session, Told, Which};
 use crate::job::Millis;
 use crate::storage::keeper::{Event, Found};
 use crate::storage::sheet::Met;
-use crate::storage::slots::{JOBS, SHOP};
+use crate::storage::slots::{DROPS, JOBS, SHOP, id_in};
 use crate::storage::{Answer, Shelf};
 
 impl Session {
@@ -15,19 +15,23 @@ impl Session {
             match event {
                 Event::Other(name, content, found) => {
                     let had_more = self.other((&name, &content), shelf, at, &mut told);
-                    if had_more && found == Found::Comparing && name.starts_with(JOBS) {
+                    if had_more && found == Found::Comparing && id_in(&name).is_some() {
                         told.brought_back.push(name);
                     }
                 }
                 Event::Fetched(name, content) => {
                     if let Some(content) = content {
-                        told.job |= self.opened(&name, &content);
+                        self.opened(shelf, (&name, &content), &mut told);
                     }
-                    told.fetched = name.strip_prefix(JOBS).map(str::to_owned);
+                    told.fetched = Some(name);
                 }
                 // A job: what is typed from now on is written again.
                 Event::Gone(name) if name.starts_with(JOBS) => {
                     told.job |= self.job.as_ref().is_some_and(|sheet| sheet.name == name);
+                }
+                Event::Gone(name) if name.starts_with(DROPS) => {
+                    let open = self.kept_drop.as_ref();
+                    told.cold_drop |= open.is_some_and(|sheet| sheet.name == name);
                 }
                 // Nobody takes these out: the browser has lost them.
                 Event::Gone(name) if name == SHOP => self.shop.save(shelf, &mut self.keeper),
@@ -39,6 +43,11 @@ impl Session {
                     if is_gone && open.is_some_and(|sheet| names.contains(&sheet.name)) {
                         self.job = None;
                         told.job = true;
+                    }
+                    let open = self.kept_drop.as_ref();
+                    if is_gone && open.is_some_and(|sheet| names.contains(&sheet.name)) {
+                        self.kept_drop = None;
+                        told.cold_drop = true;
                     }
                 }
                 Event::Listed => told.listed = true,
@@ -57,7 +66,7 @@ impl Session {
         at: Millis,
         told: &mut Told,
     ) -> bool {
-        let which = [Which::Job, Which::Shop, Which::Drop]
+        let which = Which::ALL
             .into_iter()
             .find(|which| on!(self, *which, |sheet| sheet.name == name) == Some(true));
         let Some(which) = which else {

@@ -1,0 +1,149 @@
+//! Cold drops under a name, on the screen of the cold drop: keep the numbers at
+//! hand, open others, rename, copy, bin.
+
+use crate::browser;
+use crate::drops::NAME_MOST;
+use crate::library::Listed;
+use crate::live::live;
+use crate::memo::Memo;
+use crate::parts::choice::Line;
+use crate::parts::fold::fold;
+use crate::route::{DROP_IN_USE, Route};
+use crate::state::{State, Target};
+use crate::texts as t;
+use coldseat_markup::view;
+use leptos::prelude::*;
+
+/// Drawn at once; more at a tap.
+const SHOWN: usize = 8;
+
+/// Keeping, and what is kept, behind a line of its own.
+pub fn kept_drops(state: State) -> AnyView {
+    fold(t::KEPT_DROPS, move || kept(state))
+}
+
+fn kept(state: State) -> AnyView {
+    let open = Memo::new(move |_| state.drop_open.with(|open| open.id.clone()));
+    let acts = move || {
+        if open.get().is_empty() {
+            keep(state)
+        } else {
+            change(state)
+        }
+    };
+    let shown = RwSignal::new(SHOWN);
+    let list = move || {
+        let open = open.get();
+        let kept: Vec<Listed> = state.drops.with(|drops| {
+            let here = drops.iter().filter(|drop| drop.row.binned.is_none());
+            here.filter(|drop| drop.id != open).cloned().collect()
+        });
+        let count = kept.len();
+        let mut items: Vec<AnyView> = Vec::new();
+        if !open.is_empty() {
+            items.push(line(
+                DROP_IN_USE.to_owned(),
+                t::DROP_WITHOUT_NAME.to_owned(),
+                None,
+            ));
+        }
+        items.extend(kept.into_iter().take(shown.get()).map(|drop| {
+            let address = Route::Drop(Some(drop.id)).address();
+            let about = t::drop_about(&drop.row.engine, &drop.row.customer);
+            let newer = drop.newer.then_some(t::NEWER);
+            let changed = format!("{} {}", t::CHANGED, browser::date(drop.row.changed));
+            line(address, drop.row.name, Some((about, changed, newer)))
+        }));
+        if items.is_empty() {
+            return view! { <p class="quiet">{t::NO_KEPT_DROPS}</p> }.into_any();
+        }
+        let more = (count > shown.get()).then(|| {
+            let words = t::more_jobs(shown.get(), count);
+            view! {
+                <button type="button" on:click=move |_| shown.update(|n| *n += SHOWN)>
+                    {words}
+                </button>
+            }
+        });
+        view! {
+            <ul class="jobs">{items}</ul>
+            {more}
+        }
+        .into_any()
+    };
+    view! { {live(acts)} {live(list)} }.into_any()
+}
+
+fn line(
+    address: String,
+    name: String,
+    more: Option<(String, String, Option<&'static str>)>,
+) -> AnyView {
+    let name = if name.trim().is_empty() {
+        t::UNNAMED.to_owned()
+    } else {
+        name
+    };
+    let more = more.map(|(about, changed, newer)| {
+        view! {
+            <span class="job-about">{about}</span>
+            <span class="job-date">{changed}</span>
+            {newer.map(|words| view! { <span class="job-newer">{words}</span> })}
+        }
+    });
+    view! {
+        <li>
+            <a class="job" href=address>
+                <strong class="job-name">{name}</strong>
+                {more}
+            </a>
+        </li>
+    }
+    .into_any()
+}
+
+/// The numbers at hand have no name yet.
+fn keep(state: State) -> AnyView {
+    let name = RwSignal::new(String::new());
+    view! {
+        <Line
+            id="drop-name"
+            label=t::DROP_NAME
+            value=Signal::derive(move || name.get())
+            change=Callback::new(move |text| name.set(text))
+            most=NAME_MOST as u32
+        />
+        <button type="button" on:click=move |_| state.keep_drop(&name.get_untracked())>
+            {t::KEEP_DROP}
+        </button>
+    }
+    .into_any()
+}
+
+/// They have one: another, a copy, the bin.
+fn change(state: State) -> AnyView {
+    let name = Memo::new(move |_| state.drop_open.with(|open| open.job.name.clone()));
+    let bin = move |_| {
+        state.bin(Target::Drop, true);
+        browser::go(DROP_IN_USE);
+    };
+    view! {
+        <Line
+            id="drop-name"
+            label=t::DROP_NAME
+            value=Signal::derive(move || name.get())
+            change=Callback::new(move |text| state.name_drop(text))
+            locked=Signal::derive(move || state.is_read_only(Target::Drop))
+            most=NAME_MOST as u32
+        />
+        <p class="row">
+            <button type="button" on:click=move |_| state.copy_drop()>
+                {t::COPY_DROP}
+            </button>
+            <button type="button" on:click=bin>
+                {t::DROP_INTO_BIN}
+            </button>
+        </p>
+    }
+    .into_any()
+}
