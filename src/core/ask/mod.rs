@@ -226,6 +226,7 @@ pub mod format {
     pub use crate::quantity::format::fixed;
     pub use crate::quantity::format::last_digit;
     pub use crate::quantity::format::number;
+    pub use crate::quantity::format::rule;
     pub use crate::quantity::format::signed;
     pub use crate::quantity::format::typed;
     pub use crate::quantity::format::with_unit;

@@ -112,6 +112,26 @@ pub fn signed(si: f64, unit: Unit) -> String {
     }
 }
 
+/// The largest round number of a unit, one, two or five of a decade, that is not
+/// above a length: what the scale of a drawing is made of. Both SI.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::rule;
+/// use coldseat_core::quantity::parse::Unit;
+/// let inch = rule(0.0254 * 0.0037, Unit::Inch) / 0.0254;
+/// assert!((inch - 0.002).abs() < 1e-12);
+/// let mm = rule(0.000_61, Unit::Millimetre) * 1e3;
+/// assert!((mm - 0.5).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn rule(most_si: f64, unit: Unit) -> f64 {
+    let most = unit.from_si(most_si).max(f64::MIN_POSITIVE);
+    let decade = 10_f64.powf(most.log10().floor());
+    let times = [5.0, 2.0].into_iter().find(|n| n * decade <= most);
+    unit.to_si(decade * times.unwrap_or(1.0)) // one of it always fits
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

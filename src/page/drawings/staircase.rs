@@ -4,18 +4,8 @@
 use super::{Picture, polyline};
 use crate::show::{bare, length, length_unit};
 use crate::texts as t;
-use coldseat_core::ask::{Stair, UnitSystem};
+use coldseat_core::ask::{Stair, UnitSystem, format};
 use leptos::prelude::AnyView;
-
-/// A round length of about a third of a span: one, two or five of a decade of
-/// the person's own unit.
-fn rule_for(span_m: f64, units: UnitSystem) -> f64 {
-    let unit = length_unit(units);
-    let wanted = unit.from_si(span_m / 3.0).max(f64::MIN_POSITIVE);
-    let decade = 10_f64.powf(wanted.log10().floor());
-    let times = [5.0, 2.0, 1.0].into_iter().find(|n| n * decade <= wanted);
-    unit.to_si(decade * times.unwrap_or(1.0))
-}
 
 /// The drawing.
 pub fn staircase(
@@ -59,7 +49,7 @@ pub fn staircase(
     picture.line("scribe-dashed", (0.0, home), (262.0, home));
     // The scale: an upright of a round length, where the stairs leave room: above
     // them at the right, else below their beginning.
-    let rule = rule_for(span, units);
+    let rule = format::rule(span / 3.0, length_unit(units));
     let long = y(low) - y(low + rule);
     let (x, top) = if y(last) > 44.0 + long {
         (350.0, 26.0)
