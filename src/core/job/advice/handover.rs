@@ -112,7 +112,7 @@ pub fn targets(job: &Job) -> Vec<Targets> {
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+#[allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
