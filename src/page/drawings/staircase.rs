@@ -54,7 +54,7 @@ pub fn staircase(
     let (x, top) = if y(last) > 44.0 + long {
         (350.0, 26.0)
     } else {
-        (52.0, home - 8.0 - long)
+        (72.0, home - 8.0 - long)
     };
     picture.line("scribe", (x, top), (x, top + long));
     for end in [top, top + long] {
