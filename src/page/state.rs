@@ -325,9 +325,9 @@ impl State {
         self.with_sheet(target, |sheet| reading_before(sheet, place))?
     }
 
-    /// The temperature read last in the open job, for a place that wants one.
+    /// The temperature read last of the same body in the open job, and when.
     #[must_use]
-    pub fn temperature_before(self, target: Target, place: Place) -> Option<String> {
+    pub fn temperature_before(self, target: Target, place: Place) -> Option<(String, u64)> {
         if target != Target::Job {
             return None;
         }

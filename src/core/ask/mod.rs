@@ -52,6 +52,7 @@ pub use crate::job::engine::CYLINDERS_MOST;
 pub use crate::job::engine::Engine;
 pub use crate::job::engine::Layout;
 pub use crate::job::engine::by_sheet_most;
+pub use crate::job::engine::form_limit;
 pub use crate::job::engine::preset_text;
 pub use crate::job::engine::presets;
 pub use crate::job::engine::profile_of;

@@ -52,24 +52,61 @@ pub struct Listed {
 /// A phase over its steps.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct PhaseTally {
-    /// A look or a stop in it; nothing else.
+    /// A look or a stop in it, or that it is done and partly marked; nothing else.
     pub signal: Signal,
+    /// Whether all of it is skipped, or not for this job.
+    pub passed_over: bool,
     /// So many steps are behind the hand.
     pub done: usize,
     /// Of so many.
     pub of: usize,
 }
 
-/// A phase over its steps.
+/// A phase over its steps: a look or a stop in it first; then, once all of it is
+/// behind the hand, whether some of that was marked and not measured.
 #[must_use]
 pub fn phase_tally(steps: &[Listed]) -> PhaseTally {
+    let done = steps.iter().filter(|s| s.done).count();
     let worst = steps.iter().map(|s| s.signal).max();
+    let is_marked = |s: &Listed| s.signal == Signal::Marked;
     PhaseTally {
         signal: match worst {
             Some(worst @ (Signal::Look | Signal::Stop)) => worst,
+            _ if done == steps.len() && steps.iter().any(is_marked) => Signal::Marked,
             _ => Signal::None,
         },
-        done: steps.iter().filter(|s| s.done).count(),
+        passed_over: !steps.is_empty() && steps.iter().all(|s| s.passed_over),
+        done,
         of: steps.len(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_phase_tells_what_is_wrong_and_what_was_only_marked() {
+        let step = |signal, done| Listed {
+            signal,
+            passed_over: false,
+            done,
+        };
+        let signal = |steps: &[Listed]| phase_tally(steps).signal;
+        let good = step(Signal::Go, true);
+        let marked = step(Signal::Marked, true);
+        assert_eq!(signal(&[good, good]), Signal::None);
+        assert_eq!(signal(&[good, marked]), Signal::Marked);
+        let open = step(Signal::Wait, false);
+        assert_eq!(signal(&[marked, open]), Signal::None);
+        assert_eq!(phase_tally(&[marked, open]).done, 1);
+        let stop = step(Signal::Stop, false);
+        assert_eq!(signal(&[marked, stop, good]), Signal::Stop);
+        let skipped = Listed {
+            passed_over: true,
+            ..step(Signal::None, true)
+        };
+        assert!(phase_tally(&[skipped, skipped]).passed_over);
+        assert!(!phase_tally(&[skipped, good]).passed_over);
     }
 }

@@ -10,13 +10,14 @@ use leptos::prelude::AnyView;
 
 /// Radius drawn of a round shape.
 const RADIUS: f64 = 34.0;
-/// How far the limit, or what is beyond it, is drawn off it: what is well within
+/// How far the limit, or the most there is, is drawn off it: what is well within
 /// its limit looks round.
 const SWING: f64 = 6.0;
 
 /// The drawing, from readings at three levels, two axes each, and what they may
-/// be out of round.
-pub fn round(readings: &[(u8, f64)], limit_m: f64, units: UnitSystem) -> Option<AnyView> {
+/// be out of round, if they are held to a limit.
+pub fn round(readings: &[(u8, f64)], limit_m: Option<f64>, units: UnitSystem) -> Option<AnyView> {
+    let scale_m = limit_m.unwrap_or(0.0);
     let at = |index: u8| readings.iter().find(|(i, _)| *i == index).map(|(_, v)| *v);
     let levels: Vec<(usize, f64, f64)> = (0..3_u8)
         .filter_map(|level| Some((usize::from(level), at(2 * level)?, at(2 * level + 1)?)))
@@ -28,7 +29,7 @@ pub fn round(readings: &[(u8, f64)], limit_m: f64, units: UnitSystem) -> Option<
     let half = levels
         .iter()
         .map(|(_, a, b)| (0.5 * (a - b)).abs())
-        .fold((0.5 * limit_m).max(1e-7), f64::max);
+        .fold((0.5 * scale_m).max(1e-7), f64::max);
     let words: Vec<String> = levels
         .iter()
         .map(|(level, a, b)| t::round_level(*level, &length(*a, units), &length(*b, units)))
@@ -40,7 +41,7 @@ pub fn round(readings: &[(u8, f64)], limit_m: f64, units: UnitSystem) -> Option<
         marks: Vec::new(),
         caption: t::round_caption(
             2.0 * SWING * middle / (2.0 * RADIUS * half),
-            &length(limit_m, units),
+            limit_m.map(|limit| length(limit, units)).as_deref(),
         ),
     };
     for (level, across, along) in &levels {
@@ -65,7 +66,7 @@ pub fn round(readings: &[(u8, f64)], limit_m: f64, units: UnitSystem) -> Option<
         );
     }
     // Down the length: each axis a line, wider to the right.
-    let span = (most - least).max(limit_m).max(1e-6);
+    let span = (most - least).max(scale_m).max(1e-6);
     let from = middle - 0.5 * span;
     let place = |level: usize, d: f64| {
         (

@@ -8,7 +8,7 @@ use crate::parts::timer::RunningTimers;
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::StepId;
+use coldseat_core::ask::{Place, StepId};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -142,29 +142,25 @@ fn screens(state: State, id: &str) -> AnyView {
 
 /// Undo and redo over the whole job.
 fn take_back(state: State) -> AnyView {
-    let off = |can: RwSignal<bool>| maybe(move || (!can.get()).then_some("true"));
+    let step = |words: &'static str, can: RwSignal<bool>, act: fn(State) -> Option<Place>| {
+        view! {
+            <button
+                type="button"
+                class="button-small"
+                aria-disabled=maybe(move || (!can.get()).then_some("true"))
+                on:click=move |_| {
+                    act(state);
+                }
+            >
+                {words}
+            </button>
+        }
+        .into_any()
+    };
     view! {
         <p class="take-back">
-            <button
-                type="button"
-                class="button-small"
-                aria-disabled=off(state.desk.can_undo)
-                on:click=move |_| {
-                    state.undo_job();
-                }
-            >
-                {t::UNDO_JOB}
-            </button>
-            <button
-                type="button"
-                class="button-small"
-                aria-disabled=off(state.desk.can_redo)
-                on:click=move |_| {
-                    state.redo_job();
-                }
-            >
-                {t::REDO_JOB}
-            </button>
+            {step(t::UNDO_JOB, state.desk.can_undo, State::undo_job)}
+            {step(t::REDO_JOB, state.desk.can_redo, State::redo_job)}
         </p>
     }
     .into_any()

@@ -8,6 +8,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Line;
 use crate::parts::fold::fold;
+use crate::parts::listed::listed;
 use crate::route::{DROP_IN_USE, Route};
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -57,19 +58,7 @@ fn kept(state: State) -> AnyView {
         if items.is_empty() {
             return view! { <p class="quiet">{t::NO_KEPT_DROPS}</p> }.into_any();
         }
-        let more = (count > shown.get()).then(|| {
-            let words = t::more_jobs(shown.get(), count);
-            view! {
-                <button type="button" on:click=move |_| shown.update(|n| *n += SHOWN)>
-                    {words}
-                </button>
-            }
-        });
-        view! {
-            <ul class="jobs">{items}</ul>
-            {more}
-        }
-        .into_any()
+        listed(items, count, shown, SHOWN)
     };
     view! { {live(acts)} {live(list)} }.into_any()
 }
@@ -102,17 +91,29 @@ fn line(
     .into_any()
 }
 
-/// The numbers at hand have no name yet.
-fn keep(state: State) -> AnyView {
-    let name = RwSignal::new(String::new());
+fn name_line(
+    state: State,
+    name: Signal<String>,
+    change: impl Fn(String) + Send + Sync + 'static,
+) -> AnyView {
     view! {
         <Line
             id="drop-name"
             label=t::DROP_NAME
-            value=Signal::derive(move || name.get())
-            change=Callback::new(move |text| name.set(text))
+            value=name
+            change=Callback::new(change)
+            locked=Signal::derive(move || state.is_read_only(Target::Drop))
             most=NAME_MOST as u32
         />
+    }
+    .into_any()
+}
+
+/// The numbers at hand have no name yet.
+fn keep(state: State) -> AnyView {
+    let name = RwSignal::new(String::new());
+    view! {
+        {name_line(state, Signal::derive(move || name.get()), move |text| name.set(text))}
         <button type="button" on:click=move |_| state.keep_drop(&name.get_untracked())>
             {t::KEEP_DROP}
         </button>
@@ -128,14 +129,7 @@ fn change(state: State) -> AnyView {
         browser::go(DROP_IN_USE);
     };
     view! {
-        <Line
-            id="drop-name"
-            label=t::DROP_NAME
-            value=Signal::derive(move || name.get())
-            change=Callback::new(move |text| state.name_drop(text))
-            locked=Signal::derive(move || state.is_read_only(Target::Drop))
-            most=NAME_MOST as u32
-        />
+        {name_line(state, Signal::derive(move || name.get()), move |text| state.name_drop(text))}
         <p class="row">
             <button type="button" on:click=move |_| state.copy_drop()>
                 {t::COPY_DROP}

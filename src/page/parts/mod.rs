@@ -14,6 +14,7 @@ pub mod findings;
 pub mod fold;
 pub mod holes;
 pub mod keys;
+pub mod listed;
 pub mod marks;
 pub mod notice;
 pub mod order;

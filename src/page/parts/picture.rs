@@ -13,7 +13,7 @@ use crate::parts::timer::seconds_since;
 use crate::state::State;
 use coldseat_core::ask::{
     Answer, Drawing, Field, LoadCheck, Owner, Places, StepId, StepReport, StepSpec, UnitSystem,
-    block_plan as plan_of, holes_of as holes, loads, mean_length, own_cuts as cuts_of,
+    block_plan as plan_of, form_limit, holes_of as holes, loads, mean_length, own_cuts as cuts_of,
     section as section_of, shown, shown_engine, stairs as stairs_of,
 };
 use coldseat_markup::view;
@@ -43,12 +43,8 @@ pub fn drawing(
             .fields
             .iter()
             .find(|f| f.spec().places == Places::Levels)?;
-        // The limit that the form of this bore or sleeve is held to.
-        let limit = match field {
-            Field::SleeveOd => Field::RoundStop,
-            _ => Field::BoreForm,
-        };
-        round(&values(field), of_engine(limit)?, units)
+        let limit = form_limit(field).and_then(of_engine);
+        round(&values(field), limit, units)
     };
     match (spec.drawing, &report.answer) {
         (Drawing::Round, _) => first_levels(),

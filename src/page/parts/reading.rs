@@ -124,8 +124,8 @@ pub fn Reading(
         ),
         Checked::Empty if is_temperature => {
             let last = state.temperature_before(target, place);
-            last.map(|text| {
-                let words = t::as_read_last(&text, unit.symbol());
+            last.map(|(text, at)| {
+                let words = t::as_read_at(&text, unit.symbol(), &browser::date(at));
                 view! {
                     <button
                         type="button"

@@ -7,10 +7,10 @@ use coldseat_core::ask::{Standing, StepReport, UnitSystem, WorkTo, format};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// The range it is good in.
+/// Its limits, where it has two.
 fn range(to: &WorkTo, units: UnitSystem) -> String {
     match to.range(length_unit(units)) {
-        [Some(low), Some(high)] => t::good_between(&low, &high),
+        [Some(low), Some(high)] => t::limits_between(&low, &high),
         _ => String::new(),
     }
 }

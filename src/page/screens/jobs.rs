@@ -4,6 +4,7 @@ use crate::browser;
 use crate::library::{Kept, Listed};
 use crate::live::{live, words};
 use crate::memo::Memo;
+use crate::parts::listed::listed;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
 use crate::screens::files::last_backup;
@@ -68,20 +69,8 @@ pub fn JobsScreen() -> impl IntoView {
             return view! { <p class="quiet">{words}</p> }.into_any();
         }
         let count = jobs.len();
-        let items: Vec<AnyView> = jobs.into_iter().take(shown.get()).map(line).collect();
-        let more = (count > items.len()).then(|| {
-            let words = t::more_jobs(items.len(), count);
-            view! {
-                <button type="button" on:click=move |_| shown.update(|n| *n += SHOWN)>
-                    {words}
-                </button>
-            }
-        });
-        view! {
-            <ul class="jobs">{items}</ul>
-            {more}
-        }
-        .into_any()
+        let items = jobs.into_iter().take(shown.get()).map(line).collect();
+        listed(items, count, shown, SHOWN)
     };
     let search = move || {
         let many = state.jobs.with(|jobs| jobs.len() > 3);

@@ -69,6 +69,7 @@ fn phase_fold(state: State, id: &str, cylinder: Option<u8>, phase: Phase, open: 
     let mark = move || {
         let tally = tally.get();
         match tally.signal {
+            Go::None if tally.passed_over => marked(Go::None, t::PASSED),
             Go::None if tally.done == tally.of => tick(),
             Go::None => ().into_any(),
             signal => marked(signal, t::signal(signal)),

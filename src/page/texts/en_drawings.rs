@@ -34,9 +34,10 @@ pub fn round_label(levels: &str) -> String {
 }
 
 #[must_use]
-pub fn round_caption(times: f64, limit: &str) -> String {
+pub fn round_caption(times: f64, limit: Option<&str>) -> String {
+    let limit = limit.map_or(String::new(), |limit| format!("; the limit is {limit}"));
     format!(
-        "Out of round drawn \u{d7}{} against the diameter; the limit is {limit}. Below: full line across, dashed along; wider is to the right.",
+        "Out of round drawn \u{d7}{} against the diameter{limit}. Below: full line across, dashed along; wider is to the right.",
         round_times(times)
     )
 }

@@ -13,7 +13,7 @@ pub const WHAT_IT_IS: &str =
 /// Under an empty field for which no usual value stands.
 #[must_use]
 pub fn by_sheet(most: &str) -> String {
-    format!("By the maker's sheet, 0 to {most}.")
+    format!("From the maker's sheet. More than {most} is asked about.")
 }
 
 /// The numbers that every step hangs on.
@@ -37,10 +37,10 @@ pub const TO_THE_BENCH: &str = "Go to the bench";
 /// From the engine to the price.
 pub const TO_THE_PRICE: &str = "Work out the price";
 
-/// The temperature that was read last, to be taken over.
+/// The temperature that was read last, and when, to be taken over.
 #[must_use]
-pub fn as_read_last(text: &str, unit: &str) -> String {
-    format!("{text} {unit}, as read last")
+pub fn as_read_at(text: &str, unit: &str, when: &str) -> String {
+    format!("{text} {unit}, as read {when}")
 }
 
 /// How the pad takes digits.
@@ -98,10 +98,10 @@ pub const fn work(work: Work) -> &'static str {
     }
 }
 
-/// The range it is good in.
+/// Its limits. Near them the gauges may not be able to tell: no word of good.
 #[must_use]
-pub fn good_between(low: &str, high: &str) -> String {
-    format!("good from {low} to {high}")
+pub fn limits_between(low: &str, high: &str) -> String {
+    format!("limits {low} to {high}")
 }
 
 /// What stands in for a reading that is not there yet.

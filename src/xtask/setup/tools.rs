@@ -43,9 +43,7 @@ pub(super) fn trunk() -> Outcome<PathBuf> {
         // It waits for cargo nearly all of its time.
         opt_level: "0",
     };
-    wanted
-        .found_or_installed()
-        .map(|folder| folder.join(exe("trunk")))
+    wanted.itself()
 }
 
 /// The folder with wasm-bindgen and its test runner, of the locked version.
@@ -77,9 +75,7 @@ pub(super) fn geckodriver() -> Outcome<PathBuf> {
         // It passes messages on.
         opt_level: "0",
     };
-    wanted
-        .found_or_installed()
-        .map(|folder| folder.join(exe("geckodriver")))
+    wanted.itself()
 }
 
 /// What holds every crate against advisories, licences and sources.
@@ -94,9 +90,7 @@ pub(super) fn cargo_deny() -> Outcome<PathBuf> {
         // It reads a few hundred manifests.
         opt_level: "0",
     };
-    wanted
-        .found_or_installed()
-        .map(|folder| folder.join(exe("cargo-deny")))
+    wanted.itself()
 }
 
 /// What builds the fuzz targets, installed if need be; nothing where there is no
@@ -242,6 +236,12 @@ struct Tool<'a> {
 }
 
 impl Tool<'_> {
+    /// The program in the wanted version.
+    fn itself(&self) -> Outcome<PathBuf> {
+        let folder = self.found_or_installed()?;
+        Ok(folder.join(exe(self.program)))
+    }
+
     /// The folder that holds the program in the wanted version.
     fn found_or_installed(&self) -> Outcome<PathBuf> {
         let Self {

@@ -1,18 +1,32 @@
 //! The reading before: what a next one of its kind differs from in its last
-//! digits only.
+//! digits only, or repeats.
+//!
+//! Only the nearest one counts. Where that cannot be used, is asked about or is in
+//! dispute there is none: an older one is not taken in its stead.
 
-use crate::job::model::check::{Sheet, nominal};
+use crate::job::model::check::{Checked, Sheet, check, nominal};
 use crate::job::model::engine::preset_si;
-use crate::job::model::field_kind::{Measure, Plausible, Scope};
+use crate::job::model::field::Field;
+use crate::job::model::field_kind::{Measure, Plausible};
 use crate::job::model::job::Job;
-use crate::job::model::place::{Owner, Place};
-use crate::job::model::reading::Reading;
+use crate::job::model::place::{Millis, Owner, Place};
 use crate::quantity::format::number;
+
+/// The first place that something stands at: its number, where that is good.
+fn nearest(sheet: &Sheet<'_>, places: impl Iterator<Item = Place>) -> Option<Option<f64>> {
+    places
+        .map(|place| check(sheet, place))
+        .find_map(|checked| match checked {
+            Checked::Empty | Checked::NotHere => None,
+            Checked::Good(si) => Some(Some(si)),
+            Checked::Questioned(..) | Checked::Refused(_) => Some(None),
+        })
+}
 
 /// The reading whose last digits a hand may type over at a place, as it is shown:
 /// what stands there, else the place before it, else the hole before, else the
-/// nominal size or the usual one. `None` where nothing usable is, and of heights and offsets, which
-/// may be any small number.
+/// nominal size or the usual one. `None` where the nearest of them cannot be used,
+/// and of heights and offsets, which may be any small number.
 #[must_use]
 pub fn reading_before(sheet: &Sheet<'_>, place: Place) -> Option<String> {
     let spec = place.field.spec();
@@ -20,57 +34,50 @@ pub fn reading_before(sheet: &Sheet<'_>, place: Place) -> Option<String> {
     if spec.measure != Measure::Length || !is_size {
         return None;
     }
-    let usable = |place: Place| match sheet.reading(place) {
-        Reading::Usable(si) => Some(si),
-        Reading::Absent | Reading::NotHere | Reading::Unusable(_) => None,
-    };
-    let up_to = |owner: Owner, last: u8| {
-        (0..=last).rev().find_map(|index| {
-            usable(Place {
-                owner,
-                index,
-                ..place
-            })
+    let up_to = |owner: Owner| {
+        (0..=place.index).rev().map(move |index| Place {
+            owner,
+            index,
+            ..place
         })
     };
-    let of_holes = || match place.owner {
-        Owner::Cylinder(cylinder) => (1..cylinder)
-            .rev()
-            .find_map(|before| up_to(Owner::Cylinder(before), place.index)),
-        Owner::Block | Owner::Bank(_) => None,
+    let holes = match place.owner {
+        Owner::Cylinder(cylinder) => 1..cylinder,
+        Owner::Block | Owner::Bank(_) => 0..0,
     };
-    let of_engine = || usable(Place::of_engine(nominal(place.field)?));
-    let usual = || preset_si(place.field, sheet.units);
-    let si = up_to(place.owner, place.index)
-        .or_else(of_holes)
-        .or_else(of_engine)
-        .or_else(usual)?;
+    let of_holes = holes.rev().flat_map(|hole| up_to(Owner::Cylinder(hole)));
+    let of_engine = nominal(place.field).map(Place::of_engine);
+    let places = up_to(place.owner).chain(of_holes).chain(of_engine);
+    let si = match nearest(sheet, places) {
+        Some(found) => found?,
+        None => preset_si(place.field, sheet.units)?,
+    };
     Some(number(si, place.field.unit(sheet.units)))
 }
 
-/// The temperature that was read last in a job, to be taken over by one tap where
-/// another is asked for; of the same kind first (a sleeve of a sleeve, a block of a
-/// block). `None` where none stands that can be used.
+/// The temperature that was read last of the same body, and when, to be taken over
+/// by one tap: a sleeve's of a sleeve, the block's of the block. Where the newest
+/// cannot be used there is none, and none for what only a thermometer can tell
+/// (whether a sleeve has come to the shop's temperature, whether block and sleeves
+/// are even).
 #[must_use]
-pub fn temperature_before(job: &Job, place: Place) -> Option<String> {
-    if place.field.spec().measure != Measure::Temperature || place.owner == Owner::Block {
-        return None;
-    }
-    let read = |wanted: &dyn Fn(Place) -> bool| {
-        job.entries
-            .iter()
-            .filter(|(at, _)| at.owner != Owner::Block || at.field.spec().scope == Scope::Block)
-            .filter(|(at, _)| at.field.spec().measure == Measure::Temperature && **at != place)
-            .filter(|(at, _)| wanted(**at))
-            .filter_map(|(at, entry)| match job.reading(*at) {
-                Reading::Usable(si) => Some((entry.at, si)),
-                Reading::Absent | Reading::NotHere | Reading::Unusable(_) => None,
-            })
-            .max_by_key(|(when, _)| *when)
+pub fn temperature_before(job: &Job, place: Place) -> Option<(String, Millis)> {
+    let same_body: &[Field] = match place.field {
+        Field::SleeveTemperature => &[Field::SleeveTemperature, Field::SleevesNow],
+        Field::BlockTemperature => &[Field::BlockTemperature, Field::BlockNow],
+        _ => return None,
     };
-    let same = read(&|at| at.field == place.field);
-    let (_, si) = same.or_else(|| read(&|_| true))?;
-    Some(number(si, place.field.unit(job.engine.units)))
+    let (newest, entry) = job
+        .entries
+        .iter()
+        .filter(|(at, entry)| {
+            same_body.contains(&at.field) && **at != place && !entry.text.trim().is_empty()
+        })
+        .max_by_key(|(_, entry)| entry.at)?;
+    match check(&Sheet::of(job), *newest) {
+        Checked::Good(si) => Some((number(si, place.field.unit(job.engine.units)), entry.at)),
+        _ => None,
+    }
 }
 
 #[cfg(test)]
@@ -79,7 +86,6 @@ mod tests {
     use super::*;
     use crate::job::demo::Demo;
     use crate::job::model::entries::Entry;
-    use crate::job::model::field::Field;
     use crate::quantity::parse::Unit;
 
     #[test]
@@ -90,57 +96,75 @@ mod tests {
             field: Field::SleeveOd,
             index,
         };
-        let mut put = |place: Place, text: &str| {
+        let put = |job: &mut Job, place: Place, text: &str| {
             job.entries.put(place, Entry::new(text, Unit::Inch, 0));
         };
         for cylinder in 1..=5 {
             for index in 0..6 {
-                put(at(cylinder, index), "");
+                put(&mut job, at(cylinder, index), "");
             }
         }
-        put(Place::of_engine(Field::NominalOd), "4.44");
-        put(at(1, 0), "4.4413");
-        put(at(1, 1), "4.4o14");
-        let job = job;
-        let before = |place| reading_before(&Sheet::of(&job), place);
-        // What cannot be read is passed by.
-        assert_eq!(before(at(1, 2)).unwrap(), "4.4413");
-        assert_eq!(before(at(3, 1)).unwrap(), "4.4413");
-        let mut bare = job.clone();
-        bare.entries.put(at(1, 0), Entry::new("", Unit::Inch, 0));
-        let found = reading_before(&Sheet::of(&bare), at(2, 0));
-        assert_eq!(found.unwrap(), "4.4400");
+        put(&mut job, Place::of_engine(Field::NominalOd), "4.44");
+        let before = |job: &Job, place| reading_before(&Sheet::of(job), place);
+        assert_eq!(before(&job, at(2, 0)).unwrap(), "4.4400");
+        put(&mut job, at(1, 0), "4.4413");
+        assert_eq!(before(&job, at(1, 2)).unwrap(), "4.4413");
+        assert_eq!(before(&job, at(3, 1)).unwrap(), "4.4413");
         // A height may be any small number.
         let height = Place {
             field: Field::SeatHeight,
             ..at(3, 1)
         };
-        assert_eq!(before(height), None);
+        assert_eq!(before(&job, height), None);
+        // What cannot be read, or is ten times off and asked about, is not passed
+        // by for an older one.
+        for spoilt in ["4.4o14", "44.414"] {
+            put(&mut job, at(1, 1), spoilt);
+            assert_eq!(before(&job, at(1, 2)), None, "{spoilt}");
+            assert_eq!(before(&job, at(3, 1)), None, "{spoilt}");
+        }
     }
 
     #[test]
-    fn the_temperature_read_last_of_the_same_kind_is_offered() {
+    fn the_temperature_read_last_of_the_same_body_is_offered() {
         let mut job = Demo::InchFive.job(0);
-        let at = |cylinder: u8, field: Field| Place {
+        let of = |cylinder: u8, field: Field| Place {
             owner: Owner::Cylinder(cylinder),
             field,
             index: 0,
         };
-        let mut put = |place: Place, text: &str, when: u64| {
+        let put = |job: &mut Job, place: Place, text: &str, when: u64| {
             job.entries
                 .put(place, Entry::new(text, Unit::Fahrenheit, when));
         };
+        let whole = Place::of_engine;
         for cylinder in 1..=5 {
-            put(at(cylinder, Field::SleeveTemperature), "", 1);
-            put(at(cylinder, Field::BlockTemperature), "", 1);
+            put(&mut job, of(cylinder, Field::SleeveTemperature), "", 1);
+            put(&mut job, of(cylinder, Field::BlockTemperature), "", 1);
         }
-        put(at(1, Field::SleeveTemperature), "66", 10);
-        put(at(2, Field::SleeveTemperature), "67.5", 20);
-        put(at(3, Field::SleeveTemperature), "6o", 30);
-        put(at(1, Field::BlockTemperature), "71", 40);
-        let before = |field| temperature_before(&job, at(4, field)).unwrap();
-        assert_eq!(before(Field::SleeveTemperature), "67.5");
-        assert_eq!(before(Field::BlockTemperature), "71.0");
-        assert_eq!(temperature_before(&job, at(4, Field::SleeveOd)), None);
+        for field in [Field::BlockNow, Field::SleevesNow] {
+            put(&mut job, whole(field), "", 1);
+        }
+        // Hot from the wash, and of another body: neither is a sleeve's.
+        put(&mut job, whole(Field::BlockOut), "120", 90);
+        put(&mut job, of(1, Field::BlockTemperature), "71", 40);
+        let before = |job: &Job, field| temperature_before(job, of(4, field));
+        assert_eq!(before(&job, Field::SleeveTemperature), None);
+        assert_eq!(
+            before(&job, Field::BlockTemperature),
+            Some(("71.0".to_owned(), 40))
+        );
+        put(&mut job, of(2, Field::SleeveTemperature), "67.5", 20);
+        assert_eq!(
+            before(&job, Field::SleeveTemperature),
+            Some(("67.5".to_owned(), 20))
+        );
+        // The newest cannot be read: the older one is not taken in its stead.
+        put(&mut job, of(3, Field::SleeveTemperature), "6o", 30);
+        assert_eq!(before(&job, Field::SleeveTemperature), None);
+        // What only a thermometer can tell is not offered.
+        put(&mut job, of(1, Field::SleeveWarm), "68", 50);
+        assert_eq!(before(&job, Field::SleeveWarm), None);
+        assert_eq!(before(&job, Field::SleeveOd), None);
     }
 }

@@ -42,8 +42,7 @@ impl<'a> Sheet<'a> {
         }
     }
 
-    /// What stands at a place.
-    pub(super) fn reading(&self, place: Place) -> Reading {
+    fn reading(&self, place: Place) -> Reading {
         match self.job {
             Some(job) => job.reading(place),
             None => self.entries.reading(place),

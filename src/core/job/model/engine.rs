@@ -110,6 +110,17 @@ pub fn by_sheet_most(field: Field) -> Option<f64> {
     }
 }
 
+/// The engine's limit on how far readings of a field may be out of round; an old
+/// bore is held to none.
+#[must_use]
+pub const fn form_limit(field: Field) -> Option<Field> {
+    match field {
+        Field::SleeveOd => Some(Field::RoundStop),
+        Field::BoreD | Field::FinishD => Some(Field::BoreForm),
+        _ => None,
+    }
+}
+
 /// The preset of a field in SI.
 #[must_use]
 pub fn preset_si(field: Field, units: UnitSystem) -> Option<f64> {

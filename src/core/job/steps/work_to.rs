@@ -146,3 +146,73 @@ fn gap(r: &Readings) -> Result<WorkTo, Lack> {
         ..between(Work::Gap, low_m, high_m)
     })
 }
+
+#[cfg(test)]
+#[allow(clippy::panic)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::model::entries::Entry;
+    use crate::job::model::place::{Owner, Place};
+    use crate::job::model::step::StepId;
+    use crate::quantity::parse::Unit;
+
+    /// By hand, from what is typed here. Bore: 4.4413 less the middle of 0.0010 and
+    /// 0.0015, less 0.0012 for the hone. Counterbore: 4.6400 and 0.0020 to 0.0060.
+    /// Chamfer: 0.0300 and 0.0050. Groove: 0.0600 less 0.0060, give or take 0.0010.
+    /// Finish and ring gap: as the sheet says.
+    #[test]
+    fn by_hand() {
+        let mut job = Demo::InchFive.job(0);
+        let mut put = |owner, field: Field, text: &str| {
+            for place in Place::all(owner, field) {
+                job.entries.put(place, Entry::new(text, Unit::Inch, 0));
+            }
+        };
+        let two = Owner::Cylinder(2);
+        for (field, text) in [
+            (Field::SleeveOd, "4.4413"),
+            (Field::FlangeOdHere, "4.6400"),
+            (Field::Fillet, "0.0300"),
+        ] {
+            put(two, field, text);
+        }
+        for (field, text) in [
+            (Field::FitLow, "0.0010"),
+            (Field::FitHigh, "0.0015"),
+            (Field::HoneLeave, "0.0012"),
+            (Field::ClearLow, "0.0020"),
+            (Field::ClearHigh, "0.0060"),
+            (Field::FilletSpare, "0.0050"),
+            (Field::RingHeight, "0.0600"),
+            (Field::RingProud, "0.0060"),
+            (Field::GrooveNear, "0.0010"),
+            (Field::FinalBore, "4.2000"),
+            (Field::BoreForm, "0.0005"),
+            (Field::RingGapLow, "0.0160"),
+            (Field::RingGapHigh, "0.0240"),
+        ] {
+            put(Owner::Block, field, text);
+        }
+        let r = Readings::new(&job, two);
+        for (step, si, limits) in [
+            (StepId::Bore, 4.438_85, None),
+            (StepId::CounterboreD, 4.6440, Some([4.6420, 4.6460])),
+            (StepId::Chamfer, 0.0350, None),
+            (StepId::Groove, 0.0540, Some([0.0530, 0.0550])),
+            (StepId::Finish, 4.2000, Some([4.1995, 4.2005])),
+            (StepId::RingGap, 0.0160, Some([0.0160, 0.0240])),
+        ] {
+            let Standing::Known(to) = work_to(&r, step.spec()) else {
+                panic!("{step:?}")
+            };
+            let near = |m: f64, inch: f64| (m / 0.0254 - inch).abs() < 1e-9;
+            assert!(near(to.si, si), "{step:?} {}", to.si / 0.0254);
+            if let Some([low, high]) = limits {
+                let both = to.low.zip(to.high);
+                let holds = both.is_some_and(|(l, h)| near(l, low) && near(h, high));
+                assert!(holds, "{step:?} {both:?}");
+            }
+        }
+    }
+}

@@ -35,9 +35,9 @@ pub struct WorkTo {
     pub work: Work,
     /// The number itself, m; at a limit on one side alone the limit.
     pub si: f64,
-    /// From where on it is good, m.
+    /// Its lower limit, m.
     pub low: Option<f64>,
-    /// Up to where it is good, m.
+    /// Its upper limit, m.
     pub high: Option<f64>,
     /// What stands in for a reading that is not there yet: this one is the
     /// engine's number, or both temperatures are taken as one.
