@@ -101,3 +101,29 @@ fn whatever_happens_what_was_saved_is_there() {
     }
     println!("{} steps from seed {seed}", lives * LIFE as u64);
 }
+
+/// Seed 1,002,265, shrunk. A file brings a cold drop into a tab while IndexedDB
+/// refuses; another tab clears its name, in both stores; the first tab then opens
+/// it out of IndexedDB. Its write that waited went over the newer copy.
+#[test]
+fn a_write_that_waited_does_not_go_over_the_copy_that_was_opened_since() {
+    use world::What;
+    let all = [
+        (What::Begin, 4, 102),
+        (What::WriteOut, 3, 163),
+        (What::Kill, 3, 233),
+        (What::EmptyDurable, 0, 122),
+        (What::Ask, 4, 56),
+        (What::Commit, 4, 0),
+        (What::FaultDurable, 4, 46),
+        (What::Answer, 4, 89),
+        (What::File, 2, 249),
+        (What::Reload, 3, 94),
+        (What::Ask, 4, 46),
+        (What::Clear, 3, 31),
+        (What::Commit, 4, 40),
+        (What::AllQuiet, 0, 0),
+    ];
+    let all = all.map(|(what, tab, which)| Happens { what, tab, which });
+    assert_eq!(run(&all), Ok(()));
+}

@@ -155,6 +155,11 @@ impl Keeper {
         self.heads.values()
     }
 
+    /// Whether a write of a document waits, for the first time or once more.
+    pub(super) fn waits(&self, name: &str) -> bool {
+        self.pending.contains_key(name) || self.owed.contains_key(name)
+    }
+
     /// Contents under way that a store may not have yet, the newest first.
     fn held(&self, name: &str) -> impl Iterator<Item = &str> {
         let flown = match &self.flight {
@@ -368,8 +373,7 @@ impl Keeper {
             match slots::newest_content(shelf, &name) {
                 // What waits may have been made without it.
                 Some(content) if mark(&content) == head.mark => {
-                    let waits = self.pending.contains_key(&name) || self.owed.contains_key(&name);
-                    if !waits {
+                    if !self.waits(&name) {
                         self.know(&name, &content);
                     }
                 }

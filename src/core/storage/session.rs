@@ -186,19 +186,25 @@ impl Session {
         };
         let mut copies = vec![content.to_owned()];
         copies.extend(self.keeper.copies(shelf, name));
-        let mut is_open = false;
-        if let Some(id) = name.strip_prefix(JOBS) {
+        let waits = self.keeper.waits(name);
+        let which = if let Some(id) = name.strip_prefix(JOBS) {
             self.job = Sheet::of_copies(name, id, &copies, &past);
-            is_open = self.job.is_some();
-            told.job |= is_open;
+            told.job |= self.job.is_some();
+            Which::Job
         } else if let Some(id) = name.strip_prefix(DROPS) {
             self.kept_drop = Sheet::of_copies(name, id, &copies, &past);
-            is_open = self.kept_drop.is_some();
-            told.cold_drop |= is_open;
-        }
-        if is_open {
+            told.cold_drop |= self.kept_drop.is_some();
+            Which::KeptDrop
+        } else {
+            return;
+        };
+        let _ = on!(self, which, |sheet| {
             self.keeper.know(name, content);
-        }
+            if waits {
+                // It was made without the copy that came, and would go over it.
+                sheet.save(shelf, &mut self.keeper);
+            }
+        });
     }
 
     /// Begins a job and keeps it.
