@@ -4,7 +4,7 @@ use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::bar::{sheet_bar, whole_bar};
-use crate::parts::choice::{Choice, Line, counts, layouts, materials};
+use crate::parts::choice::{Choice, Line, counts, layouts, materials as material_choices};
 use crate::parts::holes::holes;
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;
@@ -398,11 +398,15 @@ pub fn EngineScreen(
                 value=read(|j| j.note.clone())
                 change=write(|j, text| j.note = text)
             />
+        </div>
+    };
+    let materials = view! {
+        <div class="form">
             <Choice
                 id="job-sleeve-material"
                 locked=locked
                 label=t::SLEEVE_MATERIAL
-                options=materials()
+                options=material_choices()
                 value=read(|j| j.engine.sleeve_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.sleeve_material = MaterialId::from_id(&id)
@@ -413,7 +417,7 @@ pub fn EngineScreen(
                 id="job-block-material"
                 locked=locked
                 label=t::BLOCK_MATERIAL
-                options=materials()
+                options=material_choices()
                 value=read(|j| j.engine.block_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.block_material = MaterialId::from_id(&id)
@@ -427,6 +431,7 @@ pub fn EngineScreen(
         {head}
         <p class="quiet">{t::FIRST_NUMBERS_WHAT}</p>
         {folded(state, t::FIRST_NUMBERS, FIRST, true)}
+        {materials}
         {first}
         {form}
         <p class="quiet">{t::ENGINE_FIRST}</p>

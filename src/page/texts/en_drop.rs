@@ -51,5 +51,5 @@ pub const AT_BORE_WITHIN: &str = "from bath to bore within";
 /// What the later end of that time means.
 #[must_use]
 pub fn at_bore_late(late: &str) -> String {
-    format!("{late} if all goes well; later the clearance is less than asked for")
+    format!("from then on the clearance may be less than asked for, after {late} it is")
 }
