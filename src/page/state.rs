@@ -14,7 +14,8 @@ use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
     Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
-    UnitSystem, Unlock, Whole, assess_job, check, presets, reading_before, temperature_before,
+    UnitSystem, Unlock, Whole, assess_job, check, preset_text, presets, reading_before,
+    temperature_before,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -313,10 +314,23 @@ impl State {
             sheet
                 .entries
                 .get(place)
-                .map(|e| e.text.clone())
+                .map(|e| e.shown_in(place.field.unit(sheet.units)))
                 .unwrap_or_default()
         })
         .unwrap_or_default()
+    }
+
+    /// What usually stands at a place; empty where there is nothing usual.
+    #[must_use]
+    pub fn usual_text(self, target: Target, place: Place) -> String {
+        match target {
+            Target::Drop => self
+                .drop_sheet
+                .with_untracked(|sheet| sheet.usual_text(place.field)),
+            Target::Job | Target::Shop => {
+                preset_text(place.field, untrack(|| self.units(target))).to_owned()
+            }
+        }
     }
 
     /// The reading whose last digits may be typed over at a place.

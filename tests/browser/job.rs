@@ -194,14 +194,14 @@ async fn a_cold_drop_in_two_taps() -> Result<()> {
     })
     .await?;
     // An outside below the inside is told at the field, the page goes on.
-    page.write(containing("Sleeve wall"), "3").await?;
+    page.write(containing("Part wall"), "3").await?;
     page.press(Key::Enter).await?;
-    let wall = page.find(Role::TextBox, containing("Sleeve wall")).await?;
+    let wall = page.find(Role::TextBox, containing("Part wall")).await?;
     ensure!(
         !wall.description().await?.is_empty(),
         "the wall says what is wrong with it"
     );
-    page.write(containing("Sleeve wall"), "0.125").await?;
+    page.write(containing("Part wall"), "0.125").await?;
     page.press(Key::Enter).await?;
     page.says("95 % band").await?;
     ensure!(

@@ -34,6 +34,7 @@ mod single;
 mod storage;
 mod taps;
 mod updates;
+mod ways;
 
 #[path = "../shop/bench.rs"]
 mod shop_bench;

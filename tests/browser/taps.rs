@@ -4,7 +4,7 @@
 use std::cell::Cell;
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Name, Page, Role, Setting, containing};
+use coldseat_browser_tests::{Bench, Name, Page, Role, Setting, Size, containing};
 
 /// A hand that counts.
 struct Hand<'a> {
@@ -73,13 +73,13 @@ async fn a_cold_drop_with_four_numbers_changed() -> Result<()> {
     let hand = Hand::on(page);
     hand.tap(Role::Link, containing("Cold drop How soon"))
         .await?;
-    hand.tap(Role::TextBox, containing("Sleeve OD")).await?;
+    hand.tap(Role::TextBox, containing("Part OD")).await?;
     // The last digits of the number that stands there.
     hand.tap(Role::Button, containing("From the right")).await?;
     hand.keys("513").await?;
-    ensure!(page.value(containing("Sleeve OD")).await? == "4.2513");
+    ensure!(page.value(containing("Part OD")).await? == "4.2513");
     hand.next("00").await?;
-    ensure!(page.value(containing("Sleeve wall")).await? == "0.1200");
+    ensure!(page.value(containing("Part wall")).await? == "0.1200");
     hand.field("Fit").await?;
     hand.keys("14").await?;
     ensure!(page.value(containing("Fit")).await? == "0.0014");
@@ -93,6 +93,27 @@ async fn a_cold_drop_with_four_numbers_changed() -> Result<()> {
         .await?;
     page.says("home within").await?;
     hand.within(2, "Cold drop, the numbers used last")
+}
+
+#[tokio::test]
+async fn another_part_in_three_taps_with_its_answer_above_the_fold() -> Result<()> {
+    let setting = Setting {
+        size: Size::Other(360, 740),
+        ..Setting::default()
+    };
+    let bench = Bench::open(setting).await?;
+    let page = bench.page();
+    let hand = Hand::on(page);
+    hand.tap(Role::Link, containing("Cold drop How soon"))
+        .await?;
+    hand.choose("Part", "Bushing").await?;
+    page.says("home within").await?;
+    page.says("An example to look at").await?;
+    hand.within(3, "Cold drop of another part")?;
+    let bottom = "return document.querySelector('.verdict').getBoundingClientRect().bottom";
+    let bottom = page.script(bottom, vec![]).await?;
+    ensure!(bottom.as_f64().is_some_and(|px| px <= 740.0), "{bottom} px");
+    Ok(())
 }
 
 #[tokio::test]

@@ -8,6 +8,7 @@
 //! leave its stop for that; and a measurement that was begun and waited only for
 //! its rest may be taken back whole.
 
+mod drops;
 mod jobs;
 mod law;
 

@@ -8,9 +8,10 @@ use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lacks, Spot, Unusable, Why};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
-use crate::job::steps::drop_case::{DropCase, DropSheet, DropVerdict, case_of, verdict};
+use crate::job::steps::drop_case::{DropCase, DropVerdict, case_of, verdict};
+use crate::job::steps::drop_sheet::DropSheet;
 use crate::job::verdict::{CylinderReport, Signal};
-use crate::quantity::{Length, Seconds};
+use crate::quantity::{Length, Seconds, Temperature};
 use crate::thermal::drop_band::{DropBand, cold_drop_band};
 use crate::thermal::drop_odds::{DropOdds, HomeVerdict};
 
@@ -30,6 +31,8 @@ pub struct DropView {
     pub doubts: Vec<DropDoubt>,
     /// What it was asked with.
     pub case: DropCase,
+    /// Clearance asked for at the bore.
+    pub least: Length,
 }
 
 impl DropView {
@@ -54,7 +57,7 @@ impl DropView {
 }
 
 /// What keeps a drop from `go`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum DropDoubt {
     /// It never grips: there is no press fit.
     NeverGrips,
@@ -64,6 +67,10 @@ pub enum DropDoubt {
     Questioned(Place),
     /// A step comes first.
     First(StepId),
+    /// The housing is warmed, and nobody entered how far it may be.
+    NoHeatLimit,
+    /// The housing is warmed beyond what its maker's sheet allows.
+    TooHot(Temperature),
 }
 
 /// A drop, or what it lacks.
@@ -78,13 +85,14 @@ pub enum DropAnswer {
 /// The cold drop without a job.
 #[must_use]
 pub fn drop_of_sheet(sheet: &DropSheet) -> DropAnswer {
-    let least = crate::job::model::engine::preset_si(Field::EntryLeast, sheet.units);
-    let (case, least) = match (sheet.case(), least) {
-        (Ok(case), Some(least_m)) => (case, Length::from_m(least_m)),
-        (Err(lacks), _) => return DropAnswer::Lacks(lacks),
-        (Ok(_), None) => return DropAnswer::Lacks(Lacks::default()),
+    let case = match sheet.case() {
+        Ok(case) => case,
+        Err(lacks) => return DropAnswer::Lacks(lacks),
     };
-    answer(&case, least, Vec::new())
+    match case.least {
+        Some(least) => answer(&case, least, Vec::new()),
+        None => DropAnswer::Lacks(Lacks::default()),
+    }
 }
 
 /// The cold drop without a job, as it is kept: nothing is worked out of a place
@@ -143,6 +151,15 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
     if band.nominal.grip.is_none() {
         doubts.push(DropDoubt::NeverGrips);
     }
+    let warmed = case.warmed.as_ref();
+    doubts.extend(warmed.and_then(|warmed| match warmed.most {
+        None => Some(DropDoubt::NoHeatLimit),
+        Some(most) if warmed.to > most => Some(DropDoubt::TooHot(most)),
+        Some(_) => None,
+    }));
+    let too_hot = doubts
+        .iter()
+        .any(|doubt| matches!(doubt, DropDoubt::TooHot(_)));
     doubts.extend(case.questioned.iter().copied().map(DropDoubt::Questioned));
     doubts.extend(case.assumed.iter().copied().map(DropDoubt::Assumed));
     let by_clearance = match verdict {
@@ -152,8 +169,8 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
     };
     let signal = match by_clearance {
         _ if case.example => Signal::Wait,
-        // Nothing holds such a sleeve.
-        _ if band.nominal.grip.is_none() => Signal::Stop,
+        // Nothing holds such a part; or its housing is spoilt.
+        _ if band.nominal.grip.is_none() || too_hot => Signal::Stop,
         Signal::Go if !doubts.is_empty() => Signal::Look,
         signal => signal,
     };
@@ -163,6 +180,7 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
         signal,
         doubts,
         case: case.clone(),
+        least,
     }))
 }
 
@@ -258,6 +276,24 @@ mod tests {
         let path = conflicts(&both)[0].path.clone();
         choose(&mut both, &path, 1, &mut Pen::new(Writer::of(1, 2)), 6);
         assert!(matches!(drop_of_paper(&both), DropAnswer::Ready(_)));
+    }
+
+    #[test]
+    fn a_housing_goes_no_hotter_than_its_sheet_says() {
+        let oven = [
+            (Field::DropHeat, "oven"),
+            (Field::DropHeatAt, "300"),
+            (Field::DropHeatOut, "10"),
+        ];
+        let with_most = |most: &str| {
+            let changes = [&oven[..], &[(Field::DropHeatMost, most)]].concat();
+            view(drop_of_sheet(&sheet(&changes)))
+        };
+        assert_eq!(with_most("320").signal, Signal::Go);
+        let open = with_most("");
+        assert_eq!(open.signal, Signal::Look);
+        assert!(open.doubts.contains(&DropDoubt::NoHeatLimit));
+        assert_eq!(with_most("280").signal, Signal::Stop);
     }
 
     #[test]

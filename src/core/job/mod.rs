@@ -27,16 +27,22 @@ pub mod steps;
 pub mod verdict;
 
 pub use advice::{
-    again, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, profile, profile_needs,
-    timing,
+    again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, profile,
+    profile_needs, timing,
 };
 pub use model::entries::{Entries, Entry};
 pub use model::field::Field;
 pub use model::field_kind::UnitSystem;
 pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
-pub use model::{before, check, engine, field, ledger};
-pub use steps::{all_low, assess, deck, drop_case as drop, loads, look_back, order, passes};
+pub use model::{before, check, engine, field, ledger, part};
+pub use steps::{all_low, assess, deck, loads, look_back, order, passes};
+
+/// The cold drop: of a cylinder, and without a job.
+pub mod drop {
+    pub use super::steps::drop_case::*;
+    pub use super::steps::drop_sheet::{DropSheet, field_of};
+}
 
 /// The steps as data.
 pub mod step {

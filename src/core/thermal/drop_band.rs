@@ -5,7 +5,7 @@ use super::cold_drop::{ColdDrop, ColdDropAnswer, cold_drop, entry_clearance};
 use crate::numerics::roots::{self, Failed};
 use crate::quantity::bounds;
 use crate::quantity::report::Fault;
-use crate::quantity::{DiametralInterference, Length, Seconds};
+use crate::quantity::{Diameter, DiametralInterference, Length, Seconds};
 
 /// A drop with the two ends of its 95 % band.
 #[derive(Clone, Debug, PartialEq)]
@@ -73,8 +73,13 @@ pub fn cold_drop_band(drop: &ColdDrop, u_fit: Length) -> Result<DropBand, Fault>
     })
 }
 
-/// The drops at the ends of the band: the early one with the smaller shrink.
-fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
+/// The drops at the ends of the band: the early one with the smaller shrink. A
+/// part that is hardly chilled has little shrink to put the gauges into: there
+/// all of it is put into the bore.
+pub(super) fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
+    if drop.bath.as_k() > LITTLE_CHILLED_K {
+        return ends_by_bore(drop, u_fit);
+    }
     let shrink = drop.sleeve_material.strain(drop.bath).abs() * drop.sleeve_outer.as_m();
     let gauges = DiametralInterference::from_m(2.0 * u_fit.as_m()).as_m();
     let share = |band: f64| {
@@ -88,6 +93,21 @@ fn ends(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
     [(1.0 - share(less)).max(0.0), 1.0 + share(more)].map(|factor| {
         let mut other = drop.clone();
         other.sleeve_material = drop.sleeve_material.with_expansion_scale(factor);
+        other
+    })
+}
+
+/// Warmer than that a part has so little shrink that the gauges rule its band: a
+/// freezer, and all that is warmer.
+const LITTLE_CHILLED_K: f64 = 230.0;
+
+fn ends_by_bore(drop: &ColdDrop, u_fit: Length) -> [ColdDrop; 2] {
+    let shrink = drop.sleeve_material.strain(drop.bath).abs() * drop.sleeve_outer.as_m();
+    let [less, more] = drop.sleeve_material.expansion_band();
+    [(less, -1.0), (more, 1.0)].map(|(band, sign)| {
+        let off_m = (band * shrink).hypot(2.0 * u_fit.as_m());
+        let mut other = drop.clone();
+        other.block_bore = Diameter::from_m(drop.block_bore.as_m() + sign * off_m);
         other
     })
 }

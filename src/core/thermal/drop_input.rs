@@ -16,7 +16,7 @@ use crate::quantity::{Conductance, Diameter, DiametralClearance, Length, Seconds
 pub struct ColdDrop {
     /// What the sleeve is made of.
     pub sleeve_material: Material,
-    /// Inside diameter of the sleeve.
+    /// Inside diameter of the sleeve; 0: solid.
     pub sleeve_inner: Diameter,
     /// Outside diameter of the sleeve.
     pub sleeve_outer: Diameter,
@@ -48,7 +48,9 @@ pub struct ColdDrop {
 
 impl ColdDrop {
     pub(super) fn check(&self) -> Result<(), Fault> {
-        bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
+        if !self.is_solid() {
+            bounds::DIAMETER.check("sleeve.inner_d_m", self.sleeve_inner.as_m())?;
+        }
         bounds::DIAMETER.check("sleeve.outer_d_m", self.sleeve_outer.as_m())?;
         bounds::LENGTH.check("sleeve.length_m", self.sleeve_length.as_m())?;
         bounds::DIAMETER.check("block.bore_d_m", self.block_bore.as_m())?;
@@ -76,7 +78,7 @@ impl ColdDrop {
         let sleeve_cells = sleeve_cells(wall_m, resolution.sleeve_cells).clamp(1, CAPACITY / 2 - 2);
         let sleeve = Wall::new(
             &self.sleeve_material,
-            self.sleeve_inner,
+            self.heat_inner(),
             self.sleeve_outer,
             sleeve_cells,
             1.0,
@@ -113,6 +115,21 @@ impl ColdDrop {
             phase: Phase::Carry,
             scale_m: 1.0,
         })
+    }
+
+    /// Whether the part has no bore.
+    fn is_solid(&self) -> bool {
+        self.sleeve_inner.as_m() <= 0.0 && self.sleeve_inner.as_m() >= 0.0
+    }
+
+    /// The inside for the heat flow: of a solid part a pinhole, whose face is
+    /// nothing beside its outside.
+    fn heat_inner(&self) -> Diameter {
+        if self.is_solid() {
+            Diameter::from_m(SOLID * self.sleeve_outer.as_m())
+        } else {
+            self.sleeve_inner
+        }
     }
 
     /// Whether the ring is the same all round.
@@ -170,6 +187,9 @@ impl ColdDrop {
         DiametralClearance::from_m(bore - outer)
     }
 }
+
+/// Inside over outside of a part that is solid.
+const SOLID: f64 = 1e-6;
 
 /// More cells in a wall beyond those of the trade, as many as it is thicker.
 fn sleeve_cells(wall_m: f64, usual: usize) -> usize {

@@ -9,6 +9,7 @@ pub mod deck_seats;
 pub mod fit_band;
 pub mod lessons;
 pub mod own_cuts;
+pub mod part;
 pub mod plan;
 pub mod profile;
 pub mod round;

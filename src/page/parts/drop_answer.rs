@@ -2,6 +2,7 @@
 
 use crate::answers::Home;
 use crate::drawings::clearance::clearance;
+use crate::drawings::part::part;
 use crate::parts::aside::wanted;
 use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
@@ -28,11 +29,11 @@ fn judged(view: &DropView, home: &Home) -> AnyView {
     let by_clearance = |signal| {
         let holds = view.band.nominal.grip.is_some();
         let words = if holds {
-            t::drop_words(view.verdict)
+            t::drop_words(view.verdict, view.case.part)
         } else {
-            t::NO_PRESS
+            t::NO_PRESS.to_owned()
         };
-        verdict(signal, words.to_owned())
+        verdict(signal, words)
     };
     // No time makes that better.
     if view.signal == Signal::Stop {
@@ -48,7 +49,12 @@ fn judged(view: &DropView, home: &Home) -> AnyView {
             let needed = seconds(view.case.needed.as_s());
             verdict(
                 signal,
-                t::home_words(time, signal == Signal::Go, &within, &needed),
+                t::home_words(
+                    time,
+                    signal == Signal::Go,
+                    [&within, &needed],
+                    view.case.part,
+                ),
             )
         }
         Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
@@ -65,7 +71,8 @@ fn home_number(home: &Home) -> AnyView {
         t::home_below(
             &by(odds.grip_middle),
             &by(odds.grip_late),
-            odds.matters_most.map(t::cause),
+            odds.moves_most()
+                .map(|(cause, by)| (t::cause(cause), seconds(by.as_s()))),
         )
     };
     match home {
@@ -104,16 +111,18 @@ pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView
         }
         .into_any(),
         DropAnswer::Ready(view) => {
-            let doubts: Vec<AnyView> = t::drop_doubts(&view.doubts)
+            let doubts: Vec<AnyView> = t::drop_doubts(&view.doubts, units)
                 .into_iter()
                 .map(|words| view! { <li>{words}</li> }.into_any())
                 .collect();
             let doubts = (!doubts.is_empty() && !view.case.example)
                 .then(|| view! { <ul class="doubts">{doubts}</ul> });
+            let [glance, rest] = drop_numbers(view, home, units);
             view! {
-                <div class="glance">{drop_numbers(view, home, units)}</div>
+                <div class="glance">{glance}</div>
                 {judged(view, home)}
                 {doubts}
+                {rest}
                 {findings(&view.band.nominal.findings, units)}
             }
             .into_any()
@@ -131,7 +140,13 @@ pub fn drop_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
     }
 }
 
-fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> AnyView {
+/// The part half in its bore.
+pub fn part_picture(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
+    ready(answer).map(|view| part(&view, units))
+}
+
+/// What the eye needs, and what stands behind it.
+fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> [AnyView; 2] {
     let band = &view.band;
     let unit = length_unit(units).symbol();
     let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
@@ -182,10 +197,15 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> AnyView {
         unit,
         format!("{}, {} {ceiling}", t::EXPECTED, t::AT_MOST),
     );
-    view! {
-        <div class="bigs">
-            {home_number(home)} {entry} {bath} {climb} {grip}
+    let glance = view! {
+        <div class="bigs bigs-two">
+            {home_number(home)} {entry}
         </div>
-    }
-    .into_any()
+    };
+    let rest = view! {
+        <div class="bigs bigs-rest">
+            {bath} {grip} {climb}
+        </div>
+    };
+    [glance.into_any(), rest.into_any()]
 }

@@ -29,4 +29,5 @@ pub mod strip;
 pub mod table;
 pub mod timer;
 pub mod verdict;
+pub mod ways;
 pub mod work_to;

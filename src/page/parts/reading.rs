@@ -8,7 +8,7 @@ use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::format::number;
-use coldseat_core::ask::{Checked, Measure, NONE_HERE, Owner, Place, by_sheet_most, preset_text};
+use coldseat_core::ask::{Checked, Measure, NONE_HERE, Owner, Place, by_sheet_most};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -192,7 +192,7 @@ pub fn Reading(
         }
     };
     // Where nothing is typed the usual value stands, and is seen as what it is.
-    let placeholder = match preset_text(place.field, units) {
+    let placeholder = match state.usual_text(target, place).as_str() {
         "" => String::new(),
         usual => t::usual(usual),
     };

@@ -4,19 +4,20 @@ use crate::answers::home_within;
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::choice::{Choice, materials};
-use crate::parts::drop_answer::{drop_head, drop_picture, ready};
+use crate::parts::drop_answer::{drop_head, drop_picture, part_picture, ready};
 use crate::parts::drops::kept_drops;
 use crate::parts::findings::cautions;
 use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
-use crate::state::{State, Target, fresh_drop};
+use crate::parts::ways::{beside, side_by_side};
+use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::format::{decimals, fixed};
 use coldseat_core::ask::{
-    Caution, DropAnswer, Field, Lacks, MaterialId, Place, UnitSystem, drop_field_of as field_of,
-    origin_of_drop,
+    Caution, Cold, DropAnswer, DropSheet, Field, Heat, Lack, Lacks, MaterialId, Part, Place,
+    UnitSystem, drop_field_of as field_of, origin_of_drop,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -24,7 +25,12 @@ use leptos::prelude::*;
 /// A slider's reach: from, to, step, in the unit of the sheet.
 struct Reach(f64, f64, f64);
 
-fn reach(field: Field, units: UnitSystem) -> Option<Reach> {
+/// Sliders reach over what sleeves have; other parts differ too much in size.
+fn reach(part: &Result<Part, Lack>, field: Field, units: UnitSystem) -> Option<Reach> {
+    let sleeve = matches!(part, Ok(part) if part.is_sleeve());
+    if !sleeve && !matches!(field, Field::DropCarry | Field::DropHome) {
+        return None;
+    }
     let (inch, metric) = match field {
         Field::DropOd => (Reach(3.0, 6.5, 0.01), Reach(75.0, 165.0, 0.25)),
         Field::DropWall => (Reach(0.06, 0.3, 0.005), Reach(1.5, 8.0, 0.1)),
@@ -59,15 +65,11 @@ pub fn DropScreen() -> impl IntoView {
             name
         }
     };
+    // What was typed stays as it was; its field shows it in the new unit.
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
-            let (sleeve, block) = state
-                .drop_sheet
-                .with_untracked(|d| (d.sleeve_material, d.block_material));
-            let mut sheet = fresh_drop(units);
-            (sheet.sleeve_material, sheet.block_material) = (sleeve, block);
-            state.edit_drop(|drop| *drop = sheet);
+            state.edit_drop(|drop| drop.units = units);
         }
     });
     let set_sleeve = Callback::new(move |id: String| {
@@ -95,32 +97,26 @@ pub fn DropScreen() -> impl IntoView {
         ),
         _ => None,
     };
-    // Readings carry the unit, so they are made anew when it changes.
-    let sleeve_fields = move || {
-        let units = units.get();
-        group(
-            state,
-            units,
-            &[
-                Field::DropOd,
-                Field::DropWall,
-                Field::DropFit,
-                Field::DropLength,
-            ],
-        )
+    // Readings carry the unit and what is usual of the part, so they are made anew
+    // when one of them changes.
+    let choices = Memo::new(move |_| {
+        state
+            .drop_sheet
+            .with(|d| (d.units, d.part(), d.cold(), d.heat()))
+    });
+    let fields = move |of: fn(&DropSheet) -> Vec<Field>| {
+        move || {
+            let (units, ..) = choices.get();
+            group(state, units, &state.drop_sheet.with_untracked(of))
+        }
     };
-    let block_fields = move || {
-        let units = units.get();
-        group(
-            state,
-            units,
-            &[
-                Field::DropBlockWall,
-                Field::DropCarry,
-                Field::DropHome,
-                Field::DropRoom,
-            ],
-        )
+    let part_fields = fields(DropSheet::part_fields);
+    let cold_fields = fields(DropSheet::cold_fields);
+    let housing_fields = fields(DropSheet::housing_fields);
+    let prices = fields(|_| vec![Field::DropLitrePrice, Field::DropIcePrice]);
+    let warnings = move || {
+        let (_, _, cold, heat) = choices.get();
+        cautions(&cautions_of(cold, heat))
     };
     let unit_options = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
@@ -130,37 +126,53 @@ pub fn DropScreen() -> impl IntoView {
             <h1 id="screen-heading" tabindex="-1">
                 {live(title)}
             </h1>
-            {kept_drops(state)}
+            <div class="drop-what">
+                {word(state, Field::DropPart, t::PART, Part::ALL, Part::id, t::part)}
+                {word(state, Field::DropCold, t::COLD_BY, Cold::ALL, Cold::id, t::cold)}
+                {word(state, Field::DropHeat, t::HEAT_BY, Heat::ALL, Heat::id, t::heat)}
+            </div>
             <div class="step-body">
                 <div class="step-answer">
                     {live(move || drop_head(&answer.get(), &home.get(), units.get()))} {live(fault)}
-                    <div class="step-picture">{live(move || drop_picture(&answer.get(), units.get()))}</div>
+                    <div class="step-picture">
+                        {live(move || part_picture(&answer.get(), units.get()))}
+                        {live(move || drop_picture(&answer.get(), units.get()))}
+                    </div>
+                    {live(move || beside(&answer.get(), units.get()))} {side_by_side(state)}
                     {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
                         state.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
                     }))}
                 </div>
                 <div class="step-entry">
                     <fieldset class="group">
-                        <legend>{t::SLEEVE}</legend>
+                        <legend>{t::PART}</legend>
                         <Choice
                             id="drop-sleeve-material"
-                            label=t::SLEEVE_MATERIAL
+                            label=t::PART_MATERIAL
                             options=materials()
                             value=sleeve
                             change=set_sleeve
                         />
-                        {live(sleeve_fields)}
+                        {live(part_fields)}
                     </fieldset>
                     <fieldset class="group">
-                        <legend>{t::BLOCK}</legend>
+                        <legend>{t::HOUSING}</legend>
                         <Choice
                             id="drop-block-material"
-                            label=t::BLOCK_MATERIAL
+                            label=t::HOUSING_MATERIAL
                             options=materials()
                             value=block
                             change=set_block
                         />
-                        {live(block_fields)}
+                        {live(housing_fields)}
+                    </fieldset>
+                    <fieldset class="group">
+                        <legend>{t::THE_WAY}</legend>
+                        {live(cold_fields)}
+                    </fieldset>
+                    <fieldset class="group">
+                        <legend>{t::PRICES}</legend>
+                        {live(prices)}
                     </fieldset>
                     <Choice
                         id="drop-units"
@@ -171,16 +183,69 @@ pub fn DropScreen() -> impl IntoView {
                     />
                     </div>
                 <div class="step-aside">
-                    {share(t::SHARE_DROP, "link-drop", move || {
+                    {kept_drops(state)} {share(t::SHARE_DROP, "link-drop", move || {
                         Some(Shared::Drop(state.drop_sheet.get()))
-                    })} {cautions(&[Caution::Nitrogen, Caution::ColdIron])}
+                    })} {live(warnings)}
                 </div>
             </div>
         </div>
-    }.into_any()
+    }
+    .into_any()
+}
+
+/// A choice that is an entry of the sheet.
+fn word<T: Copy + 'static>(
+    state: State,
+    field: Field,
+    label: &'static str,
+    all: &'static [T],
+    id: fn(T) -> &'static str,
+    words: fn(T) -> &'static str,
+) -> AnyView {
+    let place = Place::of_engine(field);
+    let options = all
+        .iter()
+        .map(|one| (id(*one).to_owned(), words(*one).to_owned()))
+        .collect();
+    let first = all.first().map_or("", |one| id(*one));
+    // A text that is none of its words is not the first of them: none is chosen.
+    let value = Signal::derive(move || {
+        let text = state.text(Target::Drop, place);
+        if text.is_empty() {
+            first.to_owned()
+        } else {
+            text
+        }
+    });
+    let locked = Signal::derive(move || state.is_read_only(Target::Drop));
+    let change = Callback::new(move |word: String| {
+        state.close_pad();
+        state.type_text(Target::Drop, place, &word);
+        state.leaves_place();
+    });
+    let name = field.spec().id;
+    view! {
+        <Choice id=name label=label options=options value=value change=change locked=locked />
+    }
+    .into_any()
+}
+
+/// The cautions of a cold and a heat; of a word that cannot be read all of them.
+fn cautions_of(cold: Result<Cold, Lack>, heat: Result<Heat, Lack>) -> Vec<Caution> {
+    let mut list = match cold {
+        Ok(Cold::Nitrogen) => vec![Caution::Nitrogen, Caution::ColdIron],
+        Ok(Cold::DryIceAlcohol | Cold::DryIcePacked) => vec![Caution::DryIce, Caution::ColdIron],
+        Ok(Cold::Freezer | Cold::Outdoors | Cold::AsItIs) => Vec::new(),
+        Err(_) => vec![Caution::Nitrogen, Caution::DryIce, Caution::ColdIron],
+    };
+    if !matches!(heat, Ok(Heat::AsItIs)) {
+        list.push(Caution::Hot);
+    }
+    list
 }
 
 fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {
+    let part = state.drop_sheet.with_untracked(DropSheet::part);
     fields
         .iter()
         .map(|field| {
@@ -188,7 +253,7 @@ fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {
             view! {
                 <div class="with-slider">
                     <Reading target=Target::Drop place=place label=Label::Full />
-                    {reach(*field, units).map(|reach| slider(state, place, units, reach))}
+                    {reach(&part, *field, units).map(|reach| slider(state, place, units, reach))}
                 </div>
             }
             .into_any()

@@ -77,7 +77,6 @@ pub const UPDATE_READY: &str = "A new version of this page is ready.";
 pub const UPDATE_NOW: &str = "Take the new version";
 pub const UPDATE_LATER: &str = "It waits until you are out of the job.";
 
-pub const SLEEVE: &str = "Sleeve";
 pub const BLOCK: &str = "Block";
 pub const SLEEVE_MATERIAL: &str = "Sleeve material";
 pub const BLOCK_MATERIAL: &str = "Block material";

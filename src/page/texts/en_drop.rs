@@ -1,10 +1,17 @@
 //! What is said of the time that a sleeve has to go home.
 
-use coldseat_core::ask::{Cause, HomeVerdict};
+use super::en_part::housing;
+use coldseat_core::ask::{Cause, HomeVerdict, Part};
 
 /// What the time to go home allows.
 #[must_use]
-pub fn home_words(verdict: HomeVerdict, go: bool, within: &str, needed: &str) -> String {
+pub fn home_words(
+    verdict: HomeVerdict,
+    go: bool,
+    [within, needed]: [&str; 2],
+    part: Part,
+) -> String {
+    let housing = housing(part);
     match verdict {
         HomeVerdict::Go if go => format!(
             "Room and time enough, within the numbers entered: wipe it, one straight motion, home within {within} s. You need {needed} s."
@@ -13,22 +20,23 @@ pub fn home_words(verdict: HomeVerdict, go: bool, within: &str, needed: &str) ->
             "Time enough by these numbers: home within {within} s, you need {needed} s. But settle first what is named below."
         ),
         HomeVerdict::Look => format!(
-            "Little time to spare: home within {within} s, and you need {needed} s (\"Time you need\"). Keep it straight, wipe it at the bore, or warm the block."
+            "Little time to spare: home within {within} s, and you need {needed} s (\"Time you need\"). Keep it straight, wipe it at the bore, or warm the {housing}."
         ),
         HomeVerdict::Stop => format!(
-            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the block, go in faster, or hone more."
+            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the {housing}, go in faster, or hone more."
         ),
     }
 }
 
 /// No press fit.
-pub const NO_PRESS: &str =
-    "No press fit: it never grips, nothing holds this sleeve. Do not drop it.";
+pub const NO_PRESS: &str = "No press fit: it never grips, nothing holds this part. Do not drop it.";
 
 /// Below the time to go home: the middle, the late end, what rules it.
 #[must_use]
-pub fn home_below(middle: &str, late: &str, cause: Option<&str>) -> String {
-    let rules = cause.map_or_else(String::new, |c| format!("; {c} matters most"));
+pub fn home_below(middle: &str, late: &str, moves: Option<(&str, String)>) -> String {
+    let rules = moves.map_or_else(String::new, |(cause, by)| {
+        format!("; {cause} matters most ({by} s)")
+    });
     format!("half of the drops grip by {middle} s, nearly all by {late} s{rules}")
 }
 
@@ -37,11 +45,11 @@ pub fn home_below(middle: &str, late: &str, cause: Option<&str>) -> String {
 pub const fn cause(cause: Cause) -> &'static str {
     match cause {
         Cause::Fit => "how well the fit is measured",
-        Cause::Contraction => "how far the iron shrinks",
+        Cause::Contraction => "how far it shrinks",
         Cause::Lean => "how straight it goes in",
-        Cause::Frost => "frost on the sleeve",
+        Cause::Frost => "frost on it",
         Cause::Carry => "how long it is carried",
-        Cause::Block => "how much of the block takes part",
+        Cause::Block => "how much metal round the bore takes part",
     }
 }
 

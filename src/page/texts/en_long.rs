@@ -2,12 +2,14 @@
 //! help, what drawings say to those who cannot see them.
 
 use super::en_mend::{missing_of, where_words};
+use super::en_part::housing;
 use super::en_steps::{says, says_by};
 use super::{en, en_names};
 use crate::show::{length, number};
 use coldseat_core::ask::document::{Repair, Unreadable};
 use coldseat_core::ask::{
-    Caution, DropVerdict, Field, Next, Place, Question, Scope, Spot, State, StepId, UnitSystem,
+    Caution, DropVerdict, Field, Next, Part, Place, Question, Scope, Spot, State, StepId,
+    UnitSystem,
 };
 
 /// What to do next.
@@ -198,6 +200,8 @@ pub const fn caution_title(caution: Caution) -> &'static str {
         Caution::Nitrogen => "Liquid nitrogen",
         Caution::ColdIron => "Cold iron",
         Caution::Ram => "Ram and rod",
+        Caution::DryIce => "Dry ice",
+        Caution::Hot => "Hot parts",
     }
 }
 
@@ -213,6 +217,12 @@ pub const fn caution(caution: Caution) -> &'static str {
         }
         Caution::ColdIron => {
             "Cold iron is brittle: no hammer. Pinch point at the deck. Afterwards dry and oil."
+        }
+        Caution::DryIce => {
+            "One kilogram becomes 0.55 m3 (19 cu ft) of carbon dioxide. At 5,000 parts per million, the US limit for a working day (OSHA), a room of 100 m3 (3,500 cu ft) holds what 0.9 kg gives off. It lies at the floor: doors open, never a pit, a cellar or a closed van. Never in a sealed vessel: it bursts. Alcohol burns, and its vapor with it: no flame, no spark, a small open vessel. Gloves and face shield."
+        }
+        Caution::Hot => {
+            "Gloves that stand the heat, dry: water turns to steam. No oil near it: it smokes and burns. Heat evenly, measure at the bore by contact. The maker's sheet says how hot: heat-treated aluminum and hardened parts lose strength. Nothing closed or filled goes into an oven."
         }
         Caution::Ram => {
             "Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump slowly, release before touching. Oil under the skin: hospital now."
@@ -319,17 +329,18 @@ pub fn deck_caption(clean_up: &str) -> String {
 
 /// What the clearance at the bore allows.
 #[must_use]
-pub const fn drop_words(verdict: DropVerdict) -> &'static str {
+pub fn drop_words(verdict: DropVerdict, part: Part) -> String {
+    let housing = housing(part);
     match verdict {
-        DropVerdict::Free => "Room enough at the bore, within the numbers entered.",
-        DropVerdict::Tight => {
-            "Less clearance than asked for: chill to quiet, carry faster, or warm the block."
-        }
-        DropVerdict::MayNotEnter => {
-            "At the narrow end of the band it may not enter: do not try as it is. Warm the block or hone more."
-        }
+        DropVerdict::Free => "Room enough at the bore, within the numbers entered.".to_owned(),
+        DropVerdict::Tight => format!(
+            "Less clearance than asked for: chill it through, carry faster, or warm the {housing}."
+        ),
+        DropVerdict::MayNotEnter => format!(
+            "At the narrow end of the band it may not enter: do not try as it is. Warm the {housing} or hone more."
+        ),
         DropVerdict::DoesNotEnter => {
-            "It does not enter the bore: do not try. Warm the block or hone more."
+            format!("It does not enter the bore: do not try. Warm the {housing} or hone more.")
         }
     }
 }

@@ -1,11 +1,12 @@
 //! English: what is missing, what cannot be used and why, what is in dispute.
 
+use super::en_part::{NO_HEAT_LIMIT, too_hot};
 use super::{en, en_names};
 use crate::show::{number, range};
 use coldseat_core::ask::format::fixed;
 use coldseat_core::ask::{
-    DeckSeats, DropDoubt, Field, Lack, Missing, Owner, ParseError, PointsTo, Spot, UnitSystem,
-    Unusable, Why,
+    DeckSeats, DropDoubt, Field, Lack, Measure, Missing, Owner, ParseError, PointsTo, Spot,
+    UnitSystem, Unusable, Why,
 };
 
 /// Over the lines of a drop that cannot be worked out.
@@ -211,7 +212,7 @@ pub fn plan_covers(surveyed: (u8, u8), holes: usize, without: usize) -> String {
 
 /// Why a drop is no go: numbers that are an example's in one line.
 #[must_use]
-pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
+pub fn drop_doubts(doubts: &[DropDoubt], units: UnitSystem) -> Vec<String> {
     let mut examples: Vec<&str> = Vec::new();
     let mut lines = Vec::new();
     for doubt in doubts {
@@ -222,6 +223,11 @@ pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
                 "{}: asked about and not answered.",
                 where_words(Spot::Reading(place))
             )),
+            DropDoubt::NoHeatLimit => lines.push(NO_HEAT_LIMIT.to_owned()),
+            DropDoubt::TooHot(most) => {
+                let unit = Measure::Temperature.unit(units);
+                lines.push(too_hot(&number(most.as_k(), unit)));
+            }
             DropDoubt::First(step) => lines.push(format!(
                 "First: {}. It is neither done nor marked.",
                 en_names::step_title(step)
@@ -239,7 +245,7 @@ pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
 
 /// A cold drop into which nobody has typed.
 pub const DROP_EXAMPLE: &str =
-    "An example to look at. Enter your own sleeve, fit, block and carry: then it says go or stop.";
+    "An example to look at. Enter your own part, fit, housing and carry: then it says go or stop.";
 
 /// Why a number cannot be used, with the allowed range in the person's unit.
 #[must_use]

@@ -1,5 +1,6 @@
 //! English: names of steps, numbers and their places.
 
+use super::en_part::{COLD_BY, HEAT_BY, PART};
 use coldseat_core::ask::{Detail, Field, Figure, OrderItem, Places, StepId, UnitSystem};
 
 #[must_use]
@@ -291,7 +292,8 @@ pub const fn field(field: Field) -> &'static str {
         Field::GaugeDepth => "Counterbore depth (gauge)",
         Field::FeedSd => "Hand feed of the counterbore cutter",
         Field::DeckSd => "Deck cut, off the one that was set",
-        Field::RoomTemperature | Field::DropRoom => "Temperature of shop and block",
+        Field::RoomTemperature => "Temperature of shop and block",
+        Field::DropRoom => "Temperature of the shop",
         Field::LowSpot => "Deck below its highest point",
         Field::DeckCut => "Cut decided on",
         Field::SleeveOd => "Sleeve OD (diameter)",
@@ -301,18 +303,29 @@ pub const fn field(field: Field) -> &'static str {
         Field::DeckHere => "Deck at this hole, below its highest point",
         Field::BoreD => "Block bore (diameter)",
         Field::BlockTemperature => "Block temperature",
-        Field::Carry | Field::DropCarry => "Carry time, bath to bore",
+        Field::Carry => "Carry time, bath to bore",
+        Field::DropCarry => "Carry time, cold to bore",
         Field::HomeNeeded | Field::DropHome => "Time you need, entering to home",
         Field::WarmHeight => "Height above the deck, warm",
         Field::PullGauge => "Gauge pressure",
         Field::PullLoaded => "Height loaded",
         Field::PullReleased => "Height released",
         Field::SeatHeight => "Height above the deck, after the last pull",
-        Field::DropOd => "Sleeve OD (diameter)",
-        Field::DropWall => "Sleeve wall",
-        Field::DropLength => "Sleeve length",
+        Field::DropOd => "Part OD (diameter)",
+        Field::DropWall => "Part wall",
+        Field::DropLength => "Part length",
         Field::DropFit => "Fit (on diameter)",
-        Field::DropBlockWall => "Block wall",
+        Field::DropBlockWall => "Housing wall round the bore",
+        Field::DropPart => PART,
+        Field::DropCold => COLD_BY,
+        Field::DropColdAt => "Temperature of the cold",
+        Field::DropHeat => HEAT_BY,
+        Field::DropHeatAt => "Housing warmed to",
+        Field::DropHeatMost => "Housing warmed to, at most (maker's sheet)",
+        Field::DropHeatOut => "Out of the heat until it goes in",
+        Field::DropLeast => "Clearance wanted at the bore",
+        Field::DropLitrePrice => "Nitrogen, price of a liter",
+        Field::DropIcePrice => "Dry ice, price of a kilogram",
     }
 }
 

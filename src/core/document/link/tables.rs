@@ -107,6 +107,16 @@ pub(super) const DROP: &[&str] = &[
     "drop_carry",
     "drop_room",
     "drop_home",
+    "drop_part",
+    "drop_cold",
+    "drop_cold_at",
+    "drop_heat",
+    "drop_heat_at",
+    "drop_heat_most",
+    "drop_heat_out",
+    "drop_least",
+    "drop_litre_price",
+    "drop_ice_price",
 ];
 
 /// Readings of a cylinder that its floor sheet needs, by their bit: the

@@ -3,6 +3,7 @@
 //! from, what a fit holds.
 
 pub mod again;
+pub mod drop_ways;
 pub mod flange_stress;
 pub mod grip;
 pub mod handover;

@@ -20,8 +20,8 @@ use crate::job::model::step::Calculation;
 use crate::job::model::step::StepId;
 use crate::job::steps::assess::worked;
 use crate::job::steps::deck;
-use crate::job::steps::drop_case::DropSheet;
 use crate::job::steps::drop_case::case_of;
+use crate::job::steps::drop_sheet::DropSheet;
 use crate::materials::MaterialId;
 use crate::numerics::order::in_order;
 use crate::quantity::format::fixed;
@@ -271,7 +271,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
     let now = grip(sheet)?;
     let inputs = FIELDS
         .iter()
-        .filter(|f| f.scope == Scope::Drop && f.field != Field::DropHome)
+        .filter(|f| sheet.moves_time(f.field))
         .filter_map(|spec| {
             let field = spec.field;
             let si = sheet.si(field)?;
@@ -296,7 +296,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
                 trust: Trust::Trial,
                 effect: grip(&changed).map(|then| then - now),
                 alone: false,
-                usual: preset_si(field, sheet.units).is_some_and(|usual| usual == si),
+                usual: sheet.usual_si(field).is_some_and(|usual| usual == si),
             })
         })
         .collect();

@@ -9,8 +9,9 @@
 use crate::job::model::engine::preset_si;
 use crate::job::model::entries::Entries;
 use crate::job::model::field::Field;
-use crate::job::model::field_kind::{Plausible, UnitSystem};
+use crate::job::model::field_kind::{Plausible, Scope, UnitSystem};
 use crate::job::model::job::Job;
+use crate::job::model::part::Part;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable};
 use crate::job::model::readings::mean;
@@ -168,7 +169,7 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -
         return Some(Question::SleeveBelowBore(sleeve));
     }
     let reference = reference(sheet, place);
-    match place.field.spec().plausible {
+    match plausible(sheet, place.field) {
         Plausible::Free => None,
         Plausible::Shop { lo, hi } => {
             if lo <= si && si <= hi {
@@ -220,6 +221,21 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -
                     .or(Some(Question::Unusual(lo, hi)))
             }
         },
+    }
+}
+
+/// What is plausible of a field: in the cold drop without a job by the part.
+fn plausible(sheet: &Sheet<'_>, field: Field) -> Plausible {
+    let own = field.spec().plausible;
+    if field.spec().scope != Scope::Drop {
+        return own;
+    }
+    match sheet.entries.reading(Place::of_engine(Field::DropPart)) {
+        Reading::Usable(index) => match Part::ALL.get(index as usize) {
+            Some(part) => part.plausible(field),
+            None => own,
+        },
+        Reading::Absent | Reading::NotHere | Reading::Unusable(_) => own,
     }
 }
 

@@ -3,7 +3,8 @@
 use crate::job::model::field::Field;
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable, Why};
-use crate::quantity::parse::{ParseError, Unit};
+use crate::quantity::format::number;
+use crate::quantity::parse::{ParseError, Unit, parse};
 use litemap::LiteMap;
 
 /// A number as it was typed; the text may be anything, so that nothing typed
@@ -32,6 +33,29 @@ impl Entry {
             at,
             kept: false,
             rest: Vec::new(),
+        }
+    }
+
+    /// The text as a field in `unit` shows it: as typed; a bare number of another
+    /// unit, where the sheet's units have changed since, in this one. What was
+    /// typed stays, and comes back digit for digit with its own unit.
+    ///
+    /// # Example
+    /// ```
+    /// use coldseat_core::job::Entry;
+    /// use coldseat_core::quantity::parse::Unit;
+    /// let typed = Entry::new("5.1250", Unit::Inch, 1);
+    /// assert_eq!(typed.shown_in(Unit::Millimetre), "130.175");
+    /// assert_eq!(typed.shown_in(Unit::Inch), "5.1250");
+    /// ```
+    #[must_use]
+    pub fn shown_in(&self, unit: Unit) -> String {
+        if self.unit == unit || self.text.chars().any(char::is_alphabetic) {
+            return self.text.clone();
+        }
+        match parse(&self.text, self.unit) {
+            Ok(typed) if typed.unit == self.unit => number(typed.si, unit),
+            _ => self.text.clone(),
         }
     }
 }

@@ -9,6 +9,7 @@
 
 pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scope, UnitSystem};
 
+use crate::job::model::part::{COLDS, HEATS, PARTS};
 use crate::quantity::bounds::{self, Bound, End};
 
 /// No preset.
@@ -109,6 +110,11 @@ const STANDING: Bound = plain(0.0, 1000.0);
 const OUTCOMES: Bound = plain(0.0, 2.0);
 /// How a sleeve goes in: job.md, step 20.
 pub(super) const DROP_OUTCOMES: &[&str] = &["free", "dragged", "stuck"];
+
+/// Index into the words of a choice.
+const fn index_of(words: &[&str]) -> Bound {
+    plain(0.0, words.len() as f64 - 1.0)
+}
 
 const fn plain(lo: f64, hi: f64) -> Bound {
     Bound {
@@ -440,4 +446,24 @@ fields! {
     HomeNeeded "home_needed" Engine Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
     /// The same of the cold drop without a job.
     DropHome "drop_home" Drop Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
+    /// Cold drop: what goes in.
+    DropPart "drop_part" Drop Choice ONE, index_of(PARTS), FREE, NONE;
+    /// Cold drop: what makes it cold.
+    DropCold "drop_cold" Drop Choice ONE, index_of(COLDS), FREE, NONE;
+    /// Cold drop: temperature of the cold, where it is not nitrogen's own.
+    DropColdAt "drop_cold_at" Drop Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// Cold drop: what warms the housing.
+    DropHeat "drop_heat" Drop Choice ONE, index_of(HEATS), FREE, NONE;
+    /// Cold drop: temperature of the warmed housing as it leaves the heat.
+    DropHeatAt "drop_heat_at" Drop Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// Cold drop: the most the housing may be warmed to: the maker's sheet.
+    DropHeatMost "drop_heat_most" Drop Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
+    /// Cold drop: seconds from the heat until the part enters. From memory.
+    DropHeatOut "drop_heat_out" Drop Time ONE, bounds::CARRY, FREE, preset("20", "20");
+    /// Cold drop: clearance wanted at the bore. From memory.
+    DropLeast "drop_least" Drop Length ONE, bounds::SMALL, FREE, preset("0.0040", "0.100");
+    /// Cold drop: price of a litre of nitrogen.
+    DropLitrePrice "drop_litre_price" Drop Plain ONE, MONEY, FREE, NONE;
+    /// Cold drop: price of a kilogram of dry ice.
+    DropIcePrice "drop_ice_price" Drop Plain ONE, MONEY, FREE, NONE;
 }

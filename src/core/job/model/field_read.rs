@@ -2,6 +2,7 @@
 
 use crate::job::model::field::{DROP_OUTCOMES, FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{Measure, UnitSystem};
+use crate::job::model::part::{COLDS, HEATS, PARTS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// The word for "this block has none". In documents for ever.
@@ -34,6 +35,9 @@ impl Field {
     pub const fn choices(self) -> &'static [&'static str] {
         match self {
             Self::DropOutcome => DROP_OUTCOMES,
+            Self::DropPart => PARTS,
+            Self::DropCold => COLDS,
+            Self::DropHeat => HEATS,
             _ => &[],
         }
     }

@@ -16,6 +16,7 @@ mod hangs_on;
 pub mod job;
 pub mod ledger;
 pub mod lookup;
+pub mod part;
 pub mod place;
 pub mod reading;
 pub mod readings;

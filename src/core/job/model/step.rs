@@ -246,6 +246,10 @@ pub enum Caution {
     ColdIron,
     /// Ram and rod.
     Ram,
+    /// Dry ice, and alcohol round it.
+    DryIce,
+    /// Parts and housings out of an oven, off a plate.
+    Hot,
 }
 
 /// A step, as data.

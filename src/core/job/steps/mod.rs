@@ -11,6 +11,10 @@ pub mod counterbore;
 pub mod deck;
 pub mod drop;
 pub mod drop_case;
+pub mod drop_sheet;
+#[cfg(test)]
+mod drop_sheet_tests;
+mod drop_warmth;
 pub mod enquiry;
 pub mod finish;
 pub mod fit;

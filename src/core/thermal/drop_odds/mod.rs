@@ -125,6 +125,15 @@ pub enum HomeVerdict {
 }
 
 impl DropOdds {
+    /// What moves the time most, and how much later it were with that cause in its
+    /// middle.
+    #[must_use]
+    pub fn moves_most(&self) -> Option<(Cause, Seconds)> {
+        let most = self.matters_most?;
+        let at = Cause::ALL.iter().position(|cause| *cause == most)?;
+        Some((most, self.matters[at]))
+    }
+
     /// Compares N with the time that the shop needs from entering to home: a
     /// second to spare is a go, less a look, none a stop. A fit that grips
     /// within 3 s, or half the time never, is no go whatever is needed.

@@ -1,0 +1,149 @@
+//! English of the cold drop without a job: parts, colds, heats and what stands
+//! beside the answer.
+
+use coldseat_core::ask::{Cold, Heat, Part};
+
+pub const PART: &str = "Part";
+pub const PART_MATERIAL: &str = "Part material";
+pub const HOUSING: &str = "Housing";
+pub const HOUSING_MATERIAL: &str = "Housing material";
+pub const COLD_BY: &str = "Cooled in";
+pub const HEAT_BY: &str = "Housing heat";
+pub const THE_WAY: &str = "Cold, and the way to the bore";
+pub const PRICES: &str = "Prices";
+
+/// What goes in.
+#[must_use]
+pub const fn part(part: Part) -> &'static str {
+    match part {
+        Part::FlangedSleeve => "Flanged sleeve",
+        Part::PlainSleeve => "Plain sleeve",
+        Part::Bushing => "Bushing",
+        Part::SeatRing => "Valve seat",
+        Part::BearingRing => "Bearing ring",
+        Part::Pin => "Pin or shaft",
+    }
+}
+
+/// What makes it cold.
+#[must_use]
+pub const fn cold(cold: Cold) -> &'static str {
+    match cold {
+        Cold::Nitrogen => "Liquid nitrogen",
+        Cold::DryIceAlcohol => "Dry ice + alcohol",
+        Cold::DryIcePacked => "Dry ice, packed",
+        Cold::Freezer => "Freezer",
+        Cold::Outdoors => "Cold air, outdoors",
+        Cold::AsItIs => "Nothing",
+    }
+}
+
+/// What warms the housing.
+#[must_use]
+pub const fn heat(heat: Heat) -> &'static str {
+    match heat {
+        Heat::AsItIs => "None",
+        Heat::Oven => "Oven",
+        Heat::HotPlate => "Hot plate",
+        Heat::Water => "Hot water",
+    }
+}
+
+/// One of the ways side by side.
+#[must_use]
+pub fn way(by: Cold, warmed: Heat) -> String {
+    match (by, warmed) {
+        (_, Heat::AsItIs) => cold(by).to_owned(),
+        (Cold::AsItIs, _) => format!("{} alone", heat(warmed)),
+        _ => format!("{} and {}", cold(by), heat(warmed).to_lowercase()),
+    }
+}
+
+/// What the housing is called with this part.
+#[must_use]
+pub const fn housing(part: Part) -> &'static str {
+    if part.is_sleeve() { "block" } else { "housing" }
+}
+
+/// What the drawing of a part shows.
+#[must_use]
+pub fn part_label(name: &str, cold: &str, warm: &str, clearance: &str) -> String {
+    format!(
+        "{name} at {cold} half in its bore at {warm}, cut along the axis: {clearance} clearance on diameter."
+    )
+}
+
+/// Below that drawing.
+#[must_use]
+pub fn part_caption() -> String {
+    "Cut along the axis, walls in proportion to the diameter; the clearance is drawn far wider than it is.".to_owned()
+}
+
+pub const BESIDE: &str = "Time, fit and temperature";
+pub const IN_COLD: &str = "In the cold";
+pub const IN_HEAT: &str = "In the heat";
+pub const PLATE_TOUCH: &str = "nobody knows how a plate touches: measure the housing at its bore";
+pub const TAKES: &str = "Takes";
+pub const FIT_MOST: &str = "Tightest fit that still drops in";
+pub const COLD_ENOUGH: &str = "Part cold enough at";
+pub const HOT_ENOUGH: &str = "Housing hot enough at";
+pub const CLOSES_IN: &str = "Its bore closes in";
+pub const BESIDE_WHAT: &str = "For the clearance wanted at the bore, at the narrow end of the band. Times count the faces inside and outside, not the ends; a whole casting takes longer than the wall entered: measure it.";
+pub const SIDE_BY_SIDE: &str = "Side by side: nitrogen, dry ice, freezer, heat";
+pub const WAY: &str = "By";
+pub const CLEARANCE_AT_BORE: &str = "Clearance at the bore";
+pub const HOME_BY: &str = "Home within";
+pub const COSTS: &str = "Costs";
+pub const MEND_FIRST: &str = "mend first";
+
+/// A time and its ends.
+#[must_use]
+pub fn time_span(usual: &str, quick: &str, slow: &str) -> String {
+    format!("{usual} ({quick} to {slow})")
+}
+
+/// Nitrogen that a part takes.
+#[must_use]
+pub fn litres(amount: &str) -> String {
+    format!("{amount} l of nitrogen, and the fill of the bath")
+}
+
+/// Dry ice that a part takes.
+#[must_use]
+pub fn dry_ice(amount: &str) -> String {
+    format!("{amount} kg of dry ice, and what warms by itself")
+}
+
+pub const ENOUGH_AS_IT_IS: &str = "room enough as it is";
+
+/// Not even at the end of the range.
+#[must_use]
+pub fn never_enough(clearance: &str) -> String {
+    format!("never by that alone: {clearance} at the end of the range")
+}
+
+/// Which fit still goes.
+#[must_use]
+pub fn up_to(fit: &str) -> String {
+    format!("up to {fit}")
+}
+
+/// No fit goes.
+#[must_use]
+pub fn only_loose(clearance: &str) -> String {
+    format!("none: it wants a loose fit of {clearance}")
+}
+
+/// How a bore closes.
+#[must_use]
+pub fn closes(by: &str, before: &str, after: &str) -> String {
+    format!("by {by}: {before} becomes {after}")
+}
+
+pub const NO_HEAT_LIMIT: &str = "Nobody entered how hot this housing may get: take it from its maker's sheet. Heat-treated aluminum and hardened parts lose their strength long before they look hot.";
+
+/// A housing warmed beyond its limit.
+#[must_use]
+pub fn too_hot(most: &str) -> String {
+    format!("Hotter than its sheet allows ({most}): do not warm it so far.")
+}
