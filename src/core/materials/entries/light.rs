@@ -237,10 +237,10 @@ pub static MAGNESIUM_AZ91: Entry = Entry {
     shape: Shape::Aluminium { factor: 1.145 },
     specific_heat: cp_of(
         MAGNESIUM_CP,
-        0.983,
+        1.0,
         0.04,
-        "magnesium's curve, mixed with aluminum and zinc by Kopp and Neumann's rule; 1020 to 1050 \
-         J/kg/K read for room temperature",
+        "magnesium's curve: aluminum and zinc take 2 % by Kopp and Neumann's rule, data sheets print \
+         990 to 1050 J/kg/K for room temperature",
     ),
     specific_heat_below: Below::GoesOnStraight,
     conductivity: estimated_k(
