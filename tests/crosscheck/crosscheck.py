@@ -18,6 +18,7 @@ import sys
 import numpy as np
 
 import families
+import families_alloys
 import families_deck
 import families_fem
 import families_heat
@@ -62,7 +63,7 @@ def main():
     parser.add_argument("--only", default="")
     options = parser.parse_args()
     passed = failed = 0
-    everything = families.FAMILIES + families_deck.FAMILIES + families_heat.FAMILIES + families_lean.FAMILIES
+    everything = families.FAMILIES + families_deck.FAMILIES + families_heat.FAMILIES + families_lean.FAMILIES + families_alloys.FAMILIES
     everything += families_plan.FAMILIES + families_fem.FAMILIES
     for family in everything:
         if options.only and family.calc != options.only:

@@ -22,6 +22,8 @@ MATERIALS = {
     "compacted_iron": (7100, 0.00180, CAST, [27, 30, 35, 38, 40, 41, 40.5, 40]),
     "aluminium_a356": (2680, None, ALUMINIUM, [82, 96, 118, 133, 144, 151, 158, 160]),
 }
+# Solids that are not drawn by chance (families_alloys.py): as above, or e(T) itself.
+OTHERS = {}
 
 
 class Solid:
@@ -35,13 +37,15 @@ class Solid:
             self.k = lambda t: np.full_like(np.asarray(t, float), p["conductivity_w_mk"])
             self.e = lambda t: p["expansion_per_k"] * (np.asarray(t, float) - 293.15)
             return
-        self.density, c77, (tc, c), k = MATERIALS[part["material"]]
+        self.density, c77, (tc, c), k = {**MATERIALS, **OTHERS}[part["material"]]
         curve = interpolate.PchipInterpolator(tc, c)
         slope = float(curve.derivative()(tc[0]))
         self.cp = lambda t: np.where(np.asarray(t) < tc[0], c[0] + slope * (np.asarray(t) - tc[0]), curve(np.maximum(t, tc[0])))
         k_curve = interpolate.PchipInterpolator(NODES, k)
         self.k = lambda t: k_curve(np.clip(t, NODES[0], NODES[-1]))
-        if c77 is None:
+        if callable(c77):
+            self.e = c77
+        elif c77 is None:
             def nist(t):
                 return -412.77 - 0.30389 * t + 8.7696e-3 * t**2 - 9.9821e-6 * t**3
 

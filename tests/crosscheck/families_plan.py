@@ -1,6 +1,7 @@
 """Soaking by scipy's BDF on a fine grid, and the solid pin by its Bessel series;
 heights of proud sleeves by scipy's HiGHS, goal by goal."""
 
+import itertools
 import math
 
 import numpy as np
@@ -67,6 +68,20 @@ def solve_soak(x):
     heat = mass * integrate.quad(lambda t: float(solid.cp(t)), x["bath_k"], x["start_k"], limit=300)[0]
     return {"soak_s": soak_time(x, nominal), "soak_low_s": soak_time(x, high), "soak_high_s": soak_time(x, low),
             "biot": nominal * area / (2 * math.pi * (a + b)) / float(solid.k(x["start_k"])), "heat_j": heat}
+
+
+PINS = itertools.cycle(itertools.product([0.05, 0.5, 2.0, 10.0], [0.2, 0.1, 0.05, 0.02, 0.01]))
+
+
+def draw_pin(r):
+    """A solid pin at four Biot numbers (coefficient x radius / conductivity), the other two coefficients half and twice."""
+    biot, left = next(PINS)
+    outer, start, bath = between(r, 0.052, 0.09), between(r, 285, 300), float(r.choice([194.7, 255.0, 420.0]))
+    p = {"density_kg_m3": between(r, 2500, 8900), "specific_heat_j_kgk": between(r, 300, 900), "conductivity_w_mk": between(r, 8, 25),
+         "expansion_per_k": 1e-5}
+    h = biot * p["conductivity_w_mk"] / (outer / 2)
+    return {"properties": p, "inner_d_m": 0.0, "outer_d_m": outer, "length_m": 0.1, "start_k": start, "bath_k": bath,
+            "h_w_m2k": [h / 2, h, h * min(2, 9999 / h)], "near_k": left * abs(start - bath)}
 
 
 # heights_plan ----------------------------------------------------------------------
@@ -145,6 +160,8 @@ def solve_heights(x):
 
 FAMILIES = [
     Family("soak", "scipy BDF on 120 cells; a solid pin by its Bessel series", draw_soak, solve_soak, cases=60, share=0.005,
+           special={"biot": (1e-4, 0), "heat_j": (1e-3, 0)}),
+    Family("soak", "a solid pin at Biot 0.05, 0.5, 2 and 10 by its Bessel series", draw_pin, solve_soak, cases=60, share=0.005,
            special={"biot": (1e-4, 0), "heat_j": (1e-3, 0)}),
     Family("heights_plan", "scipy's HiGHS, goal by goal", draw_heights, solve_heights, cases=60, share=0, floor=1e-9),
 ]

@@ -159,7 +159,7 @@ pub use crate::job::verdict::load::Load;
 pub use crate::job::verdict::load::LoadCheck;
 pub use crate::job::verdict::order::OrderCheck;
 pub use crate::job::verdict::order::OrderItem;
-pub use crate::materials::MaterialId;
+pub use crate::materials::{Family, MaterialId};
 pub use crate::mechanics::bore_profile::BoreStress;
 pub use crate::mechanics::service::Service;
 pub use crate::metrology::fit::Fit;

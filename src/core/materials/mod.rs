@@ -14,8 +14,8 @@ use std::sync::{Arc, OnceLock};
 
 use crate::numerics::interpolation::Monotone;
 use crate::quantity::{REFERENCE_K, Temperature};
-pub use catalogue::MaterialId;
 use catalogue::{Below, Entry};
+pub use catalogue::{Family, MaterialId};
 
 /// Constant properties given instead of a catalogue material. What a
 /// calculation does not need may be missing.
@@ -194,7 +194,8 @@ impl Material {
 }
 
 fn catalogue_tables(id: MaterialId) -> Arc<Tables> {
-    static CACHE: [OnceLock<Arc<Tables>>; 8] = [const { OnceLock::new() }; 8];
+    static CACHE: [OnceLock<Arc<Tables>>; MaterialId::ALL.len()] =
+        [const { OnceLock::new() }; MaterialId::ALL.len()];
     Arc::clone(CACHE[id.index()].get_or_init(|| Arc::new(entry_tables(id.entry()))))
 }
 
@@ -344,6 +345,47 @@ mod tests {
             let slope = (table.enthalpy(200.6) - table.enthalpy(200.4)) / 0.2;
             assert!((slope / table.specific_heat(200.5) - 1.0).abs() < 1e-6);
         }
+    }
+
+    #[test]
+    fn every_entry_holds_together() {
+        let mut listed = 0;
+        for id in Family::ALL.into_iter().flat_map(Family::materials) {
+            listed += 1;
+            let (m, entry) = (Material::catalogue(id), id.entry());
+            let e = |t_k| m.strain(Temperature::from_k(t_k));
+            // Zero at the reference, rising throughout, as far as it says to 77 K.
+            assert_eq!(e(REFERENCE_K), 0.0, "{}", id.id());
+            for i in 0..430 {
+                let t_k = 70.0 + f64::from(i);
+                assert!(e(t_k + 1.0) > e(t_k), "{} {t_k}", id.id());
+            }
+            let chill = entry.chill_contraction;
+            assert!(
+                (e(77.355) / -chill.value - 1.0).abs() < 3e-3,
+                "{} {}",
+                id.id(),
+                e(77.355)
+            );
+            // No constant coefficient: a kelvin counts for less in the cold.
+            let slope = |t_k| (e(t_k + 1.0) - e(t_k - 1.0)) / 2.0;
+            assert!(slope(78.0) < 0.62 * slope(292.0), "{}", id.id());
+            for p in [
+                chill,
+                entry.density,
+                entry.youngs,
+                entry.poisson,
+                entry.tensile,
+            ] {
+                assert!(p.value > 0.0 && p.band >= 0.0 && p.source.len() > 2);
+            }
+            for table in [&entry.specific_heat, &entry.conductivity] {
+                assert!(table.nodes.windows(2).all(|w| w[0].0 < w[1].0));
+                assert!(table.band_fraction > 0.0 && table.source.len() > 10);
+                assert!(table.nodes[table.nodes.len() - 1].0 >= 500.0);
+            }
+        }
+        assert_eq!(listed, MaterialId::ALL.len());
     }
 
     #[test]

@@ -75,7 +75,9 @@ impl ColdDrop {
     pub(super) fn model(&self, resolution: &Resolution) -> Result<DropModel, Fault> {
         // What the solver has room for, whatever is asked.
         let wall_m = self.sleeve_outer.radius().as_m() - self.sleeve_inner.radius().as_m();
-        let sleeve_cells = sleeve_cells(wall_m, resolution.sleeve_cells).clamp(1, CAPACITY / 2 - 2);
+        let conducts = self.sleeve_material.conductivity_w_mk(self.room);
+        let sleeve_cells =
+            sleeve_cells(wall_m, conducts, resolution.sleeve_cells).clamp(1, CAPACITY / 2 - 2);
         let sleeve = Wall::new(
             &self.sleeve_material,
             self.heat_inner(),
@@ -191,10 +193,13 @@ impl ColdDrop {
 /// Inside over outside of a part that is solid.
 const SOLID: f64 = 1e-6;
 
-/// More cells in a wall beyond those of the trade, as many as it is thicker.
-fn sleeve_cells(wall_m: f64, usual: usize) -> usize {
+/// More cells in a wall beyond those of the trade, as many as it is thicker or
+/// conducts worse than ductile iron: a seat of cobalt alloy gripped 1.4 % late
+/// on four.
+fn sleeve_cells(wall_m: f64, conducts: f64, usual: usize) -> usize {
     let thicker = (wall_m / SIZES.wall_m[1]).clamp(1.0, 4.0);
-    (usual as f64 * thicker).round() as usize
+    let slower = (30.0 / conducts).clamp(1.0, 2.0);
+    (usual as f64 * (thicker * slower).min(4.0)).round() as usize
 }
 
 /// Sizes that the answer is checked for: sleeves of 80 to 150 mm, walls of 1.5

@@ -3,7 +3,7 @@
 
 use crate::live::words;
 use crate::texts as t;
-use coldseat_core::ask::{CYLINDERS_MOST, Layout};
+use coldseat_core::ask::{CYLINDERS_MOST, Family, Layout};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -24,18 +24,58 @@ pub fn Choice(
     #[prop(optional, into)]
     locked: Signal<bool>,
 ) -> impl IntoView {
-    let items: Vec<AnyView> = options
+    let items = options
         .into_iter()
-        .map(|(key, words)| {
-            let own = key.clone();
-            view! {
-                <option value=key prop:selected=move || value.get() == own>
-                    {words}
-                </option>
-            }
-            .into_any()
+        .map(|(key, words)| option(key, words, value))
+        .collect();
+    select(id, label, items, change, locked)
+}
+
+/// One of the materials, grouped by their families.
+#[component]
+pub fn MaterialChoice(
+    /// Id of the control.
+    id: &'static str,
+    /// Its label.
+    label: &'static str,
+    /// The id of the material chosen.
+    value: Signal<String>,
+    /// Called with a new one.
+    change: Callback<String>,
+    /// Whether it may only be read.
+    #[prop(optional, into)]
+    locked: Signal<bool>,
+) -> impl IntoView {
+    let groups = Family::ALL
+        .into_iter()
+        .map(|family| {
+            let items: Vec<AnyView> = family
+                .materials()
+                .map(|m| option(m.id().to_owned(), m.name().to_owned(), value))
+                .collect();
+            view! { <optgroup label=t::family(family)>{items}</optgroup> }.into_any()
         })
         .collect();
+    select(id, label, groups, change, locked)
+}
+
+fn option(key: String, words: String, value: Signal<String>) -> AnyView {
+    let own = key.clone();
+    view! {
+        <option value=key prop:selected=move || value.get() == own>
+            {words}
+        </option>
+    }
+    .into_any()
+}
+
+fn select(
+    id: &'static str,
+    label: &'static str,
+    items: Vec<AnyView>,
+    change: Callback<String>,
+    locked: Signal<bool>,
+) -> AnyView {
     view! {
         <div class="choice">
             <label for=id>{label}</label>
@@ -84,15 +124,6 @@ pub fn Line(
         </div>
     }
     .into_any()
-}
-
-/// Materials as options.
-#[must_use]
-pub fn materials() -> Vec<(String, String)> {
-    coldseat_core::ask::MaterialId::ALL
-        .into_iter()
-        .map(|m| (m.id().to_owned(), m.name().to_owned()))
-        .collect()
 }
 
 /// Counts of cylinders, as options.

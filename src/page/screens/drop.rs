@@ -3,7 +3,7 @@
 use crate::answers::home_within;
 use crate::live::{live, words};
 use crate::memo::Memo;
-use crate::parts::choice::{Choice, materials};
+use crate::parts::choice::{Choice, MaterialChoice};
 use crate::parts::drop_answer::{drop_head, drop_picture, part_picture, ready};
 use crate::parts::drops::kept_drops;
 use crate::parts::findings::cautions;
@@ -146,10 +146,9 @@ pub fn DropScreen() -> impl IntoView {
                 <div class="step-entry">
                     <fieldset class="group">
                         <legend>{t::PART}</legend>
-                        <Choice
+                        <MaterialChoice
                             id="drop-sleeve-material"
                             label=t::PART_MATERIAL
-                            options=materials()
                             value=sleeve
                             change=set_sleeve
                         />
@@ -157,10 +156,9 @@ pub fn DropScreen() -> impl IntoView {
                     </fieldset>
                     <fieldset class="group">
                         <legend>{t::HOUSING}</legend>
-                        <Choice
+                        <MaterialChoice
                             id="drop-block-material"
                             label=t::HOUSING_MATERIAL
-                            options=materials()
                             value=block
                             change=set_block
                         />

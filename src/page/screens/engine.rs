@@ -4,7 +4,7 @@ use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::bar::{sheet_bar, whole_bar};
-use crate::parts::choice::{Choice, Line, counts, layouts, materials as material_choices};
+use crate::parts::choice::{Choice, Line, MaterialChoice, counts, layouts};
 use crate::parts::holes::holes;
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;
@@ -402,22 +402,20 @@ pub fn EngineScreen(
     };
     let materials = view! {
         <div class="form">
-            <Choice
+            <MaterialChoice
                 id="job-sleeve-material"
                 locked=locked
                 label=t::SLEEVE_MATERIAL
-                options=material_choices()
                 value=read(|j| j.engine.sleeve_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.sleeve_material = MaterialId::from_id(&id)
                         .unwrap_or(j.engine.sleeve_material);
                 })
             />
-            <Choice
+            <MaterialChoice
                 id="job-block-material"
                 locked=locked
                 label=t::BLOCK_MATERIAL
-                options=material_choices()
                 value=read(|j| j.engine.block_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.block_material = MaterialId::from_id(&id)

@@ -1,6 +1,6 @@
 //! English: labels, buttons, headings and short words.
 
-use coldseat_core::ask::{Layout, Signal, State, UnitSystem};
+use coldseat_core::ask::{Family, Layout, Signal, State, UnitSystem};
 
 pub const JOBS: &str = "Jobs";
 pub const COLD_DROP: &str = "Cold drop";
@@ -203,6 +203,17 @@ pub const fn units(units: UnitSystem) -> &'static str {
     match units {
         UnitSystem::Inch => "inch",
         UnitSystem::Metric => "mm",
+    }
+}
+
+#[must_use]
+pub const fn family(family: Family) -> &'static str {
+    match family {
+        Family::Iron => "irons",
+        Family::Steel => "steels",
+        Family::Bronze => "bronzes and brass",
+        Family::Light => "aluminum and magnesium",
+        Family::Seat => "seat alloys",
     }
 }
 

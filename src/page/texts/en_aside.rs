@@ -10,7 +10,7 @@ pub const SLIPS_PULLED: &str = "slips when pulled with (it thins)";
 pub const HEAT_PATH: &str = "heat path through the joint";
 pub const NOT_SMOOTHED: &str =
     "Nothing is taken off for smoothing: enter Rz of sleeve and bore under Engine.";
-pub const RUNNING_WANTED: &str = "For the running engine enter the temperatures of sleeve and block under Engine. An aluminium block must be judged there, not cold.";
+pub const RUNNING_WANTED: &str = "For the running engine enter the temperatures of sleeve and block under Engine. An aluminum block must be judged there, not cold.";
 pub const FIT_RUNNING: &str = "left of the fit, running";
 pub const PRESSURE_RUNNING: &str = "presses, running, with the gas";
 pub const SLEEVE_MARGIN: &str = "sleeve: least strength over hoop stress";

@@ -133,6 +133,18 @@ pub(super) const MATERIALS: &[&str] = &[
     "stainless_304",
     "aluminium_a356",
     "aluminium_6061",
+    "bronze_c93200",
+    "bronze_c95400",
+    "bronze_c51000",
+    "brass_c36000",
+    "bearing_steel_52100",
+    "tool_steel_h13",
+    "cobalt_r30006",
+    "nickel_n07718",
+    "sintered_fc0208",
+    "aluminum_319",
+    "aluminum_a380",
+    "magnesium_az91",
 ];
 
 /// Layouts, by their number.

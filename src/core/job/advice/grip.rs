@@ -223,7 +223,7 @@ mod tests {
         }
     }
 
-    /// An aluminium block grows twice as much as its sleeve (job.md, section 7):
+    /// An aluminum block grows twice as much as its sleeve (job.md, section 7):
     /// it lets go; iron in iron does not, as long as both are as warm.
     #[test]
     fn an_aluminium_block_lets_go_where_iron_does_not() {
