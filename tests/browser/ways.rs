@@ -13,7 +13,7 @@ async fn a_valve_seat_in_a_warmed_head_is_asked_what_it_needs_and_told_what_it_t
     page.choose("Part", "Valve seat").await?;
     page.choose("Cooled in", "Dry ice + alcohol").await?;
     page.choose("Housing heat", "Oven").await?;
-    page.choose("Housing material", "cast aluminium A356")
+    page.choose("Housing material", "cast aluminum A356")
         .await?;
     // Nothing is worked out of a heat that nobody read.
     page.says("still wanted: Housing warmed to").await?;

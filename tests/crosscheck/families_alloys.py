@@ -85,10 +85,25 @@ def draw_bath(r):
             "bath_k": bath, "room_k": room, "block_k": room if warm == "room" else warm, "carry_s": between(r, 0, 6)}
 
 
+SIZES = itertools.cycle([0.006, 0.01, 0.016, 0.025, 0.04, 0.06])
+
+
+def draw_solid(r):
+    """A pin or shaft: no bore, from a dowel to the thickness of a wrist."""
+    outer, room = next(SIZES) * between(r, 0.9, 1.1), between(r, 290, 298)
+    sleeve, block = PAIRS[int(r.integers(0, 4))]
+    bore = outer - outer * between(r, 2e-4, 8e-4)
+    return {"sleeve": {"material": sleeve, "inner_d_m": 0.0, "outer_d_m": outer, "length_m": between(r, 0.02, 0.1)},
+            "block": {"material": block, "bore_d_m": bore, "outer_d_m": bore + 2 * between(r, 0.008, 0.03)},
+            "bath_k": float(r.choice([77.355, 194.7])), "room_k": room, "block_k": room, "carry_s": between(r, 0, 5)}
+
+
 FAMILIES = [
     # The core's copper is a polynomial of the seventh degree, within 1.2e-4 of the whole.
     Family("contraction", "alloys: quadrature of NIST's certified copper", draw_contraction, heat.solve_contraction,
            special={"strain": (1e-6, 8e-7), "change_m": (1e-6, 4e-7)}),
     Family("cold_drop", "three baths, warm housings, four pairs: scipy BDF", draw_bath, heat.solve_drop, cases=36, share=0.01,
+           special={"climb_m": (0.01, 3e-7), "clearance": (0.002, 1e-7), "grip_sleeve": (0.002, 0), "grip_block": (0.002, 0)}),
+    Family("cold_drop", "solid pins and shafts: scipy BDF", draw_solid, heat.solve_drop, cases=24, share=0.01,
            special={"climb_m": (0.01, 3e-7), "clearance": (0.002, 1e-7), "grip_sleeve": (0.002, 0), "grip_block": (0.002, 0)}),
 ]
