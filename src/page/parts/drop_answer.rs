@@ -113,6 +113,7 @@ pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView
             view! {
                 <div class="glance">{drop_numbers(view, home, units)}</div>
                 {judged(view, home)}
+                {t::shrinks_by(view.case.shrink).map(|words| view! { <p>{words}</p> })}
                 {doubts}
                 {findings(&view.band.nominal.findings, units)}
             }

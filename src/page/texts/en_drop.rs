@@ -1,6 +1,6 @@
 //! What is said of the time that a sleeve has to go home.
 
-use coldseat_core::ask::{Cause, HomeVerdict};
+use coldseat_core::ask::{Cause, ColdUse, HomeVerdict, ShrinkBy};
 
 /// What the time to go home allows.
 #[must_use]
@@ -19,6 +19,27 @@ pub fn home_words(verdict: HomeVerdict, go: bool, within: &str, needed: &str) ->
             "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the block, go in faster, or hone more."
         ),
     }
+}
+
+/// What the numbers of a drop stand on, where not on the table of its iron.
+#[must_use]
+pub const fn shrinks_by(by: ShrinkBy) -> Option<&'static str> {
+    match by {
+        ShrinkBy::Table => None,
+        ShrinkBy::Shop => Some("By the shop's own shrink, not by the table of its iron."),
+        ShrinkBy::Sleeve => Some("By this sleeve as measured cold, not by the table of its iron."),
+    }
+}
+
+/// Beside a time: the diameter measured cold.
+#[must_use]
+pub fn cold_use(diameter: &str, taken: ColdUse) -> String {
+    let said = match taken {
+        ColdUse::Used => "its drop goes by that",
+        ColdUse::Odd => "its drop goes by that, though it is not what its iron does",
+        ColdUse::NotUsed => "not used: no iron does that",
+    };
+    format!("measured cold {diameter}, {said}")
 }
 
 /// No press fit.

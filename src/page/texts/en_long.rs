@@ -197,6 +197,7 @@ pub const fn caution_title(caution: Caution) -> &'static str {
         Caution::Cutting => "Cutting",
         Caution::Nitrogen => "Liquid nitrogen",
         Caution::ColdIron => "Cold iron",
+        Caution::ColdReading => "Measuring it cold",
         Caution::Ram => "Ram and rod",
     }
 }
@@ -213,6 +214,9 @@ pub const fn caution(caution: Caution) -> &'static str {
         }
         Caution::ColdIron => {
             "Cold iron is brittle: no hammer. Pinch point at the deck. Afterwards dry and oil."
+        }
+        Caution::ColdReading => {
+            "Frozen metal burns skin and sticks to it: gloves on sleeve and micrometer. It frosts over in seconds, and frost reads as diameter: wipe where you measure, read at once. The micrometer cools too: one quick reading, then let it come back to shop temperature and check its zero."
         }
         Caution::Ram => {
             "Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump slowly, release before touching. Oil under the skin: hospital now."

@@ -222,6 +222,10 @@ pub fn drop_doubts(doubts: &[DropDoubt]) -> Vec<String> {
                 "{}: asked about and not answered.",
                 where_words(Spot::Reading(place))
             )),
+            DropDoubt::ColdSize => lines.push(format!(
+                "Measure again: {}. It is not what this iron does.",
+                en_names::field(Field::ColdOd)
+            )),
             DropDoubt::First(step) => lines.push(format!(
                 "First: {}. It is neither done nor marked.",
                 en_names::step_title(step)

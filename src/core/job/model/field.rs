@@ -440,4 +440,7 @@ fields! {
     HomeNeeded "home_needed" Engine Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
     /// The same of the cold drop without a job.
     DropHome "drop_home" Drop Time ONE, bounds::HOME_NEEDED, FREE, preset("5", "5");
+    /// Outside diameter of the sleeve as measured cold, fresh out of the bath: takes
+    /// the place of the table's contraction for this sleeve.
+    ColdOd "cold_od" Cylinder Length ONE, bounds::DIAMETER, size(60.0, 250.0, 1.5), NONE;
 }
