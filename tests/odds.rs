@@ -31,7 +31,6 @@ fn drop_of(od_inch: f64, wall_inch: f64, fit_inch: f64, sleeve: MaterialId) -> C
 
 const ROUGH: Unknowns = Unknowns {
     u_fit: Length::from_um(2.5),
-    u_contraction: None,
     carry_timed: false,
     frost_most: FROST_MOST,
 };
@@ -89,11 +88,9 @@ fn each_cause_takes_time_and_is_named_where_it_rules() {
     };
     let wiped = drop_odds(&usual(), wiped).expect("in range");
     assert!(wiped.home_within > rough.home_within);
-    let sure = Unknowns {
-        u_contraction: Some(0.005),
-        ..ROUGH
-    };
-    let sure = drop_odds(&usual(), sure).expect("in range");
+    let mut measured = usual();
+    measured.sleeve_material = measured.sleeve_material.with_measured_expansion(1.0, 0.005);
+    let sure = drop_odds(&measured, ROUGH).expect("in range");
     assert!(sure.home_within > rough.home_within);
     // A gauge off by more than the whole fit rules.
     let blind = Unknowns {
@@ -138,6 +135,24 @@ fn a_band_is_not_told_before_it_is_drawn() {
     assert_eq!(run.odds(), Ok(None));
     assert!(run.advance(1).expect("in range"));
     assert!(run.odds().expect("joined").is_some());
+}
+
+/// A sleeve measured cold that shrank as its iron should is surer than the table:
+/// the far low end of the band is gone, and the time is longer. One that shrank a
+/// tenth less has less clearance, and less time than the table would promise.
+#[test]
+fn a_sleeve_measured_cold_has_its_own_time() {
+    let home = |drop: &ColdDrop| drop_odds(drop, ROUGH).expect("in range").home_within.as_s();
+    let by_table = home(&usual());
+    let measured = |scale: f64, u_share: f64| {
+        let mut drop = usual();
+        drop.sleeve_material = drop.sleeve_material.with_measured_expansion(scale, u_share);
+        home(&drop)
+    };
+    let as_the_table = measured(1.0, 0.02);
+    assert!(as_the_table > by_table, "{as_the_table} {by_table}");
+    assert!(measured(1.0, 0.01) > as_the_table);
+    assert!(measured(0.9, 0.02) < as_the_table);
 }
 
 /// A standard normal value (Box and Muller).

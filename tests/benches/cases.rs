@@ -72,7 +72,6 @@ fn leaning_drop() {
 fn odds() {
     let unknowns = Unknowns {
         u_fit: Length::from_um(2.5),
-        u_contraction: None,
         carry_timed: false,
         frost_most: FROST_MOST,
     };

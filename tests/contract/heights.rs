@@ -171,6 +171,57 @@ fn heights_agree_with_trying_everything() {
     assert!(possible > 10 && not > 10, "{possible} {not}");
 }
 
+/// A deck as a shop may have it: up to eight holes, four spare sleeves, eight shims.
+fn deck(r: &mut fastrand::Rng) -> Case {
+    let holes = r.usize(6..=8);
+    let wide = r.i64(30..=140);
+    let rows = |r: &mut fastrand::Rng, count: usize, middle: i64| {
+        (0..count)
+            .map(|_| {
+                let mean = middle + r.i64(-wide..=wide);
+                core::array::from_fn(|_| mean + r.i64(-9..=9))
+            })
+            .collect()
+    };
+    let low = r.i64(20..=44);
+    Case {
+        depth: rows(r, holes, 7_800),
+        thickness: {
+            let spare = r.usize(0..=4);
+            rows(r, holes + spare, 7_890)
+        },
+        shims: (0..r.usize(0..=8)).map(|_| 5 * r.i64(2..=50)).collect(),
+        step: [0, 10, 25][r.usize(0..3)],
+        proud: [low, low + r.i64(50..=120)],
+        spreads: [r.i64(18..=44), r.i64(5..=60), r.i64(10..=100)],
+    }
+}
+
+/// None is refused, and no plan that is said to be possible exceeds a limit.
+#[test]
+fn no_deck_of_a_shop_is_too_much() {
+    let mut random = fastrand::Rng::with_seed(29);
+    let mut possible = 0;
+    for i in 0..400 {
+        let case = deck(&mut random);
+        let out = outputs("heights_plan", &case.request());
+        let plan = told(&out, case.depth.len());
+        let (excess, counts, spread, _) = case.key(&plan);
+        assert_eq!(
+            out["possible"],
+            json!(excess == 0),
+            "{i} {}",
+            case.request()
+        );
+        possible += usize::from(excess == 0);
+        let told = ["cuts", "shims", "moved", "turned"].map(|n| out[n].as_u64().expect("a count"));
+        assert_eq!(told.map(|n| n as usize), counts, "{i}");
+        let off = out["spread_m"].as_f64().expect("a length") - um(spread) / 4.0;
+        assert!(off.abs() < 1e-12, "{i}");
+    }
+    assert!((200..400).contains(&possible), "{possible}");
+}
+
 #[test]
 fn heights_refuse_what_cannot_be_planned() {
     let with = |path: &str, value: Value| {

@@ -90,8 +90,9 @@ UM = 1e-6
 
 
 def draw_heights(r):
-    n = int(r.integers(1, 6))
-    spare = int(r.integers(0, 2))
+    large = r.random() < 0.15
+    n = int(r.integers(6, 9) if large else r.integers(1, 6))
+    spare = int(r.integers(0, 3 if large else 2))
     rows = lambda count, middle: [[UM * int(v) for v in middle + r.integers(-45, 46) + r.integers(-9, 10, 4)] for _ in range(count)]
     lo = int(r.integers(20, 45))
     return {"holes": [{"depth_m": d} for d in rows(n, 7800)], "sleeves": [{"thickness_m": t} for t in rows(n + spare, 7890)],

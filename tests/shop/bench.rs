@@ -1,8 +1,8 @@
 //! The bench a case is played on.
 
 use crate::words;
-use coldseat_core::ask::{DropAnswer, drop_of_sheet};
-use coldseat_core::job::assess::{Assessed, assess_job};
+use coldseat_core::ask::{DropAnswer, drop_of_cylinder, drop_of_sheet};
+use coldseat_core::job::assess::{Assessed, assess_cylinder, assess_job};
 use coldseat_core::job::deck::{Lock, lock};
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::drop::DropSheet;
@@ -129,6 +129,9 @@ fn says(job: &Job, rest: &str) -> Played {
     if let Some(hole) = what.strip_prefix("highest pull of ") {
         return highest(job, hole.parse().unwrap(), wanted);
     }
+    if let Some(hole) = what.strip_prefix("clearance in the bath of ") {
+        return in_the_bath(job, hole.parse().unwrap(), wanted);
+    }
     if let Some((whose, step)) = what.split_once(", ") {
         let owner = words::owner(whose).unwrap();
         let report = report(&all, owner, step);
@@ -175,6 +178,20 @@ fn highest(job: &Job, cylinder: u8, wanted: &str) -> Played {
             }
         }
         (_, wanted) => expect("not known", wanted),
+    }
+}
+
+fn in_the_bath(job: &Job, cylinder: u8, wanted: &str) -> Played {
+    let report = assess_cylinder(job, cylinder);
+    let DropAnswer::Ready(view) = drop_of_cylinder(job, &report) else {
+        return expect("not known", wanted);
+    };
+    let said = job
+        .unit(Field::BoreD)
+        .from_si(view.band.nominal.clearance_bath.as_m());
+    match wanted.parse::<f64>() {
+        Ok(number) if (said - number).abs() < 5e-6 => Ok(()),
+        _ => Err(format!("says {said}")),
     }
 }
 

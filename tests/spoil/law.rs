@@ -106,7 +106,7 @@ fn rank(step: &StepReport) -> u8 {
     }
 }
 
-fn struck(job: &Job, place: Place, blow: Blow) -> Job {
+pub fn struck(job: &Job, place: Place, blow: Blow) -> Job {
     let mut job = job.clone();
     let entry = job.entries.get(place).unwrap().clone();
     match blow {
@@ -139,9 +139,11 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
     for (nth, place) in places.into_iter().enumerate().step_by(every) {
         let spoilt = Blow::Spoil(SPOILT[nth % SPOILT.len()]);
         // Clearing what cannot be used, or is asked about, mends it; a limit
-        // that is cleared is as usual again, and usual may be wider.
+        // that is cleared is as usual again, and usual may be wider. So is a sleeve
+        // that was measured cold: the table of its iron stands again, as offered.
         let mends = !matches!(check(&Sheet::of(job), place), Checked::Good(_))
-            || preset_si(place.field, job.engine.units).is_some();
+            || preset_si(place.field, job.engine.units).is_some()
+            || place.field == Field::ColdOd;
         for blow in [spoilt, Blow::Empty, Blow::Dispute] {
             if mends && blow == Blow::Empty {
                 continue;

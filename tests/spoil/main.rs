@@ -12,10 +12,14 @@ mod drops;
 mod jobs;
 mod law;
 
+use coldseat_core::ask::{DropAnswer, Unusable, drop_of_cylinder};
+use coldseat_core::job::assess::assess_cylinder;
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::{Entry, Job, Owner};
-use jobs::{half_filled, random};
-use law::{Broken, Tally, hold};
+use coldseat_core::job::model::reading::Spot;
+use coldseat_core::job::step::StepId;
+use coldseat_core::job::{Entry, Field, Job, Owner, Place};
+use jobs::{half_filled, measure_cold, random};
+use law::{Blow, Broken, Tally, hold, struck};
 
 /// Half-filled copies of each demo.
 const HALVES: u64 = 8;
@@ -38,6 +42,12 @@ fn all_jobs() -> Vec<(String, Job)> {
             }
         }
         jobs.push((format!("{demo:?} without the one that is high"), home));
+        for share in [0.0016, 0.0004, -0.0001] {
+            let mut cold = demo.job(1);
+            let all = 1..=cold.engine.cylinders;
+            measure_cold(&mut cold, all, share);
+            jobs.push((format!("{demo:?} measured cold, {share}"), cold));
+        }
         for seed in 0..HALVES {
             jobs.push((format!("{demo:?} half {seed}"), half_filled(demo, seed)));
         }
@@ -81,4 +91,36 @@ fn no_verdict_becomes_better_by_an_entry_that_is_spoilt_emptied_or_in_dispute() 
         "{took_a_go} of {tried} took a go away"
     );
     println!("{tried} spoilings, {took_a_go} took a go away");
+}
+
+/// What a drop is worked out from, its cold diameter among it: none of it spoilt
+/// leaves a clearance or a time to be home within.
+#[test]
+fn no_drop_is_worked_out_of_a_reading_that_cannot_be_used() {
+    let mut tried = 0;
+    for demo in Demo::ALL {
+        let mut job = demo.job(1);
+        measure_cold(&mut job, 1..=1, 0.0016);
+        let drop = |job: &Job| drop_of_cylinder(job, &assess_cylinder(job, 1));
+        assert!(matches!(drop(&job), DropAnswer::Ready(_)), "{demo:?}");
+        let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
+        for place in places {
+            let spec = StepId::Drop.spec();
+            let used = [Field::Carry].iter().chain(spec.uses);
+            let own = place.owner == Owner::Cylinder(1);
+            if !own || !used.into_iter().any(|field| *field == place.field) {
+                continue;
+            }
+            for blow in [Blow::Spoil("4.4o3"), Blow::Dispute] {
+                let lacks = match drop(&struck(&job, place, blow)) {
+                    DropAnswer::Lacks(lacks) => lacks,
+                    DropAnswer::Ready(_) => panic!("{demo:?} {place:?} {blow:?}"),
+                };
+                let here = |u: &Unusable| u.spot == Spot::Reading(place);
+                assert!(lacks.unusable.iter().any(here), "{place:?} {lacks:?}");
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried >= 60, "{tried}");
 }

@@ -65,6 +65,8 @@ pub enum DropDoubt {
     Assumed(Field),
     /// A number of it is asked about and not answered.
     Questioned(Place),
+    /// The sleeve as measured cold wants to be measured again.
+    ColdSize,
     /// A step comes first.
     First(StepId),
     /// The housing is warmed, and nobody entered how far it may be.
@@ -160,6 +162,9 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
     let too_hot = doubts
         .iter()
         .any(|doubt| matches!(doubt, DropDoubt::TooHot(_)));
+    if case.cold_is_odd {
+        doubts.push(DropDoubt::ColdSize);
+    }
     doubts.extend(case.questioned.iter().copied().map(DropDoubt::Questioned));
     doubts.extend(case.assumed.iter().copied().map(DropDoubt::Assumed));
     let by_clearance = match verdict {
@@ -197,6 +202,7 @@ mod tests {
     use crate::job::model::entries::{Entries, Entry};
     use crate::job::model::field_kind::{Scope, UnitSystem};
     use crate::job::steps::assess::assess_cylinder;
+    use crate::job::steps::shrink::ShrinkBy;
     use crate::materials::MaterialId;
 
     fn view(answer: DropAnswer) -> DropView {
@@ -300,6 +306,36 @@ mod tests {
     fn a_carry_that_cannot_be_read_is_no_usual_one() {
         let answer = drop_of_sheet(&sheet(&[(Field::DropCarry, "4O")]));
         assert!(matches!(answer, DropAnswer::Lacks(lacks) if lacks.unusable.len() == 1));
+    }
+
+    /// 0.0050 in of 4.44 are 63 % of what gray iron shrinks (0.178 %).
+    #[test]
+    fn a_sleeve_measured_cold_that_is_not_what_its_iron_does_is_no_go() {
+        let mut job = Demo::InchFive.job(1);
+        let mut measured = |cold: &str| {
+            let warm = [(Field::SleeveOd, "4.4400"), (Field::BoreD, "4.4388")];
+            for (field, text) in warm {
+                for index in 0..6 {
+                    let warm = Entry::new(text, job.unit(field), 2);
+                    let place = Place::of_cylinder(1, field, index);
+                    job.entries.put(place, warm);
+                }
+            }
+            let place = Place::of_cylinder(1, Field::ColdOd, 0);
+            let cold = Entry::new(cold, job.unit(Field::ColdOd), 2);
+            job.entries.put(place, cold);
+            view(drop_of_cylinder(&job, &assess_cylinder(&job, 1)))
+        };
+        let good = measured("4.4322");
+        assert_eq!((good.signal, good.doubts.len()), (Signal::Go, 0));
+        assert_eq!(good.case.shrink, ShrinkBy::Sleeve);
+        let odd = measured("4.4350");
+        assert_ne!(odd.signal, Signal::Go);
+        assert!(
+            odd.doubts.contains(&DropDoubt::ColdSize),
+            "{:?}",
+            odd.doubts
+        );
     }
 
     #[test]

@@ -15,7 +15,7 @@ pub use picture::{
     Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
     shown_mean, stairs,
 };
-pub use record::{AsLeft, as_left, gap_uncertainty};
+pub use record::{AsLeft, ColdUse, as_left, gap_uncertainty, measured_cold};
 pub use whole::{Listed, OfAll, PhaseTally, phase_tally, step_of_all};
 
 pub use crate::job::Entries;
@@ -136,6 +136,7 @@ pub use crate::job::step::STEPS;
 pub use crate::job::step::StepId;
 pub use crate::job::step::StepSpec;
 pub use crate::job::step::Subject;
+pub use crate::job::steps::shrink::ShrinkBy;
 pub use crate::job::steps::survey::spots;
 pub use crate::job::steps::together::DeckMemory;
 pub use crate::job::steps::together::DeckSeats;

@@ -4,7 +4,9 @@ use crate::ask::picture::shown_mean;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
+use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
+use crate::job::steps::shrink::cold_size;
 use crate::job::verdict::{Answer, CylinderReport};
 use crate::quantity::Length;
 
@@ -56,6 +58,33 @@ pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
         left.p_seated = Some(seat.p_seated);
     }
     left
+}
+
+/// A sleeve's diameter as measured cold, and how its drop takes it; nothing where
+/// none is typed or it cannot be compared.
+#[must_use]
+pub fn measured_cold(job: &Job, cylinder: u8) -> Option<(Length, ColdUse)> {
+    // What cannot be used is named by its step, and at the head of the record.
+    let Ok(Some(size)) = cold_size(&Readings::of_cylinder(job, cylinder)) else {
+        return None;
+    };
+    let taken = match (size.is_possible(), size.is_odd()) {
+        (false, _) => ColdUse::NotUsed,
+        (true, true) => ColdUse::Odd,
+        (true, false) => ColdUse::Used,
+    };
+    Some((Length::from_m(size.cold.as_m()), taken))
+}
+
+/// How a drop takes a diameter measured cold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdUse {
+    /// In place of the table.
+    Used,
+    /// In place of the table, and to be measured again.
+    Odd,
+    /// No metal shrinks so: not at all.
+    NotUsed,
 }
 
 /// How sure the gaps are: the standard uncertainty of one.

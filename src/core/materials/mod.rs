@@ -13,6 +13,7 @@ pub mod property;
 use std::sync::{Arc, OnceLock};
 
 use crate::numerics::interpolation::Monotone;
+use crate::numerics::normal::TWO_SIDED;
 use crate::quantity::{REFERENCE_K, Temperature};
 use catalogue::{Below, Entry};
 pub use catalogue::{Family, MaterialId};
@@ -44,6 +45,8 @@ const LEFT_OPEN: f64 = 1.0;
 pub struct Material {
     source: Source,
     expansion_scale: f64,
+    /// The band of what was measured; `None`: the catalogue's.
+    measured_band: Option<[f64; 2]>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -59,6 +62,7 @@ impl Material {
         Self {
             source: Source::Catalogue(id),
             expansion_scale: 1.0,
+            measured_band: None,
         }
     }
 
@@ -68,6 +72,7 @@ impl Material {
         Self {
             source: Source::Constant(properties),
             expansion_scale: 1.0,
+            measured_band: None,
         }
     }
 
@@ -76,8 +81,29 @@ impl Material {
     #[must_use]
     pub fn with_expansion_scale(&self, factor: f64) -> Self {
         Self {
-            source: self.source,
             expansion_scale: self.expansion_scale * factor,
+            ..self.clone()
+        }
+    }
+
+    /// The same material with its expansion as it was measured: e(T) of the
+    /// catalogue times `factor`, known to a standard uncertainty of
+    /// `u_share` of it, which takes the place of the catalogue's band.
+    ///
+    /// # Example
+    /// Two per cent of standard uncertainty are 3.9 % on either side (normal
+    /// law, 95 %: 1.96), and the skew of the catalogue's band is gone:
+    /// ```
+    /// use coldseat_core::materials::{Material, MaterialId};
+    /// let iron = Material::catalogue(MaterialId::GrayIron).with_measured_expansion(0.95, 0.02);
+    /// let [less, more] = iron.expansion_band();
+    /// assert!((less - 0.0392).abs() < 1e-6 && (more - less).abs() < 1e-12);
+    /// ```
+    #[must_use]
+    pub fn with_measured_expansion(&self, factor: f64, u_share: f64) -> Self {
+        Self {
+            measured_band: Some([TWO_SIDED * u_share; 2]),
+            ..self.with_expansion_scale(factor)
         }
     }
 
@@ -115,10 +141,13 @@ impl Material {
     }
 
     /// Half-widths of the 95 % band of e(T) as fractions of e(T), toward less
-    /// and toward more of it: skewed for gray and pearlitic ductile iron; 0 for
-    /// constant properties.
+    /// and toward more of it: of what was measured where it was; else skewed for
+    /// gray and pearlitic ductile iron, and 0 for constant properties.
     #[must_use]
     pub fn expansion_band(&self) -> [f64; 2] {
+        if let Some(band) = self.measured_band {
+            return band;
+        }
         match self.source {
             Source::Catalogue(id) => {
                 let c = id.entry().chill_contraction;

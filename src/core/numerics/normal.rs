@@ -2,6 +2,9 @@
 
 use core::f64::consts::SQRT_2;
 
+/// Two-sided 95 % of the normal law, in standard deviations.
+pub const TWO_SIDED: f64 = 1.959_963_985;
+
 /// Chance that a standard normal value is at most `z`.
 ///
 /// # Example

@@ -71,10 +71,10 @@ pub(super) fn about(field: &str) -> About {
             About::Times
         }
         "bore" | "block" | "sleeve" | "outer" | "block_outer" | "d_m" | "outer_d_m"
-        | "bore_d_m" | "bored_d_m" | "finished_d_m" | "major_d_m" | "new_d_m" | "now_d_m"
-        | "old_d_m" | "piston_d_m" | "sleeve_d_m" | "flange_outer_d_m" | "flange_root_d_m"
-        | "ledge_inner_d_m" | "ledge_outer_d_m" | "interference_m" | "bore_change_m"
-        | "measured_m" | "joint" => About::Diameters,
+        | "bore_d_m" | "bored_d_m" | "cold_d_m" | "finished_d_m" | "major_d_m" | "new_d_m"
+        | "now_d_m" | "old_d_m" | "piston_d_m" | "sleeve_d_m" | "flange_outer_d_m"
+        | "flange_root_d_m" | "ledge_inner_d_m" | "ledge_outer_d_m" | "interference_m"
+        | "bore_change_m" | "measured_m" | "joint" => About::Diameters,
         "length" | "length_m" | "pitch_m" | "z_m" | "half_width_m" | "levels" => About::Lengths,
         "u_bore_m" | "u_common_m" | "u_depth_m" | "u_height_m" | "u_own_m" | "u_sleeve_m"
         | "u_thickness_m" | "errors_m" | "sigma_m" | "gauge_sd_m" | "feed_sd_m" | "band_m" => {

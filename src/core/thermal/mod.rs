@@ -4,6 +4,7 @@
 pub mod air;
 pub mod chill;
 pub mod cold_drop;
+pub mod cold_reading;
 pub mod contraction;
 pub mod drop_band;
 mod drop_input;

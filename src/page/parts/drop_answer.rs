@@ -121,6 +121,7 @@ pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView
             view! {
                 <div class="glance">{glance}</div>
                 {judged(view, home)}
+                {t::shrinks_by(view.case.shrink).map(|words| view! { <p>{words}</p> })}
                 {doubts}
                 {rest}
                 {findings(&view.band.nominal.findings, units)}

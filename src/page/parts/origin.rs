@@ -84,6 +84,7 @@ fn body(origin: &Origin, units: UnitSystem) -> AnyView {
     let materials = (!materials.is_empty()).then(|| {
         view! {
             <p class="origin-head">{t::MATERIALS}</p>
+            {origin.shrink.and_then(t::shrink_by).map(|words| view! { <p>{words}</p> })}
             <ul>{materials}</ul>
         }
     });

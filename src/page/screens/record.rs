@@ -18,8 +18,8 @@ use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
     CylinderReport, Field, Job, Length, Lock, Mark, Owner, Place, State as Condition, UnitSystem,
-    as_left, deck_heights, gap_uncertainty, gasket, holes_of, lock, not_done, only_marked, plan,
-    shown,
+    as_left, deck_heights, gap_uncertainty, gasket, holes_of, lock, measured_cold, not_done,
+    only_marked, plan, shown,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -315,13 +315,16 @@ fn remarks(job: &Job) -> Option<AnyView> {
         }
     }
     for cylinder in job.cylinders() {
-        let times: Vec<String> = [Field::ChillTime, Field::Carry, Field::HoldTime]
+        let mut times: Vec<String> = [Field::ChillTime, Field::Carry, Field::HoldTime]
             .into_iter()
             .filter_map(|field| {
                 let (_, s) = *shown(job, Owner::Cylinder(cylinder), field).first()?;
                 Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
             })
             .collect();
+        if let Some((cold, taken)) = measured_cold(job, cylinder) {
+            times.push(t::cold_use(&length(cold.as_m(), job.engine.units), taken));
+        }
         if !times.is_empty() {
             lines.push(format!("{} {cylinder}: {}", t::CYLINDER, times.join(", ")));
         }

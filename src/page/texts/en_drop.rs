@@ -1,7 +1,7 @@
 //! What is said of the time that a sleeve has to go home.
 
 use super::en_part::housing;
-use coldseat_core::ask::{Cause, HomeVerdict, Part};
+use coldseat_core::ask::{Cause, ColdUse, HomeVerdict, Part, ShrinkBy};
 
 /// What the time to go home allows.
 #[must_use]
@@ -26,6 +26,27 @@ pub fn home_words(
             "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the {housing}, go in faster, or hone more."
         ),
     }
+}
+
+/// What the numbers of a drop stand on, where not on the table of its iron.
+#[must_use]
+pub const fn shrinks_by(by: ShrinkBy) -> Option<&'static str> {
+    match by {
+        ShrinkBy::Table => None,
+        ShrinkBy::Shop => Some("By the shop's own shrink, not by the table of its iron."),
+        ShrinkBy::Sleeve => Some("By this sleeve as measured cold, not by the table of its iron."),
+    }
+}
+
+/// Beside a time: the diameter measured cold.
+#[must_use]
+pub fn cold_use(diameter: &str, taken: ColdUse) -> String {
+    let said = match taken {
+        ColdUse::Used => "its drop goes by that",
+        ColdUse::Odd => "its drop goes by that, though it is not what its iron does",
+        ColdUse::NotUsed => "not used: no iron does that",
+    };
+    format!("measured cold {diameter}, {said}")
 }
 
 /// No press fit.

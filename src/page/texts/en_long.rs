@@ -199,6 +199,7 @@ pub const fn caution_title(caution: Caution) -> &'static str {
         Caution::Cutting => "Cutting",
         Caution::Nitrogen => "Liquid nitrogen",
         Caution::ColdIron => "Cold iron",
+        Caution::ColdReading => "Measuring it cold",
         Caution::Ram => "Ram and rod",
         Caution::DryIce => "Dry ice",
         Caution::Hot => "Hot parts",
@@ -223,6 +224,9 @@ pub const fn caution(caution: Caution) -> &'static str {
         }
         Caution::Hot => {
             "Gloves that stand the heat, dry: water turns to steam. No oil near it: it smokes and burns. Heat evenly, measure at the bore by contact. The maker's sheet says how hot: heat-treated aluminum and hardened parts lose strength. Nothing closed or filled goes into an oven."
+        }
+        Caution::ColdReading => {
+            "Frozen metal burns skin and sticks to it: gloves on sleeve and micrometer. It frosts over in seconds, and frost reads as diameter: wipe where you measure, read at once. The micrometer cools too: one quick reading, then let it come back to shop temperature and check its zero."
         }
         Caution::Ram => {
             "Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump slowly, release before touching. Oil under the skin: hospital now."

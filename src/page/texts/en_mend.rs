@@ -228,6 +228,10 @@ pub fn drop_doubts(doubts: &[DropDoubt], units: UnitSystem) -> Vec<String> {
                 let unit = Measure::Temperature.unit(units);
                 lines.push(too_hot(&number(most.as_k(), unit)));
             }
+            DropDoubt::ColdSize => lines.push(format!(
+                "Measure again: {}. It is not what this iron does.",
+                en_names::field(Field::ColdOd)
+            )),
             DropDoubt::First(step) => lines.push(format!(
                 "First: {}. It is neither done nor marked.",
                 en_names::step_title(step)

@@ -256,6 +256,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::CounterboreD => "Counterbore (diameter)",
         Field::ChamferHere => "Ledge chamfer",
         Field::ChillTime => "Time in the bath",
+        Field::ColdOd => "Sleeve OD measured cold, if you have it (diameter)",
         Field::HoldTime => "Time held down",
         Field::SleeveWarm => "Sleeve temperature, fitted",
         Field::PistonProud => "Piston above the deck",

@@ -2,7 +2,7 @@
 
 use crate::show;
 use coldseat_core::ask::{
-    Calculation, Input, MaterialId, Measure, OrderItem, Trust, UnitSystem, format,
+    Calculation, Input, MaterialId, Measure, OrderItem, ShrinkBy, Trust, UnitSystem, format,
 };
 
 pub const WHERE_FROM: &str = "Where from";
@@ -126,7 +126,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Reference temperature: ISO 1:2016. Expansion: see the material below. Uncertainty: JCGM 100 and 106. Band: common practice, no source.",
         ],
         Calculation::ColdDrop => [
-            "Heat flows into the cold sleeve from air while it is carried and across the shrinking gap in the bore; it grips where the clearance is gone. Be home within: the 2.5 % point of first contact over three hundred drops that lean from none to all, carry frost up to 15 um, shrink within the band of the material, are carried 30 % shorter or longer unless timed; the colder side bows the sleeve. The picture is of a sleeve that goes in straight and bare.",
+            "Heat flows into the cold sleeve from air while it is carried and across the shrinking gap in the bore; it grips where the clearance is gone. Be home within: the 2.5 % point of first contact over three hundred drops that lean from none to all, carry frost up to 15 um, shrink within the band of the material (measured: of the readings), are carried 30 % shorter or longer unless timed; the colder side bows the sleeve. The picture is of a sleeve that goes in straight and bare.",
             "h = k_air / (gap + 0.18 um); grip: Db(T) - Ds(T) = 0; climb = L ((e(room) - e(at grip)) - (e_b(room) - e_b(block)))",
             "Own solution, checked against independent ones. Air: US Standard Atmosphere 1976; free convection: Churchill and Chu 1975; contraction: see the material below.",
         ],
@@ -196,6 +196,7 @@ pub fn step_by(input: &Input, units: UnitSystem) -> String {
     let by = moved(input.by, input.field.spec().measure, units);
     let by = match input.trust {
         Trust::Gauge => format!("{by} (its gauge, k = 1)"),
+        Trust::Reckoned => format!("{by} (gauge, frost and its warming, k = 1, estimated)"),
         Trust::Trial => by,
     };
     if input.alone {
@@ -227,6 +228,20 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
             "{} {}",
             format::fixed(unit.from_si(si), format::decimals(unit) + 1),
             unit.symbol()
+        ),
+    }
+}
+
+/// What a sleeve's shrink is taken from, where not from the table below.
+#[must_use]
+pub const fn shrink_by(by: ShrinkBy) -> Option<&'static str> {
+    match by {
+        ShrinkBy::Table => None,
+        ShrinkBy::Shop => Some(
+            "Shrink: as measured in this shop, entered with the engine, in place of the contraction below; its band is that of the two readings.",
+        ),
+        ShrinkBy::Sleeve => Some(
+            "Shrink: of this sleeve, OD warm less OD measured cold, in place of the contraction below; its band is that of the two readings (gauge, frost, warming while it is read: estimated).",
         ),
     }
 }

@@ -61,7 +61,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Walk the way with the sleeve: lifting gear, path, helper, oxygen meter, doors. Volume of the room, litres in the dewar."
         }
         StepId::Chill => {
-            "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band."
+            "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band. If you measure its OD cold, enter it: it counts for this sleeve in place of the table of its iron."
         }
         StepId::Drop => {
             "Carry time from leaving the bath to entering the bore; the time on the button is the longest carry that still leaves the clearance asked for; the large number is what is left once it is in the bore. Say how it went in: the shop learns from it. Out when the bubbling stops; one straight motion; hold it down while it warms."
@@ -248,6 +248,15 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
         }
         Code::Cocked => {
             "one clock stands far from the others: a reading is wrong by a turn of the micrometer, or the sleeve is cocked. Measure again before pulling".to_owned()
+        }
+        Code::ColdNotSmaller => {
+            "the sleeve measured cold is no smaller than it was warm: a reading is wrong. Wipe it, measure it again, or clear it to go by the table of its iron".to_owned()
+        }
+        Code::ColdShrinksLittle => {
+            "the sleeve measured cold shrank far less than its iron should: frost, a bath too short, a wrong material or a wrong reading. Chill it fully, wipe it, measure it again".to_owned()
+        }
+        Code::ColdShrinksMuch => {
+            "the sleeve measured cold shrank far more than its iron can: a wrong reading, warm or cold, or a wrong material. Measure it again before you trust the clearance".to_owned()
         }
         Code::LittleFlangeLeft => {
             "the cut leaves less of a flange than the limit asks for, its groove counted: do not cut this deep".to_owned()

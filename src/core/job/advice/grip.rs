@@ -14,7 +14,7 @@ use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Lack;
 use crate::job::model::readings::Readings;
-use crate::job::steps::drop_case::sleeve_material;
+use crate::job::steps::shrink::shop_shrink;
 use crate::materials::Material;
 use crate::mechanics::rings::{PressFit, press_fit, slip_forces};
 use crate::mechanics::service::{Service, ServiceInput, service};
@@ -107,7 +107,7 @@ pub fn grip(job: &Job, needs: &ProfileNeeds) -> Result<Grip, Lack> {
         slip_forces(&at(FRICTION[1]))?,
     ];
     let materials = [
-        sleeve_material(job)?,
+        shop_shrink(job)?.material,
         Material::catalogue(job.engine.block_material),
     ];
     let heat = match rz {

@@ -15,13 +15,14 @@ use crate::job::model::field_kind::Scope;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::place::Place;
-use crate::job::model::readings::mean;
+use crate::job::model::readings::{Readings, mean};
 use crate::job::model::step::Calculation;
 use crate::job::model::step::StepId;
 use crate::job::steps::assess::worked;
 use crate::job::steps::deck;
 use crate::job::steps::drop_case::case_of;
 use crate::job::steps::drop_sheet::DropSheet;
+use crate::job::steps::shrink::{ShrinkBy, cold_size, shrink_of};
 use crate::materials::MaterialId;
 use crate::numerics::order::in_order;
 use crate::quantity::format::fixed;
@@ -33,6 +34,8 @@ use crate::thermal::cold_drop::cold_drop;
 pub enum Trust {
     /// Its gauge's standard uncertainty, typed with the engine.
     Gauge,
+    /// What the calculation itself reckons with: frost and warming of a cold part.
+    Reckoned,
     /// A step to try with, as nobody has said how sure it is.
     Trial,
 }
@@ -71,6 +74,8 @@ pub struct Origin {
     pub inputs: Vec<Input>,
     /// Materials that enter.
     pub materials: Vec<MaterialId>,
+    /// What a sleeve's shrink is taken from, where one enters.
+    pub shrink: Option<ShrinkBy>,
 }
 
 /// Carry where none is kept yet.
@@ -95,6 +100,16 @@ const fn gauge(field: Field) -> Option<Field> {
         Field::CounterboreDepth | Field::GrooveDepth => Some(Field::GaugeDepth),
         _ => None,
     }
+}
+
+/// The standard uncertainty of a field, where there is one.
+fn trusted(job: &Job, owner: Owner, field: Field) -> Option<(f64, Trust)> {
+    if field == Field::ColdOd {
+        let cold = cold_size(&Readings::new(job, owner)).ok()??;
+        return Some((cold.u_cold.as_m(), Trust::Reckoned));
+    }
+    let u = job.engine_si(gauge(field)?).ok()??;
+    (u > 0.0).then_some((u, Trust::Gauge))
 }
 
 /// A tenth of a thou (of a wall by ultrasonic gauge two thou), 1 K, 1 s, one
@@ -217,9 +232,9 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
             continue;
         };
         let unit = job.unit(*field);
-        let (by, trust) = match gauge(*field).and_then(|g| job.engine_si(g).ok().flatten()) {
-            Some(u) if u > 0.0 => (u, Trust::Gauge),
-            _ => (trial(*field, si), Trust::Trial),
+        let (by, trust) = match trusted(job, owner, *field) {
+            Some(known) => known,
+            None => (trial(*field, si), Trust::Trial),
         };
         let effect_of = |only: Option<u8>| {
             let mut changed = job.clone();
@@ -249,6 +264,10 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
             usual: preset_si(*field, job.engine.units).is_some_and(|usual| usual == si),
         });
     }
+    let shrinks = matches!(
+        spec.calculation,
+        Calculation::ColdDrop | Calculation::Height
+    );
     Some(Origin {
         calculation: spec.calculation,
         measure: measure(job, owner, step),
@@ -258,6 +277,9 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
             job.engine.sleeve_material,
             job.engine.block_material,
         ),
+        shrink: shrinks
+            .then(|| shrink_of(&Readings::new(job, owner)).ok().map(|s| s.by))
+            .flatten(),
     })
 }
 
@@ -309,6 +331,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
             sheet.sleeve_material,
             sheet.block_material,
         ),
+        shrink: None,
     })
 }
 

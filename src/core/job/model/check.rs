@@ -262,7 +262,7 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
 /// The size of the engine that a reading is of, if there is one.
 pub(super) const fn nominal(field: Field) -> Option<Field> {
     match field {
-        Field::SleeveOd | Field::BoreD => Some(Field::NominalOd),
+        Field::SleeveOd | Field::ColdOd | Field::BoreD => Some(Field::NominalOd),
         Field::FlangeThickness | Field::CounterboreDepth => Some(Field::NominalFlange),
         Field::FlangeOdHere => Some(Field::FlangeOd),
         _ => None,
@@ -307,7 +307,7 @@ fn reference(sheet: &Sheet<'_>, place: Place) -> Option<f64> {
                 .last()
                 .map(|(_, si)| *si);
         }
-        Field::BoreD => {
+        Field::BoreD | Field::ColdOd => {
             if let Some(sleeve) = mean_of(entries, place.owner, Field::SleeveOd) {
                 return Some(sleeve);
             }

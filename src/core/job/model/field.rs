@@ -466,4 +466,7 @@ fields! {
     DropLitrePrice "drop_litre_price" Drop Plain ONE, MONEY, FREE, NONE;
     /// Cold drop: price of a kilogram of dry ice.
     DropIcePrice "drop_ice_price" Drop Plain ONE, MONEY, FREE, NONE;
+    /// Outside diameter of the sleeve as measured cold, fresh out of the bath: takes
+    /// the place of the table's contraction for this sleeve.
+    ColdOd "cold_od" Cylinder Length ONE, bounds::DIAMETER, size(60.0, 250.0, 1.5), NONE;
 }

@@ -13,7 +13,13 @@ macro_rules! seating {
         ]
     };
 }
-pub(super) const WARM: &[Field] = seating!(SleeveLength, RoomTemperature, ChillShrink, NominalOd);
+pub(super) const WARM: &[Field] = seating!(
+    SleeveLength,
+    RoomTemperature,
+    ChillShrink,
+    ColdOd,
+    NominalOd
+);
 pub(super) const PULLING: &[Field] = seating!(
     RamBore,
     RamHole,
@@ -74,3 +80,6 @@ pub(super) const FINISHING: &[Field] = &[
     SleeveTemperature,
     BlockTemperature,
 ];
+/// What a sleeve measured cold is compared with: a step that hangs on that hangs on
+/// these, where it is typed.
+pub const BEHIND_COLD: &[Field] = &[SleeveOd, SleeveTemperature, GaugeSleeve];

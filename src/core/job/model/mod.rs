@@ -12,7 +12,7 @@ pub mod field_kind;
 pub mod field_read;
 #[cfg(test)]
 mod field_tests;
-mod hangs_on;
+pub mod hangs_on;
 pub mod job;
 pub mod ledger;
 pub mod lookup;

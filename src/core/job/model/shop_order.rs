@@ -24,6 +24,7 @@ const CUTTING: &[Caution] = &[Caution::Cutting];
 const LIFTING: &[Caution] = &[Caution::Lifting];
 const TESTING: &[Caution] = &[Caution::PressureTest];
 const NITROGEN: &[Caution] = &[Caution::Nitrogen];
+const CHILLING: &[Caution] = &[Caution::Nitrogen, Caution::ColdReading];
 const COLD: &[Caution] = &[Caution::Nitrogen, Caution::ColdIron];
 
 /// The steps, in shop order.
@@ -270,13 +271,13 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Chill,
         name: "chill",
         number: 19,
-        fields: &[ChillTime],
+        fields: &[ChillTime, ColdOd],
         needed: &[ChillTime],
         calculation: Calculation::Chill,
         uses: &[SleeveId, NominalOd, SleeveLength, RoomTemperature],
         timed: Some(ChillTime),
         drawing: Drawing::ChillClock,
-        cautions: NITROGEN,
+        cautions: CHILLING,
         ..PLAIN
     },
     StepSpec {
@@ -301,6 +302,7 @@ pub const STEPS: &[StepSpec] = &[
             GaugeBore,
             NominalOd,
             ChillShrink,
+            ColdOd,
         ],
         timed: Some(Carry),
         drawing: Drawing::ClearanceTime,

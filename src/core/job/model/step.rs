@@ -244,6 +244,8 @@ pub enum Caution {
     Nitrogen,
     /// Iron that is cold.
     ColdIron,
+    /// Measuring it so.
+    ColdReading,
     /// Ram and rod.
     Ram,
     /// Dry ice, and alcohol round it.

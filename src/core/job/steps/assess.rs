@@ -10,6 +10,7 @@
 use crate::job::model::check::Doubts;
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::{Places, Scope};
+use crate::job::model::hangs_on::BEHIND_COLD;
 use crate::job::model::job::Job;
 use crate::job::model::lookup::steps_of;
 use crate::job::model::place::{Owner, Place};
@@ -232,8 +233,13 @@ fn doubts_of(job: &Job, doubts: &Doubts, owner: Owner, spec: &StepSpec) -> Doubt
     if doubts.is_empty() {
         return Doubts::default();
     }
+    // A sleeve measured cold is compared with its warm reading.
+    let behind: &[Field] = match owner {
+        Owner::Cylinder(cylinder) if is_cold(job, cylinder, spec) => BEHIND_COLD,
+        _ => &[],
+    };
     let here = |place: Place| {
-        let mut fields = spec.fields.iter().chain(spec.uses);
+        let mut fields = spec.fields.iter().chain(spec.uses).chain(behind);
         fields.any(|field| hangs_on(job, owner, *field, place))
     };
     Doubts {
@@ -250,6 +256,13 @@ fn doubts_of(job: &Job, doubts: &Doubts, owner: Owner, spec: &StepSpec) -> Doubt
             .cloned()
             .collect(),
     }
+}
+
+/// Whether a step hangs on a diameter measured cold that is there.
+fn is_cold(job: &Job, cylinder: u8, spec: &StepSpec) -> bool {
+    let mut fields = spec.fields.iter().chain(spec.uses);
+    let place = Place::of_cylinder(cylinder, Field::ColdOd, 0);
+    fields.any(|field| *field == Field::ColdOd) && job.entries.get(place).is_some()
 }
 
 fn step_report(

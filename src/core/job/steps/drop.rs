@@ -5,6 +5,7 @@ use crate::job::model::field_kind::Measure;
 use crate::job::model::reading::{Lack, Missing};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
+use crate::job::steps::shrink::{ColdSize, cold_size};
 use crate::job::steps::tools::{degrees, figure};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::figure::Figure;
@@ -12,6 +13,7 @@ use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::materials::Material;
+use crate::quantity::report::Finding;
 use crate::quantity::{Diameter, Seconds, Temperature, Volume};
 use crate::thermal::chill::{Chill, ChillInput, chill as chill_of};
 use crate::thermal::oxygen::{LIMIT, OxygenInput, oxygen as oxygen_of};
@@ -68,12 +70,19 @@ pub fn ask_chill(r: &Readings) -> Result<Chill, Lack> {
     })?)
 }
 
-/// Whether it was in the bath long enough, by the slow end of the band.
+/// What is found of a sleeve measured cold; nothing where it was not.
+fn found(cold: Option<ColdSize>) -> Vec<Finding> {
+    cold.iter().flat_map(ColdSize::findings).collect()
+}
+
+/// Whether it was in the bath long enough, by the slow end of the band; and whether
+/// what was measured cold can be.
 ///
 /// # Errors
 /// What it lacks.
 pub fn chill(r: &Readings) -> Worked {
     let answer = ask_chill(r)?;
+    let cold = cold_size(r)?;
     let number = figure(Figure::Quiet, answer.quiet.as_s(), Measure::Time);
     let signal = match r.own(Field::ChillTime)? {
         None => Signal::None,
@@ -83,6 +92,7 @@ pub fn chill(r: &Readings) -> Worked {
     };
     Ok(Verdict {
         answer: Answer::Chill(answer),
+        findings: found(cold),
         ..Verdict::advice(StepId::Chill, signal, number)
     })
 }
@@ -95,6 +105,7 @@ pub fn chill(r: &Readings) -> Worked {
 pub fn dropped(r: &Readings) -> Worked {
     let step = StepId::Drop;
     r.own(Field::Carry)?;
+    let findings = found(cold_size(r)?);
     let signal = match r.own(Field::DropOutcome)?.map(|index| index as u8) {
         Some(DRAGGED) => Signal::Look,
         Some(STUCK) => Signal::Stop,
@@ -106,11 +117,15 @@ pub fn dropped(r: &Readings) -> Worked {
                     field: Field::DropOutcome,
                     places: 1,
                 }],
+                findings,
                 ..Verdict::plain(Signal::None, Next::DropReady)
             });
         }
     };
-    Ok(Verdict::plain(signal, Next::Advice(step, signal)))
+    Ok(Verdict {
+        findings,
+        ..Verdict::plain(signal, Next::Advice(step, signal))
+    })
 }
 
 /// How far the fitted sleeve is from the shop's temperature.

@@ -8,17 +8,15 @@
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::part::{Cold, Heat, Part};
-use crate::job::model::place::{Owner, Place};
-use crate::job::model::reading::{Lack, Lacks};
+use crate::job::model::place::Place;
+use crate::job::model::reading::Lacks;
 use crate::job::model::readings::Readings;
+use crate::job::steps::shrink::{BATH, ShrinkBy, shrink_of};
 use crate::materials::Material;
 use crate::quantity::{Diameter, Length, Seconds, Temperature};
 use crate::thermal::cold_drop::ColdDrop;
 use crate::thermal::drop_band::DropBand;
 use crate::thermal::drop_odds::{FROST_MOST, Unknowns};
-
-/// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
-pub const BATH: Temperature = Temperature::from_k(77.355);
 
 /// A drop ready to be worked out.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,9 +31,10 @@ pub struct DropCase {
     pub example: bool,
     /// What of it is asked about and not yet answered.
     pub questioned: Vec<Place>,
-    /// Standard uncertainty of the contraction as a share of it, where the shop
-    /// has measured its shrink.
-    pub u_contraction: Option<f64>,
+    /// What the sleeve's shrink is taken from.
+    pub shrink: ShrinkBy,
+    /// Whether the sleeve as measured cold wants to be measured again.
+    pub cold_is_odd: bool,
     /// Whether the carry was timed.
     pub carry_timed: bool,
     /// Most frost on it as it enters.
@@ -60,7 +59,6 @@ impl DropCase {
     pub const fn unknowns(&self) -> Unknowns {
         Unknowns {
             u_fit: self.u_fit,
-            u_contraction: self.u_contraction,
             carry_timed: self.carry_timed,
             frost_most: self.frost_most,
         }
@@ -77,7 +75,7 @@ pub struct Warmed {
 }
 
 /// The case of a cylinder, from its sleeve and bore as measured (each brought
-/// to 20 C) and its own carry time; `carry` where it has none yet, and told.
+/// to 20 C), its own shrink and carry time; `carry` where it has none yet, and told.
 ///
 /// # Errors
 /// What is missing or cannot be used, all of it.
@@ -85,9 +83,8 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
     let r = Readings::of_cylinder(job, cylinder);
     let mut lacks = Lacks::default();
     let engine = lacks.take(r.head());
-    let sleeve_material = lacks.take(sleeve_material(job));
+    let shrink = lacks.take(shrink_of(&r));
     let own_carry = lacks.take(r.own(Field::Carry));
-    let shrink = lacks.take(r.engine_if(Field::ChillShrink));
     let all = [
         lacks.take(r.mean(Field::SleeveOd)),
         lacks.take(r.mean(Field::BoreD)),
@@ -101,9 +98,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
         lacks.take(r.engine(Field::GaugeBore)),
         lacks.take(r.engine(Field::HomeNeeded)),
     ];
-    let (Some(engine), Some(sleeve_material), Some(own_carry), Some(shrink)) =
-        (engine, sleeve_material, own_carry, shrink)
-    else {
+    let (Some(engine), Some(own_carry), Some(shrink)) = (engine, own_carry, shrink) else {
         return Err(lacks);
     };
     let [
@@ -122,6 +117,7 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
     else {
         return Err(lacks);
     };
+    let sleeve_material = shrink.material;
     let block_material = Material::catalogue(engine.block_material);
     let od20_m = od_m / (1.0 + sleeve_material.strain(Temperature::from_k(sleeve_k)));
     let bore20_m = bore_m / (1.0 + block_material.strain(Temperature::from_k(block_k)));
@@ -148,10 +144,8 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
             insertion: Seconds::default(),
         },
         u_fit: Length::from_m(u_sleeve_m.hypot(u_bore_m)),
-        // Two readings of one micrometer, over the shrink between them.
-        u_contraction: shrink
-            .filter(|m| *m > 0.0)
-            .map(|shrink_m| core::f64::consts::SQRT_2 * u_sleeve_m / shrink_m),
+        shrink: shrink.by,
+        cold_is_odd: shrink.is_odd,
         carry_timed: assumed.is_empty(),
         frost_most: FROST_MOST,
         part: Part::FlangedSleeve,
@@ -164,39 +158,6 @@ pub fn case_of(job: &Job, cylinder: u8, carry: Seconds) -> Result<DropCase, Lack
         assumed,
         questioned: Vec::new(),
     })
-}
-
-/// The sleeve's material, its contraction as the shop has measured it where it
-/// has: the table's, scaled so that a sleeve of nominal diameter shrinks by as
-/// much from shop to bath.
-///
-/// # Errors
-/// A measured shrink, or what it is scaled with, missing or unusable.
-pub fn sleeve_material(job: &Job) -> Result<Material, Lack> {
-    let r = Readings::new(job, Owner::Block);
-    let table = Material::catalogue(r.head()?.sleeve_material);
-    let Some(shrink_m) = r.engine_if(Field::ChillShrink)? else {
-        return Ok(table);
-    };
-    let od_m = r.engine(Field::NominalOd)?;
-    let room = Temperature::from_k(r.engine(Field::RoomTemperature)?);
-    let by_table = od_m * (table.strain(room) - table.strain(BATH)) / (1.0 + table.strain(room));
-    Ok(table.with_expansion_scale(shrink_m / by_table))
-}
-
-/// How high the flange of a sleeve may climb at most while it warms in a bore
-/// that grips it at bath temperature.
-///
-/// # Errors
-/// What it lacks.
-pub fn climb_ceiling(job: &Job) -> Result<Length, Lack> {
-    let r = Readings::new(job, Owner::Block);
-    let length_m = r.engine(Field::SleeveLength)?;
-    let room = Temperature::from_k(r.engine(Field::RoomTemperature)?);
-    let material = sleeve_material(job)?;
-    Ok(Length::from_m(
-        length_m * (material.strain(room) - material.strain(BATH)),
-    ))
 }
 
 /// What the clearance at the bore allows.

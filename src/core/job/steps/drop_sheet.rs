@@ -16,6 +16,7 @@ use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Lacks, Missing, Reading};
 use crate::job::steps::drop_case::{DropCase, Warmed};
 use crate::job::steps::drop_warmth::{at_entry, coolness_m, not_colder, warmth_m};
+use crate::job::steps::shrink::ShrinkBy;
 use crate::materials::{Material, MaterialId};
 use crate::quantity::format::number;
 use crate::quantity::report::Fault;
@@ -324,7 +325,8 @@ impl DropSheet {
         .fold(0.0_f64, |sum, u| sum.hypot(*u));
         Ok(DropCase {
             u_fit: Length::from_m(u_fit_m),
-            u_contraction: None,
+            shrink: ShrinkBy::Table,
+            cold_is_odd: false,
             carry_timed: cold == Cold::AsItIs,
             frost_most: if bath.as_k() < FREEZES_K {
                 FROST_MOST

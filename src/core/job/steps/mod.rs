@@ -24,6 +24,7 @@ pub mod measure;
 pub mod order;
 pub mod passes;
 pub mod seat;
+pub mod shrink;
 pub mod survey;
 #[cfg(test)]
 mod tests;

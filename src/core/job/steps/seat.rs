@@ -8,8 +8,8 @@ use crate::job::model::place::Place;
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, lengths, mean};
 use crate::job::model::step::StepId;
-use crate::job::steps::drop_case::climb_ceiling;
 use crate::job::steps::loads::{is_overloaded, load_checks};
+use crate::job::steps::shrink::climb_ceiling;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::answer::{Answer, Heights};
 use crate::job::verdict::figure::Figure;
@@ -64,7 +64,7 @@ pub fn warm_height(r: &Readings) -> Worked {
     }
     let gaps: Vec<f64> = at.iter().map(|(h, p)| h - p).collect();
     let above_m = mean(&gaps).ok_or_else(|| r.missing(Field::WarmHeight, 4))?;
-    let ceiling = climb_ceiling(r.job)?;
+    let ceiling = climb_ceiling(r)?;
     let u_gap_m = u_gap_m(r)?;
     let gap_limit_m = r.engine(Field::GapLimit)?;
     let tilt_limit_m = r.engine(Field::TiltLimit)?;

@@ -6,12 +6,13 @@
 //! shim at most, cut at most 0.004 with 0.001 a pass (published engine manuals;
 //! the engine's own sheet decides).
 //!
-//! Exact: branch and bound over the holes in whole picometres (`search`). The
+//! Exact: branch and bound over the holes in whole picometres (`search`, `window`). The
 //! mean of a hole does not change with the turn, so of the turns that keep the
 //! hole's own limits the first is the best; of each sleeve in a hole only shim
 //! and cut are left to choose.
 
 mod search;
+mod window;
 
 use crate::metrology::check_count;
 use crate::quantity::code::Code;

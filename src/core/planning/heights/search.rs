@@ -1,7 +1,13 @@
-//! Branch and bound over the holes, in whole picometres: sums over the four
-//! clocks, so that ties are ties.
+//! The search, in whole picometres: sums over the four clocks, so that ties are
+//! ties.
+//!
+//! The means of a plan lie in a window as wide as the limit of all means allows. One
+//! window after the other is looked through ([`super::window`]), goal by goal: is
+//! there a plan, how little can it cost, how little can such a one spread, and which
+//! of those is the first.
 
 use super::CLOCKS;
+use super::window::{Memory, Order, Window};
 use crate::numerics::order::in_order;
 use crate::quantity::ties::ALLOWANCE_M;
 
@@ -9,8 +15,12 @@ use crate::quantity::ties::ALLOWANCE_M;
 const ALLOWED: i64 = (ALLOWANCE_M * super::UNITS) as i64;
 /// Clocks, as a factor of sums.
 const SUM: i64 = CLOCKS as i64;
-/// Most steps of one search.
-const MOST_STEPS: usize = 4_000_000;
+/// Most work of one search: choices looked at.
+const MOST_WORK: usize = 400_000_000;
+/// More than any plan costs: no plan.
+pub const NEVER: i64 = i64::MAX / 4;
+/// What any plan may cost.
+const ANY: i64 = NEVER - 1;
 
 /// Limits, in units.
 #[derive(Clone, Copy, Debug)]
@@ -30,14 +40,14 @@ pub struct Choice {
     /// Which of the cuts; 0: none.
     pub cut: usize,
     /// Sum of the four heights.
-    sum: i64,
+    pub sum: i64,
     /// Cut, shim, moved, turned: one digit each.
-    cost: i64,
+    pub cost: i64,
 }
 
 impl Choice {
     /// Order of plans that are alike otherwise; no shim comes last.
-    fn order(&self) -> (usize, usize, usize, usize) {
+    pub fn order(&self) -> (usize, usize, usize, usize) {
         (
             self.sleeve,
             self.turn,
@@ -45,6 +55,11 @@ impl Choice {
             self.cut,
         )
     }
+}
+
+/// What a plan costs.
+fn cost(plan: &[Choice]) -> i64 {
+    plan.iter().map(|c| c.cost).sum()
 }
 
 /// A plan and by how much it exceeds its limits.
@@ -60,28 +75,6 @@ pub struct Search {
     pub shims: Vec<i64>,
     pub cuts: Vec<i64>,
     pub limits: Limits,
-}
-
-/// What is looked for.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Aim {
-    /// Any plan.
-    Any,
-    /// The least cost, then the least spread.
-    Best,
-    /// The first in order with just this cost and this spread.
-    First(i64, i64),
-}
-
-/// A search under way.
-struct Walk<'a> {
-    choices: &'a [Vec<Choice>],
-    neighbour: i64,
-    all: i64,
-    aim: Aim,
-    plan: Vec<Choice>,
-    best: Option<(i64, i64, Vec<Choice>)>,
-    steps: usize,
 }
 
 impl Search {
@@ -111,7 +104,7 @@ impl Search {
         ]
     }
 
-    /// What may be done at each hole with every limit wider by `excess`.
+    /// What may be done at each hole with every limit wider by `excess`, by height.
     fn choices(&self, excess: i64) -> Vec<Vec<Choice>> {
         let of_hole = |hole: usize| {
             let mut all = Vec::new();
@@ -143,41 +136,79 @@ impl Search {
             }
             all
         };
-        (0..self.holes.len()).map(of_hole).collect()
+        // Of one sleeve at one height only the cheapest is ever wanted, and of those
+        // the first.
+        let leading = |all: Vec<Choice>| {
+            let by = |c: &Choice| (c.sum, c.sleeve, c.cost, c.order());
+            let mut kept: Vec<Choice> = Vec::new();
+            for choice in in_order(all, |a, b| by(a).cmp(&by(b))) {
+                let same = |k: &Choice| (k.sum, k.sleeve) == (choice.sum, choice.sleeve);
+                if !kept.last().is_some_and(same) {
+                    kept.push(choice);
+                }
+            }
+            kept
+        };
+        let holes = 0..self.holes.len();
+        holes.map(of_hole).map(leading).collect()
     }
 
-    fn walk(
-        &self,
-        choices: &[Vec<Choice>],
-        excess: i64,
-        aim: Aim,
-    ) -> Option<Option<(i64, i64, Vec<Choice>)>> {
-        let mut walk = Walk {
-            choices,
-            neighbour: SUM * (self.limits.neighbour + ALLOWED + excess),
-            all: SUM * (self.limits.all + ALLOWED + excess),
-            aim,
-            plan: Vec::new(),
-            best: None,
-            steps: 0,
-        };
-        walk.go(0, i64::MIN, i64::MAX, 0);
-        (walk.steps <= MOST_STEPS).then_some(walk.best)
+    /// The windows of a width in which plans may lie, each from a height that is
+    /// there; `all` of them, or those alone that hold what no other holds.
+    fn windows(choices: &[Vec<Choice>], width: i64, all: bool) -> Vec<[i64; 2]> {
+        let heights = choices.iter().flatten().map(|c| c.sum).collect();
+        let mut heights: Vec<i64> = in_order(heights, i64::cmp);
+        heights.dedup();
+        let mut windows: Vec<[i64; 2]> = Vec::new();
+        let mut to = 0;
+        for low in &heights {
+            let before = to;
+            while heights.get(to).is_some_and(|h| *h <= low + width) {
+                to += 1;
+            }
+            if all || to > before {
+                windows.push([*low, low + width]);
+            }
+        }
+        windows
+    }
+
+    /// Whether there is a plan with every limit wider by `excess`; `None` where that
+    /// takes too long.
+    fn is_possible(&self, excess: i64, memory: &mut Memory) -> Option<bool> {
+        let choices = self.choices(excess);
+        let [neighbour, all] = self.wider(excess);
+        let mut plan = Vec::new();
+        for ends in Self::windows(&choices, all, false) {
+            let window = Window::open(&choices, ends, neighbour, ANY, memory)?;
+            if let Some(window) = window
+                && window.plan(ANY, Order::Cost, &mut plan, memory)?
+            {
+                return Some(true);
+            }
+        }
+        Some(false)
+    }
+
+    /// Limits of neighbours and of all means, of sums, wider by `excess`.
+    const fn wider(&self, excess: i64) -> [i64; 2] {
+        [
+            SUM * (self.limits.neighbour + ALLOWED + excess),
+            SUM * (self.limits.all + ALLOWED + excess),
+        ]
     }
 
     /// The best plan; `None` where the search would take too long.
     pub fn best(&self) -> Option<Solved> {
-        let possible = |excess: i64| -> Option<bool> {
-            let choices = self.choices(excess);
-            Some(self.walk(&choices, excess, Aim::Any)?.is_some())
-        };
+        let mut memory = Memory::new(self.sleeves.len(), MOST_WORK);
+        let memory = &mut memory;
         let mut excess = 0;
-        if !possible(0)? {
+        if !self.is_possible(0, memory)? {
             // The least excess, to the unit.
             let (mut low, mut high) = (0, 1_i64 << 40);
             while high - low > 1 {
                 let middle = low + (high - low) / 2;
-                if possible(middle)? {
+                if self.is_possible(middle, memory)? {
                     high = middle;
                 } else {
                     low = middle;
@@ -185,19 +216,99 @@ impl Search {
             }
             excess = high;
         }
-        let by_cost = |a: &Choice, b: &Choice| (a.cost, a.order()).cmp(&(b.cost, b.order()));
-        let choices: Vec<Vec<Choice>> = self
-            .choices(excess)
-            .into_iter()
-            .map(|c| in_order(c, by_cost))
-            .collect();
-        let (cost, spread, _) = self.walk(&choices, excess, Aim::Best)??;
-        let choices: Vec<Vec<Choice>> = choices
-            .into_iter()
-            .map(|c| in_order(c, |a, b| a.order().cmp(&b.order())))
-            .collect();
-        let (_, _, plan) = self.walk(&choices, excess, Aim::First(cost, spread))??;
+        let choices = self.choices(excess);
+        let cheapest = self.cheapest(&choices, excess, memory)??;
+        let evenest = self.evenest(&choices, excess, cheapest, memory)?;
+        let plan = self.first(&choices, excess, &evenest, memory)??;
         Some(Solved { plan, excess })
+    }
+
+    /// A plan of the least cost; `None` where it takes too long, or where there is
+    /// none.
+    fn cheapest(
+        &self,
+        choices: &[Vec<Choice>],
+        excess: i64,
+        memory: &mut Memory,
+    ) -> Option<Option<Vec<Choice>>> {
+        let [neighbour, all] = self.wider(excess);
+        let mut promising = Vec::new();
+        for ends in Self::windows(choices, all, false) {
+            if let Some(window) = Window::open(choices, ends, neighbour, ANY, memory)? {
+                promising.push((window.least, ends));
+            }
+        }
+        let (mut best, mut least) = (None, ANY + 1);
+        let mut plan = Vec::new();
+        for (promise, ends) in in_order(promising, Ord::cmp) {
+            if promise >= least {
+                break;
+            }
+            let Some(window) = Window::open(choices, ends, neighbour, least - 1, memory)? else {
+                continue;
+            };
+            while window.least < least && window.plan(least - 1, Order::Cost, &mut plan, memory)? {
+                least = cost(&plan);
+                best = Some(plan.clone());
+            }
+        }
+        Some(best)
+    }
+
+    /// A plan that costs no more than one given, of the least spread; `None` where it
+    /// takes too long.
+    fn evenest(
+        &self,
+        choices: &[Vec<Choice>],
+        excess: i64,
+        cheapest: Vec<Choice>,
+        memory: &mut Memory,
+    ) -> Option<Vec<Choice>> {
+        let neighbour = self.wider(excess)[0];
+        let budget = cost(&cheapest);
+        let (mut spread, mut best) = (self.spread(&cheapest), cheapest);
+        let mut plan = Vec::new();
+        for [low, _] in Self::windows(choices, 0, true) {
+            while spread > 0 {
+                let ends = [low, low + spread - 1];
+                let Some(window) = Window::open(choices, ends, neighbour, budget, memory)? else {
+                    break;
+                };
+                if !window.plan(budget, Order::Cost, &mut plan, memory)? {
+                    break;
+                }
+                spread = self.spread(&plan);
+                best.clone_from(&plan);
+            }
+        }
+        Some(best)
+    }
+
+    /// The first plan in order that costs and spreads no more than one given; `None`
+    /// where it takes too long, or where there is none.
+    fn first(
+        &self,
+        choices: &[Vec<Choice>],
+        excess: i64,
+        evenest: &[Choice],
+        memory: &mut Memory,
+    ) -> Option<Option<Vec<Choice>>> {
+        let neighbour = self.wider(excess)[0];
+        let budget = cost(evenest);
+        let order = |plan: &[Choice]| plan.iter().map(Choice::order).collect::<Vec<_>>();
+        let mut best: Option<Vec<Choice>> = None;
+        let mut plan = Vec::new();
+        for ends in Self::windows(choices, self.spread(evenest), true) {
+            let Some(window) = Window::open(choices, ends, neighbour, budget, memory)? else {
+                continue;
+            };
+            if window.plan(budget, Order::Plan, &mut plan, memory)?
+                && best.as_ref().is_none_or(|b| order(&plan) < order(b))
+            {
+                best = Some(plan.clone());
+            }
+        }
+        Some(best)
     }
 
     /// The limit that a plan exceeds the most.
@@ -225,77 +336,5 @@ impl Search {
             "spread_all_m, the means of all holes,",
         );
         worst.1
-    }
-}
-
-impl Walk<'_> {
-    fn is_over(&self) -> bool {
-        self.steps > MOST_STEPS || (self.aim != Aim::Best && self.best.is_some())
-    }
-
-    /// Least cost of the holes from `hole` on, each by itself, with means that go
-    /// with those placed; `None` where a hole has none.
-    fn least(&self, hole: usize, high: i64, low: i64) -> Option<i64> {
-        let mut sum = 0;
-        for choices in &self.choices[hole..] {
-            let open = |c: &&Choice| {
-                (high == i64::MIN || (high - c.sum <= self.all && c.sum - low <= self.all))
-                    && self.plan.iter().all(|p| p.sleeve != c.sleeve)
-            };
-            sum += choices.iter().filter(open).map(|c| c.cost).min()?;
-        }
-        Some(sum)
-    }
-
-    /// Whether a plan of this cost and spread so far can still be what is aimed at.
-    fn may_be(&self, cost: i64, spread: i64) -> bool {
-        match (self.aim, &self.best) {
-            (Aim::Any, _) | (Aim::Best, None) => true,
-            (Aim::Best, Some((c, s, _))) => (cost, spread) < (*c, *s),
-            (Aim::First(c, s), _) => cost <= c && spread <= s,
-        }
-    }
-
-    fn go(&mut self, hole: usize, high: i64, low: i64, cost: i64) {
-        self.steps += 1;
-        if self.is_over() {
-            return;
-        }
-        let spread = if high == i64::MIN { 0 } else { high - low };
-        let choices = self.choices;
-        let Some(here) = choices.get(hole) else {
-            let fits = match self.aim {
-                Aim::First(c, s) => (cost, spread) == (c, s),
-                Aim::Any | Aim::Best => self.may_be(cost, spread),
-            };
-            if fits {
-                self.best = Some((cost, spread, self.plan.clone()));
-            }
-            return;
-        };
-        let Some(rest) = self.least(hole, high, low) else {
-            return;
-        };
-        if !self.may_be(cost + rest, spread) {
-            return;
-        }
-        let before = self.plan.last().map(|p| p.sum);
-        for choice in here {
-            if self.is_over() {
-                return;
-            }
-            let (top, bottom) = (high.max(choice.sum), low.min(choice.sum));
-            let near = before.is_none_or(|b| (b - choice.sum).abs() <= self.neighbour);
-            if !near
-                || top - bottom > self.all
-                || self.plan.iter().any(|p| p.sleeve == choice.sleeve)
-                || !self.may_be(cost + choice.cost, top - bottom)
-            {
-                continue;
-            }
-            self.plan.push(*choice);
-            self.go(hole + 1, top, bottom, cost + choice.cost);
-            self.plan.pop();
-        }
     }
 }

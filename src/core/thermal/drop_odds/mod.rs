@@ -4,7 +4,7 @@
 //! sleeve leaves.
 //!
 //! Drawn: the fit by its gauges, the contraction within the material's own band
-//! (skewed for gray and pearlitic ductile iron) or as the shop has measured it,
+//! (skewed for gray and pearlitic ductile iron), the micrometer's where it was measured,
 //! the lean evenly from none to all, frost evenly up to 15 um, the carry by 30 %
 //! either way unless it was timed, the block evenly between a ring insulated
 //! outside and a bore held at its temperature (the two are no bounds when the
@@ -23,7 +23,7 @@ mod spread;
 use super::cold_drop::{ColdDrop, LONGEST, carried};
 use super::drop_lean::{Until, lean_drop, touch};
 use super::drop_run::Resolution;
-use crate::numerics::normal;
+use crate::numerics::normal::{self, TWO_SIDED};
 use crate::numerics::sampling::even_points;
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length, Seconds};
@@ -43,8 +43,6 @@ pub const DRAWS: usize = 300;
 pub const FROST_MOST: Length = Length::from_um(15.0);
 /// Share by which a carry that was not timed may be off.
 const CARRY_SHARE: f64 = 0.3;
-/// Two-sided 95 % of the normal law, in standard deviations.
-const TWO_SIDED: f64 = 1.959_963_985;
 /// A fit that grips so soon is none to be dropped, s.
 const TOO_SOON_S: f64 = 3.0;
 /// Spare beyond the time needed from which a drop may go, s.
@@ -55,9 +53,6 @@ const SPARE_S: f64 = 1.0;
 pub struct Unknowns {
     /// Standard uncertainty of the fit.
     pub u_fit: Length,
-    /// Standard uncertainty of the contraction as a share of it, where the shop
-    /// has measured a cold diameter; `None`: the band of the material.
-    pub u_contraction: Option<f64>,
     /// Whether the carry was timed.
     pub carry_timed: bool,
     /// Most frost; 0 on a sleeve wiped at the bore.
@@ -239,11 +234,8 @@ impl OddsRun {
             Diameter::from_m(drop.block_bore.as_m() + self.unknowns.u_fit.as_m() * normal(fit));
         let z = normal(contraction);
         let [less, more] = drop.sleeve_material.expansion_band();
-        let share = match self.unknowns.u_contraction {
-            Some(u) => u * z,
-            None if z < 0.0 => less * z / TWO_SIDED,
-            None => more * z / TWO_SIDED,
-        };
+        let side = if z < 0.0 { less } else { more };
+        let share = side * z / TWO_SIDED;
         drop.sleeve_material = drop
             .sleeve_material
             .with_expansion_scale((1.0 + share).max(0.0));
@@ -376,7 +368,6 @@ impl OddsRun {
 ///     &drop,
 ///     Unknowns {
 ///         u_fit: Length::from_um(2.0),
-///         u_contraction: None,
 ///         carry_timed: true,
 ///         frost_most: FROST_MOST,
 ///     },
