@@ -193,9 +193,11 @@ fn answer(case: &DropCase, least: Length, mut doubts: Vec<DropDoubt>) -> DropAns
 #[allow(clippy::panic)] // a test stops at the first surprise
 mod tests {
     use super::*;
+    use crate::ask::record::{ColdUse, measured_cold};
     use crate::document::edit::{History, Stay};
     use crate::document::merge::{choose, merge_papers};
     use crate::document::pen::Pen;
+    use crate::job::advice::origin::{Input, origin};
     use crate::job::demo::Demo;
     use crate::job::ledger::Writer;
     use crate::job::model::engine::presets;
@@ -312,7 +314,21 @@ mod tests {
     #[test]
     fn a_sleeve_measured_cold_that_is_not_what_its_iron_does_is_no_go() {
         let mut job = Demo::InchFive.job(1);
-        let mut measured = |cold: &str| {
+        // What the record and the where-from sheet say of it.
+        let said = |job: &Job| {
+            let origin = origin(job, Owner::Cylinder(1), StepId::Drop);
+            let shrink = origin.and_then(|sheet| {
+                let moves =
+                    |i: &Input| i.field == Field::ColdOd && i.effect.is_some_and(|e| e < 0.0);
+                assert!(
+                    sheet.inputs.iter().any(moves),
+                    "larger cold, it grips sooner"
+                );
+                sheet.shrink
+            });
+            (measured_cold(job, 1).map(|(_, taken)| taken), shrink)
+        };
+        let measured = |job: &mut Job, cold: &str| {
             let warm = [(Field::SleeveOd, "4.4400"), (Field::BoreD, "4.4388")];
             for (field, text) in warm {
                 for index in 0..6 {
@@ -324,18 +340,20 @@ mod tests {
             let place = Place::of_cylinder(1, Field::ColdOd, 0);
             let cold = Entry::new(cold, job.unit(Field::ColdOd), 2);
             job.entries.put(place, cold);
-            view(drop_of_cylinder(&job, &assess_cylinder(&job, 1)))
+            view(drop_of_cylinder(job, &assess_cylinder(job, 1)))
         };
-        let good = measured("4.4322");
+        let good = measured(&mut job, "4.4322");
         assert_eq!((good.signal, good.doubts.len()), (Signal::Go, 0));
         assert_eq!(good.case.shrink, ShrinkBy::Sleeve);
-        let odd = measured("4.4350");
+        assert_eq!(said(&job), (Some(ColdUse::Used), Some(ShrinkBy::Sleeve)));
+        let odd = measured(&mut job, "4.4350");
         assert_ne!(odd.signal, Signal::Go);
         assert!(
             odd.doubts.contains(&DropDoubt::ColdSize),
             "{:?}",
             odd.doubts
         );
+        assert_eq!(said(&job), (Some(ColdUse::Odd), Some(ShrinkBy::Sleeve)));
     }
 
     #[test]
