@@ -22,6 +22,10 @@ pub enum About {
     Wall,
     /// Temperatures.
     Temperatures,
+    /// The temperature of what cools a part.
+    Cold,
+    /// The temperature of a warmed housing.
+    Heat,
     /// Times.
     Times,
     /// Diameters and the fit between them.
@@ -67,9 +71,10 @@ pub(super) fn about(field: &str) -> About {
         "bath_k" | "block_k" | "bore_k" | "from_k" | "near_k" | "now_k" | "room_k" | "sleeve_k"
         | "start_k" | "to_k" | "within_k" | "sleeve_inner_k" | "sleeve_outer_k"
         | "block_inner_k" | "block_outer_k" => About::Temperatures,
-        "carry_s" | "elapsed_s" | "insert_s" | "standing_s" | "per_hole_s" | "per_job_s" => {
-            About::Times
-        }
+        "cold_k" => About::Cold,
+        "heat_k" => About::Heat,
+        "carry_s" | "heat_out_s" | "elapsed_s" | "insert_s" | "standing_s" | "per_hole_s"
+        | "per_job_s" => About::Times,
         "bore" | "block" | "sleeve" | "outer" | "block_outer" | "d_m" | "outer_d_m"
         | "bore_d_m" | "bored_d_m" | "cold_d_m" | "finished_d_m" | "major_d_m" | "new_d_m"
         | "now_d_m" | "old_d_m" | "piston_d_m" | "sleeve_d_m" | "flange_outer_d_m"

@@ -365,6 +365,10 @@ pub fn fault(fault: &Fault) -> String {
         About::Heights => "the heights",
         About::Wall => "the inside of the sleeve or its wall: it must be smaller than the outside",
         About::Temperatures => "the temperatures",
+        About::Cold => "the temperature of the cold: it must be below the shop's",
+        About::Heat => {
+            "the temperature of the housing: above the shop's, and in water 212 \u{b0}F (100 \u{b0}C) at most"
+        }
         About::Times => "the times, the carry first",
         About::Diameters => "the diameters: sleeve, bore and block do not go together",
         About::Lengths => "lengths of sleeve and block",

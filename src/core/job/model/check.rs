@@ -12,6 +12,7 @@ use crate::job::model::field::Field;
 use crate::job::model::field_kind::{Plausible, Scope, UnitSystem};
 use crate::job::model::job::Job;
 use crate::job::model::part::Part;
+use crate::job::model::part_usual;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable};
 use crate::job::model::readings::mean;
@@ -232,7 +233,7 @@ fn plausible(sheet: &Sheet<'_>, field: Field) -> Plausible {
     }
     match sheet.entries.reading(Place::of_engine(Field::DropPart)) {
         Reading::Usable(index) => match Part::ALL.get(index as usize) {
-            Some(part) => part.plausible(field),
+            Some(part) => part_usual::plausible(*part, field),
             None => own,
         },
         Reading::Absent | Reading::NotHere | Reading::Unusable(_) => own,

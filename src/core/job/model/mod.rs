@@ -17,6 +17,7 @@ pub mod job;
 pub mod ledger;
 pub mod lookup;
 pub mod part;
+pub mod part_usual;
 pub mod place;
 pub mod reading;
 pub mod readings;

@@ -12,6 +12,7 @@ use crate::job::model::entries::Entries;
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::UnitSystem;
 use crate::job::model::part::{Cold, Heat, Part};
+use crate::job::model::part_usual::usual_text;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Lacks, Missing, Reading};
 use crate::job::steps::drop_case::{DropCase, Warmed};
@@ -176,7 +177,7 @@ impl DropSheet {
             };
         }
         let of_part = match self.part() {
-            Ok(part) => part.usual_text(field, self.units),
+            Ok(part) => usual_text(part, field, self.units),
             Err(_) => return String::new(),
         };
         match of_part {
@@ -421,7 +422,7 @@ pub fn field_of(fault: &Fault) -> Field {
         "block.outer_d_m" | "block" => Field::DropBlockWall,
         "block.bore_d_m" => Field::DropFit,
         "carry_s" => Field::DropCarry,
-        "bath_k" => Field::DropColdAt,
+        "bath_k" | "cold_k" => Field::DropColdAt,
         "heat_k" | "block_k" => Field::DropHeatAt,
         "heat_out_s" => Field::DropHeatOut,
         "room_k" => Field::DropRoom,

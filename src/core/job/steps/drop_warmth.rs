@@ -17,7 +17,7 @@ const TWO_SIDED: f64 = 1.959_963_985;
 const BOILS_K: f64 = 373.15;
 pub(super) fn not_colder() -> Fault {
     Fault::new(
-        "bath_k",
+        "cold_k",
         "the cold is no colder than the shop: enter its temperature as read, or choose that the \
          part goes in as it is",
     )
