@@ -8,7 +8,7 @@ use serde_json::json;
 use crate::desk::{durable, file, keep_files, saved};
 use crate::saved::{give, shows};
 
-const CARRY: &str = "Carry time, bath to bore";
+const CARRY: &str = "Carry time, cold to bore";
 
 async fn carries(page: &Page, seconds: &str) -> Result<()> {
     page.write(containing(CARRY), seconds).await?;

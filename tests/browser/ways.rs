@@ -31,8 +31,7 @@ async fn a_valve_seat_in_a_warmed_head_is_asked_what_it_needs_and_told_what_it_t
     ] {
         page.says(words).await?;
     }
-    page.write(containing("at most (maker's sheet)"), "250")
-        .await?;
+    page.write(containing("Heat limit"), "250").await?;
     page.press(Key::Enter).await?;
     page.says("Hotter than its sheet allows").await?;
     page.says("stop").await?;

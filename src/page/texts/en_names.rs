@@ -322,7 +322,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::DropColdAt => "Temperature of the cold",
         Field::DropHeat => HEAT_BY,
         Field::DropHeatAt => "Housing warmed to",
-        Field::DropHeatMost => "Housing warmed to, at most (maker's sheet)",
+        Field::DropHeatMost => "Heat limit of the housing (maker's sheet)",
         Field::DropHeatOut => "Out of the heat until it goes in",
         Field::DropLeast => "Clearance wanted at the bore",
         Field::DropLitrePrice => "Nitrogen, price of a liter",
