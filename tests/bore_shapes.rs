@@ -9,7 +9,7 @@ use coldseat_core::mechanics::bore_profile::{
 use coldseat_core::mechanics::rings::Elastic;
 use coldseat_core::quantity::report::Fault;
 use coldseat_core::quantity::{Diameter, DiametralInterference, Force, Length, Pressure};
-use coldseat_tests::{near, shapes};
+use coldseat_tests::{near, shapes, share_of};
 use fastrand::Rng;
 
 /// More than any sleeve asks for.
@@ -17,7 +17,7 @@ const MOST_UNKNOWNS: usize = 30_000;
 
 #[test]
 fn no_sleeve_of_a_job_is_refused() {
-    for seed in 0..100 {
+    for seed in 0..share_of(100) {
         let input = shapes::of_a_job(&mut Rng::with_seed(seed));
         let stress = bore_stress(&input).unwrap_or_else(|f| panic!("{seed}: {f:?}"));
         assert!(stress.fillet[1].as_pa().is_finite(), "{seed}");
@@ -86,7 +86,7 @@ fn an_odd_shape_is_answered_or_its_dimension_is_named_with_what_would_do() {
         "joint",
     ];
     let (mut answered, mut mends, mut lost) = (0, 0, 0);
-    for seed in 0..300 {
+    for seed in 0..share_of(300) {
         let input = shapes::odd(&mut Rng::with_seed(seed));
         match bore_profile(&input.profile) {
             Ok(profile) => {

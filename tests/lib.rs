@@ -34,6 +34,18 @@ pub fn files(folder: &Path, ending: &str) -> Vec<PathBuf> {
     found
 }
 
+/// How much of what a test draws by chance is drawn: all, or a share of it where
+/// `COLDSEAT_SHARE` says so many in a hundred (`cargo xtask test --quick`).
+///
+/// # Panics
+/// Where that is no number.
+#[must_use]
+pub fn share_of(all: u64) -> u64 {
+    let percent =
+        std::env::var("COLDSEAT_SHARE").map_or(100, |text| text.parse().expect("a number"));
+    (all * percent).div_ceil(100)
+}
+
 /// One published value.
 #[derive(Clone, Debug)]
 pub struct Row {

@@ -1,6 +1,12 @@
 //! Closures that follow signals, brought to one type each. Leptos compiles its
 //! machinery anew for every closure type it meets; boxed, it meets three, and
 //! the program is a good deal smaller.
+//!
+//! Whoever reads a memo and another one that is worked out from it reads the first
+//! one first. The other way round (leptos 0.8.23, reactive_graph 0.2.16) a change of
+//! the first that leaves the second as it is never arrives: asking the second
+//! brings the first up to date, which then tells all but the one that asks. A heading
+//! named the cylinder before for a week.
 
 use crate::tag::Tag;
 use leptos::prelude::*;

@@ -141,7 +141,13 @@ struct Bench {
     /// This program, noted at the start: the checks may rebuild it.
     own_program: PathBuf,
     tools: Option<Toolbox>,
+    /// Of what tests draw by chance so many in a hundred.
+    share: u64,
 }
+
+/// What the hand tries between two changes: no tool, no browser, and a few in a
+/// hundred of what is drawn by chance.
+pub const QUICK: (&str, u64) = ("format,lint-host,native", 4);
 
 impl Bench {
     fn tools(&self) -> Outcome<&Toolbox> {
@@ -177,8 +183,9 @@ fn chosen(only: Option<&str>) -> Outcome<Vec<(usize, &'static Check)>> {
 }
 
 /// Runs every check, or those called `only`; as a row of another run where it
-/// has a desk with that.
-pub fn check(only: Option<&str>, desk: Option<&Desk>) -> Outcome<()> {
+/// has a desk with that; of what tests draw by
+/// chance `share` in a hundred.
+pub fn check(only: Option<&str>, desk: Option<&Desk>, share: u64) -> Outcome<()> {
     let mut chosen = chosen(only)?;
     let own_program = std::env::current_exe().map_err(|error| {
         Trouble::new(
@@ -192,7 +199,11 @@ pub fn check(only: Option<&str>, desk: Option<&Desk>) -> Outcome<()> {
         None
     };
     page::fetch_crates()?;
-    let bench = Bench { own_program, tools };
+    let bench = Bench {
+        own_program,
+        tools,
+        share,
+    };
     if only.is_none() {
         chosen.retain(|(_, check)| !BESIDE.contains(&check.name));
     }
@@ -307,11 +318,12 @@ fn crates(bench: &Bench) -> Outcome<u64> {
     Ok(0)
 }
 
-fn native(_: &Bench) -> Outcome<u64> {
+fn native(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "--workspace", "--lib", "--bins", "--tests"])
-            .args(NOT_NATIVE),
+            .args(NOT_NATIVE)
+            .env("COLDSEAT_SHARE", bench.share.to_string()),
     )
 }
 
@@ -477,7 +489,8 @@ mod tests {
 
     #[test]
     fn an_unknown_check_is_named_with_the_known_ones() {
-        let trouble = check(Some("native,everything"), None).map_err(|trouble| trouble.to_string());
+        let trouble =
+            check(Some("native,everything"), None, 100).map_err(|trouble| trouble.to_string());
         assert!(
             trouble.is_err_and(|text| text.contains("`everything`") && text.contains("lint-wasm"))
         );

@@ -19,6 +19,7 @@ Usage: cargo xtask COMMAND
   single-file [--into DIR]        the whole page as one file that needs no server,
                                   coldseat.html in DIR (dist-single/)
   test [--only CHECK,CHECK]       set up, run every check, or some
+       [--quick]                  what needs no tool and no browser, for the hand
   lighthouse                      set up, build, hold the page against Lighthouse
   bench                           set up, time the core here and in a browser
   simulate [--steps N] [--seed N] tabs, devices and failing stores by chance
@@ -54,6 +55,7 @@ struct Wishes {
     only: Option<String>,
     row: Option<Desk>,
     lan: bool,
+    quick: bool,
 }
 
 fn read() -> Result<Wishes, lexopt::Error> {
@@ -69,6 +71,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
             Long("only") => wishes.only = Some(parser.value()?.string()?),
             Long("row") => wishes.row = Some(Desk::at(parser.value()?.into())),
             Long("lan") => wishes.lan = true,
+            Long("quick") => wishes.quick = true,
             Long("help") | Short('h') => wishes.command = Some("help".to_owned()),
             Value(value) if wishes.command.is_none() => wishes.command = Some(value.string()?),
             Value(value) if wishes.folder.is_none() => {
@@ -116,7 +119,15 @@ fn command() -> Outcome<()> {
         }
         (Some("lighthouse"), None) => lighthouse::lighthouse(),
         (Some("bench"), None) => bench::bench(),
-        (Some("test"), None) => check::check(wishes.only.as_deref(), wishes.row.as_ref()),
+        (Some("test"), None) if wishes.quick && wishes.only.is_some() => Err(Trouble::new(
+            "--quick and --only each choose the checks",
+            see_help,
+        )),
+        (Some("test"), None) if wishes.quick => {
+            let (only, share) = check::QUICK;
+            check::check(Some(only), None, share)
+        }
+        (Some("test"), None) => check::check(wishes.only.as_deref(), wishes.row.as_ref(), 100),
         (Some(other), _) => Err(Trouble::new(
             format!("`{other}` is no command, or its folder is missing or one too many"),
             see_help,

@@ -3,8 +3,9 @@
 //! and Enter, what is not a reading, the record, and all of it found again
 //! with the server dead.
 
-use anyhow::{Result, ensure};
+use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Page, Role, Setting, containing};
+use coldseat_core::job::step::{STEPS, Subject};
 
 /// Goes to a place of the job that is open.
 async fn step(page: &Page, cylinder: u8, name: &str) -> Result<()> {
@@ -175,6 +176,32 @@ async fn a_job_typed_with_keyboard_and_enter_is_found_again_with_the_server_dead
     bench.open_browser().await?;
     bench.page().go("").await?;
     bench.page().find(Role::Link, containing("Block 7")).await?;
+    Ok(())
+}
+
+/// A reading goes to the cylinder whose number is on the screen.
+#[tokio::test]
+async fn the_heading_names_the_cylinder_that_is_open_at_every_step() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    page.tap(Role::Button, containing("Demo 2")).await?;
+    page.find(Role::Link, containing("Cylinder 8")).await?;
+    let job = page.job().await?;
+    let steps = STEPS.iter().filter(|s| s.subject == Subject::Cylinder);
+    for step in steps {
+        for cylinder in [3, 6, 7, 2] {
+            page.go(&format!("{job}/cylinder/{cylinder}/{}", step.name))
+                .await?;
+            let heading = "return document.getElementById('step-heading').innerText";
+            page.until("the heading follows", async || {
+                let text = page.script(heading, vec![]).await?;
+                let text = text.as_str().context("a heading")?.replace('\n', " ");
+                Ok(text.contains(&format!("{cylinder} \u{b7}")).then_some(()))
+            })
+            .await
+            .with_context(|| format!("{} of cylinder {cylinder}", step.name))?;
+        }
+    }
     Ok(())
 }
 

@@ -13,6 +13,7 @@ mod named;
 mod stores;
 mod world;
 
+use coldseat_tests::share_of;
 use world::{Happens, OFTEN, World};
 
 /// Steps of one world.
@@ -86,7 +87,7 @@ fn whatever_happens_what_was_saved_is_there() {
     // gave every compressor's tables back and fetched them anew, a fifth of the time.
     drop(std::hint::black_box(vec![1_u8; 16 << 20]));
     let seed = number("COLDSEAT_SEED", 13);
-    let lives = number("COLDSEAT_STEPS", STEPS as u64).div_ceil(LIFE as u64);
+    let lives = number("COLDSEAT_STEPS", share_of(STEPS as u64)).div_ceil(LIFE as u64);
     for life in seed..seed + lives {
         let all = drawn(life);
         if let Err(why) = run(&all) {

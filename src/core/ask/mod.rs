@@ -160,6 +160,7 @@ pub use crate::job::verdict::load::Load;
 pub use crate::job::verdict::load::LoadCheck;
 pub use crate::job::verdict::order::OrderCheck;
 pub use crate::job::verdict::order::OrderItem;
+pub use crate::job::wants::engine_wants;
 pub use crate::materials::{Family, MaterialId};
 pub use crate::mechanics::bore_profile::BoreStress;
 pub use crate::mechanics::service::Service;
@@ -237,6 +238,7 @@ pub mod document {
 /// How numbers are written.
 pub mod format {
     pub use crate::quantity::format::decimals;
+    pub use crate::quantity::format::difference;
     pub use crate::quantity::format::fixed;
     pub use crate::quantity::format::last_digit;
     pub use crate::quantity::format::number;

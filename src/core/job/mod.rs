@@ -28,7 +28,7 @@ pub mod verdict;
 
 pub use advice::{
     again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, profile,
-    profile_needs, timing,
+    profile_needs, timing, wants,
 };
 pub use model::entries::{Entries, Entry};
 pub use model::field::Field;

@@ -64,6 +64,8 @@ pub const fn decimals(unit: Unit) -> usize {
         Unit::Thou | Unit::Micrometre | Unit::Kilonewton | Unit::Megapascal => 1,
         Unit::Celsius | Unit::Fahrenheit | Unit::Kelvin | Unit::Minute => 1,
         Unit::Tenth | Unit::Psi | Unit::Bar | Unit::PoundForce | Unit::Second => 0,
+        Unit::CubicFoot => 0,
+        Unit::CubicMetre => 1,
         Unit::Plain => 2,
     }
 }
@@ -98,6 +100,23 @@ pub fn with_unit(si: f64, unit: Unit) -> String {
     } else {
         format!("{} {symbol}", number(si, unit))
     }
+}
+
+/// An SI difference in `unit`, with its symbol.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::difference;
+/// use coldseat_core::quantity::parse::Unit;
+/// assert_eq!(difference(1.0, Unit::Fahrenheit), "1.8 \u{b0}F");
+/// ```
+#[must_use]
+pub fn difference(si: f64, unit: Unit) -> String {
+    format!(
+        "{} {}",
+        fixed(si / unit.scale(), decimals(unit)),
+        unit.symbol()
+    )
 }
 
 /// An SI difference in `unit` with its sign always written: `+0.0004`.

@@ -4,10 +4,13 @@
 //! Accepted: `4.2589`, `4,2589`, `.0043`, `-0.002`, `17/64`, `4 17/64`,
 //! `4-17/64`, each alone (the assumed unit applies) or followed by a unit:
 //! `in`, `"`, `thou`, `tenths`, `mm`, `um`, `C`, `F`, `K`, `psi`, `bar`,
-//! `MPa`, `lbf`, `kN`, `short ton`, `t`, `s`, `min`.
+//! `MPa`, `lbf`, `kN`, `short ton`, `t`, `s`, `min`, `ft3`, `m3`.
 
 use super::{INCH_M, LBF_N, PSI_PA, Temperature};
 use serde::{Deserialize, Serialize};
+
+/// One foot (NIST SP 811: exactly 0.3048 m).
+const FOOT_M: f64 = 12.0 * INCH_M;
 
 /// What a unit measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,6 +25,8 @@ pub enum Kind {
     Force,
     /// Spans of time.
     Time,
+    /// Rooms.
+    Volume,
     /// Counts, ratios and other plain numbers.
     Plain,
 }
@@ -80,6 +85,12 @@ pub enum Unit {
     /// Minute.
     #[serde(rename = "min")]
     Minute,
+    /// Cubic foot.
+    #[serde(rename = "ft3")]
+    CubicFoot,
+    /// Cubic metre.
+    #[serde(rename = "m3")]
+    CubicMetre,
     /// No unit.
     #[serde(rename = "")]
     Plain,
@@ -97,6 +108,7 @@ impl Unit {
             Self::Psi | Self::Bar | Self::Megapascal => Kind::Pressure,
             Self::PoundForce | Self::Kilonewton | Self::ShortTon | Self::MetricTon => Kind::Force,
             Self::Second | Self::Minute => Kind::Time,
+            Self::CubicFoot | Self::CubicMetre => Kind::Volume,
             Self::Plain => Kind::Plain,
         }
     }
@@ -122,6 +134,8 @@ impl Unit {
             Self::MetricTon => "metric tons",
             Self::Second => "s",
             Self::Minute => "min",
+            Self::CubicFoot => "ft\u{b3}",
+            Self::CubicMetre => "m\u{b3}",
             Self::Plain => "",
         }
     }
@@ -135,7 +149,8 @@ impl Unit {
             Self::Tenth => INCH_M / 1e4,
             Self::Millimetre => 1e-3,
             Self::Micrometre => 1e-6,
-            Self::Celsius | Self::Kelvin | Self::Second | Self::Plain => 1.0,
+            Self::Celsius | Self::Kelvin | Self::Second | Self::CubicMetre | Self::Plain => 1.0,
+            Self::CubicFoot => FOOT_M * FOOT_M * FOOT_M,
             Self::Fahrenheit => 1.0 / 1.8,
             Self::Psi => PSI_PA,
             Self::Bar => 1e5,
@@ -195,6 +210,8 @@ impl Unit {
             "t" | "metric ton" | "metric tons" | "tonne" | "tonnes" => Self::MetricTon,
             "s" | "sec" | "seconds" => Self::Second,
             "min" | "minutes" => Self::Minute,
+            "ft3" | "ft\u{b3}" | "cu ft" | "cubic feet" => Self::CubicFoot,
+            "m3" | "m\u{b3}" | "cu m" | "cubic meters" | "cubic metres" => Self::CubicMetre,
             _ => return None,
         })
     }

@@ -2,6 +2,7 @@
 //! only renderer of steps; what a step has is data in the core.
 
 use crate::answers::home_within;
+use crate::library::OpenJob;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::again::came_out;
@@ -20,7 +21,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go, StepId,
-    StepReport, StepSpec, UnitSystem, gauge_most, origin, planned, spots, strokes,
+    StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin, planned, spots, strokes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -290,6 +291,8 @@ pub fn StepView(
     let drop = Memo::new(move |_| dropped.map(|cylinder| state.drop_of(cylinder)));
     let home = home_within(move || drop.get().as_ref().and_then(ready));
     let answer = move || {
+        // Before what is worked out from them (live.rs): the bath is asked below.
+        state.reports.with(|_| ());
         if let Some(drop) = drop.get() {
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
             // It has gone in: what was expected says no more.
@@ -304,13 +307,16 @@ pub fn StepView(
                 .map(|r| head(r, further(state, owner, r), state.half_typed.get(), units))
         })
     };
-    let picture = move || match drop.get() {
-        Some(drop) => drop_picture(&drop, units),
-        None => report.with(|report| {
-            report
-                .as_ref()
-                .and_then(|r| drawing(state, spec, owner, r, units))
-        }),
+    let picture = move || {
+        state.reports.with(|_| ());
+        match drop.get() {
+            Some(drop) => drop_picture(&drop, units),
+            None => report.with(|report| {
+                report
+                    .as_ref()
+                    .and_then(|r| drawing(state, spec, owner, r, units))
+            }),
+        }
     };
     let from = (spec.calculation != Calculation::None).then(|| {
         where_from(t::step_title(spec.id).to_lowercase(), units, move || {
@@ -329,6 +335,41 @@ pub fn StepView(
         },
         _ => None,
     };
+    // What the step waits for of the engine, here where it is wanted. A field never
+    // vanishes under the hand.
+    let wants = Memo::new(move |before: Option<&Vec<Field>>| {
+        let mut wants = before.cloned().unwrap_or_default();
+        let now = report.with(|report| {
+            let report = report.as_ref()?;
+            let of = |open: &OpenJob| engine_wants(&open.job, owner, report);
+            state.open.with(|open| open.as_ref().map(of))
+        });
+        for field in now.into_iter().flatten() {
+            if !wants.contains(&field) {
+                wants.push(field);
+            }
+        }
+        wants
+    });
+    let of_engine = move || {
+        let fields: Vec<AnyView> = wants
+            .get()
+            .into_iter()
+            .map(|field| {
+                let place = Place::of_engine(field);
+                view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
+            })
+            .collect();
+        (!fields.is_empty()).then(|| {
+            view! {
+                <fieldset class="group of-engine">
+                    <legend>{t::OF_ENGINE}</legend>
+                    <div class="readings readings-two">{fields}</div>
+                </fieldset>
+            }
+            .into_any()
+        })
+    };
     let timer = spec
         .timed
         .map(|field| view! { <Timer spec=spec owner=owner field=field /> });
@@ -338,7 +379,7 @@ pub fn StepView(
                 {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
-                {timer} {readings(spec, owner)} <Marks spec=spec owner=owner />
+                {timer} {readings(spec, owner)} {live(of_engine)} <Marks spec=spec owner=owner />
                 {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>

@@ -107,8 +107,10 @@ pub fn JobScreen(
     };
     // On a phone the strip below says that it is a cylinder.
     let title = move || {
+        // Before the step, which is worked out from it (live.rs).
+        let cylinder = cylinder.get();
         let title = t::step_title(step.get().spec().id);
-        format!("{} \u{b7} {title}", cylinder.get())
+        format!("{cylinder} \u{b7} {title}")
     };
     let heading = view! {
         <h2 id="step-heading" tabindex="-1">

@@ -24,6 +24,9 @@ pub const PASSES_WHAT: &str = "From the smallest reading of the old bore to the 
 pub const PAIRS: &str = "Which sleeve in which hole";
 pub const PAIR_COLUMNS: [&str; 3] = ["Sleeve", "Hole", "Hone takes (diameter)"];
 pub const SPARE: &str = "spare";
+/// Numbers of the engine, asked at the step that wants them.
+pub const OF_ENGINE: &str = "Of the engine, for this step";
+
 pub const NOTHING_TO_PAIR: &str = "Nothing to choose: two sleeves measured and a hole bored are wanted, none of them counterbored or honed yet.";
 pub const KEEP_NUMBERS: &str = "As they are numbered they need the least honing: keep the numbers.";
 pub const NUMBER_SLEEVES: &str = "Number the sleeves so";

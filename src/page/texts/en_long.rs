@@ -8,7 +8,7 @@ use super::{en, en_names};
 use crate::show::{length, number};
 use coldseat_core::ask::document::{Repair, Unreadable};
 use coldseat_core::ask::{
-    Caution, DropVerdict, Field, Next, Part, Place, Question, Scope, Spot, State, StepId,
+    Caution, DropVerdict, Field, Measure, Next, Part, Place, Question, Scope, Spot, State, StepId,
     UnitSystem,
 };
 
@@ -139,7 +139,12 @@ pub fn question(question: &Question, field: Field, units: UnitSystem) -> String 
     match question {
         Question::TenTimes(likely) => format!("Ten times off? {} is meant, perhaps.", show(likely)),
         Question::OtherUnit(likely) => {
-            format!("Inch for millimetre? It would be {}.", show(likely))
+            let units = match field.spec().measure {
+                Measure::Temperature => "\u{b0}F for \u{b0}C, or the other way round",
+                Measure::Volume => "Cubic feet for cubic meters, or the other way round",
+                _ => "Inches for millimeters, or the other way round",
+            };
+            format!("{units}? It would be {}.", show(likely))
         }
         Question::RadiusOrDiameter(likely) => {
             format!("Radius for diameter? {} is meant, perhaps.", show(likely))

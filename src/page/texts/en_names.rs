@@ -242,7 +242,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::TestTime => "Time held",
         Field::RetestStart => "Second test: pressure",
         Field::RetestEnd => "Second test: pressure at the end",
-        Field::RoomVolume => "Room volume (m\u{b3})",
+        Field::RoomVolume => "Room volume",
         Field::RoomLitres => "Nitrogen in the room (litres)",
         Field::AirChanges => "Air changes an hour",
         Field::Release => "Boils off over",

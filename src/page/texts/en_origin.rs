@@ -220,10 +220,10 @@ pub fn moves(by: &str, effect: Option<&str>) -> String {
 pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
     let unit = measure.unit(units);
     match measure {
-        Measure::Temperature => format!("{} K", format::fixed(si, 1)),
+        Measure::Temperature => format::difference(si, unit),
         Measure::Plain | Measure::Choice => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
-        Measure::Pressure | Measure::Force => show::number(si, unit),
+        Measure::Pressure | Measure::Force | Measure::Volume => show::number(si, unit),
         Measure::Length | Measure::Roughness => format!(
             "{} {}",
             format::fixed(unit.from_si(si), format::decimals(unit) + 1),

@@ -123,7 +123,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Datum, Signal::Look) => {
             "The deck leans: true it first, or measure both ends again."
         }
-        (StepId::OldBore, Signal::Go) => "Centre the bar on the unworn zone.",
+        (StepId::OldBore, Signal::Go) => {
+            "Center the bar on the unworn part of the bore, as a rule the bottom."
+        }
         (StepId::Wall, Signal::Go) => {
             "Wall enough, within the limits you entered or left as usual."
         }
@@ -152,8 +154,8 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         (StepId::Deck, Signal::Go) => super::en_long::CUT_GOOD,
         (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
-        (StepId::Centre, Signal::Go) => "On centre.",
-        (StepId::Centre, Signal::Look) => "Off centre: move it, or note why the offset is meant.",
+        (StepId::Centre, Signal::Go) => "On center.",
+        (StepId::Centre, Signal::Look) => "Off center: move it, or note why the offset is meant.",
         (StepId::Bore, Signal::Go) => "The hone has its stock.",
         (StepId::Bore, Signal::Look) => {
             "Little or nothing is left for the hone: measure again before honing."
@@ -214,6 +216,9 @@ pub fn says_by(step: StepId, signal: Signal, by: Length, units: UnitSystem) -> S
         (StepId::Bore, Signal::Wait) => {
             format!("Take {by} more on diameter with the bar; the rest is for the hone.")
         }
+        (StepId::Bore, Signal::Stop) => format!(
+            "Bored {by} past the loosest bore for this sleeve: its press fit is lost. Measure again; if it holds, this hole wants a larger sleeve."
+        ),
         (StepId::CounterboreD, Signal::Wait) => {
             format!("Opens too little: take {by} more on diameter, or it grips the flange.")
         }
@@ -222,7 +227,9 @@ pub fn says_by(step: StepId, signal: Signal, by: Length, units: UnitSystem) -> S
         }
         (StepId::Groove, Signal::Wait) => format!("Cut {by} deeper."),
         (StepId::Finish, Signal::Wait) => format!("Hone {by} more on diameter."),
-        (StepId::Finish, Signal::Stop) => format!("Past the finished size by {by}: stop."),
+        (StepId::Finish, Signal::Stop) => format!(
+            "Past the finished size by {by} at one place at least: honing cannot bring it back. Stop."
+        ),
         _ => says(step, signal).to_owned(),
     }
 }

@@ -16,3 +16,4 @@ pub mod profile_needs;
 #[cfg(test)]
 mod profile_tests;
 pub mod timing;
+pub mod wants;

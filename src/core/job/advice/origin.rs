@@ -120,7 +120,9 @@ fn trial(field: Field, si: f64) -> f64 {
         Measure::Length => 2.54e-6,
         Measure::Roughness => 1e-6,
         Measure::Temperature | Measure::Time => 1.0,
-        Measure::Pressure | Measure::Force | Measure::Plain | Measure::Choice => 0.01 * si.abs(),
+        Measure::Pressure | Measure::Force | Measure::Volume | Measure::Plain | Measure::Choice => {
+            0.01 * si.abs()
+        }
     }
 }
 

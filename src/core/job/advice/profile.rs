@@ -14,9 +14,7 @@ use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::place::Place;
-use crate::mechanics::block_ring::{
-    Fitted, Installation, Surround, block_ring, installation, oval_close_in,
-};
+use crate::mechanics::block_ring::{Fitted, Surround, block_ring, installation, oval_close_in};
 use crate::mechanics::bore_profile::{BoreProfile, BoreProfileInput, bore_profile, bored_profile};
 use crate::mechanics::rings::press_fit;
 use crate::numerics::order::in_order;
@@ -344,7 +342,7 @@ fn fitted_and_bored(needs: &ProfileNeeds) -> Result<(BoreProfile, Option<Vec<Len
 /// The order in which the sleeves of a cylinder's deck go in with the least
 /// distortion, as numbers of cylinders, and how many fitted neighbours the
 /// worst of them finds. A sleeve counts as fitted once its drop or its warm
-/// height is noted.
+/// height is noted; holes that are left out get none.
 #[must_use]
 pub fn order_of_sleeves(job: &Job, cylinder: u8) -> (Vec<u8>, usize) {
     let bank = job.engine.bank_of(cylinder);
@@ -360,7 +358,20 @@ pub fn order_of_sleeves(job: &Job, cylinder: u8) -> (Vec<u8>, usize) {
                 .any(|place| job.entries.get(place).is_some())
         })
         .collect();
-    let Installation { order, neighbours } = installation(&fitted);
-    let order = order.into_iter().filter_map(|i| holes.get(i).copied());
-    (order.collect(), neighbours)
+    // A hole that gets no sleeve makes none of its neighbours oval.
+    let gets_one: Vec<(u8, bool)> = holes.into_iter().zip(fitted).collect();
+    let (mut order, mut most) = (Vec::new(), 0);
+    for run in gets_one.split(|(cylinder, _)| job.left_out.contains(cylinder)) {
+        let there: Vec<bool> = run.iter().map(|(_, is_in)| *is_in).collect();
+        let planned = installation(&there);
+        most = most.max(planned.neighbours);
+        order.extend(
+            planned
+                .order
+                .iter()
+                .filter_map(|i| run.get(*i))
+                .map(|(c, _)| *c),
+        );
+    }
+    (order, most)
 }

@@ -107,7 +107,7 @@ const fn of_block(demo: Demo) -> Texts {
             (Field::TestStart, &["40"]),
             (Field::TestEnd, &["40"]),
             (Field::TestTime, &["900"]),
-            (Field::RoomVolume, &["240"]),
+            (Field::RoomVolume, &["8500"]),
             (Field::RoomLitres, &["20"]),
             (Field::AirChanges, &["2"]),
             (Field::Release, &["3600"]),

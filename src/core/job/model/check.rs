@@ -17,6 +17,7 @@ use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable};
 use crate::job::model::readings::mean;
 use crate::numerics::order::in_order;
+use crate::quantity::bounds;
 use crate::quantity::parse::Unit;
 
 /// The numbers a place is judged against.
@@ -207,22 +208,55 @@ fn question(sheet: &Sheet<'_>, place: Place, si: f64, unit: impl Fn() -> Unit) -
                 let near = |v: f64| (v - about).abs() <= (0.02 * about.abs()).max(far);
                 slip(si, unit(), about, near)
                     .or_else(|| {
-                        [2.0 * si, si / 2.0]
+                        // A wall or a depth has no radius.
+                        let sizes = [2.0 * si, si / 2.0];
+                        let round = place.field.spec().bound == bounds::DIAMETER;
+                        sizes
                             .into_iter()
-                            .find(|v| near(*v))
+                            .find(|v| round && near(*v))
                             .map(Question::RadiusOrDiameter)
                     })
                     .or(Some(Question::FarFrom(about)))
             }
             None => {
+                if let Some(half) = half_of_its_sleeve(sheet, place, si) {
+                    return Some(half);
+                }
                 if lo <= si && si <= hi {
                     return None;
                 }
                 slip(si, unit(), 0.5 * (lo + hi), |v| lo <= v && v <= hi)
+                    .or_else(|| {
+                        let round = place.field.spec().bound == bounds::DIAMETER;
+                        let whole = 2.0 * si;
+                        (round && lo <= whole && whole <= hi)
+                            .then_some(Question::RadiusOrDiameter(whole))
+                    })
                     .or(Some(Question::Unusual(lo, hi)))
             }
         },
     }
+}
+
+/// A diameter of the engine that is half of what goes with its sleeve's outside: a
+/// radius.
+fn half_of_its_sleeve(sheet: &Sheet<'_>, place: Place, si: f64) -> Option<Question> {
+    let of_sleeve = matches!(
+        place.field,
+        Field::SleeveId
+            | Field::FinalBore
+            | Field::FlangeOd
+            | Field::BoredD
+            | Field::CounterboreD
+            | Field::GrooveInner
+            | Field::GrooveOuter
+    );
+    let outside = match sheet.reading(Place::of_engine(Field::NominalOd)) {
+        Reading::Usable(si) if of_sleeve => si,
+        _ => return None,
+    };
+    let near = |v: f64| (v / outside - 1.0).abs() < 0.2;
+    (near(2.0 * si) && !near(si)).then_some(Question::RadiusOrDiameter(2.0 * si))
 }
 
 /// What is plausible of a field: in the cold drop without a job by the part.
@@ -246,6 +280,8 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
     let other = match unit {
         Unit::Inch => si / 25.4,
         Unit::Millimetre => si * 25.4,
+        Unit::CubicFoot => Unit::CubicMetre.to_si(unit.from_si(si)),
+        Unit::CubicMetre => Unit::CubicFoot.to_si(unit.from_si(si)),
         _ => f64::NAN,
     };
     let tried = [
@@ -253,9 +289,16 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
         (si * 10.0, Question::TenTimes(si * 10.0)),
         (si / 10.0, Question::TenTimes(si / 10.0)),
     ];
-    tried
+    let fitting = tried
         .into_iter()
-        .filter(|(value, _)| value.is_finite() && fits(*value))
+        .filter(|(value, _)| value.is_finite() && fits(*value));
+    // About nothing a point that slipped is the commoner of the two.
+    if about.abs() < 1e-12 {
+        return fitting
+            .map(|(_, question)| question)
+            .max_by_key(|question| matches!(question, Question::TenTimes(_)));
+    }
+    fitting
         .min_by(|(a, _), (b, _)| (a - about).abs().total_cmp(&(b - about).abs()))
         .map(|(_, question)| question)
 }

@@ -81,6 +81,12 @@ const SHOP: Plausible = Plausible::Shop {
     lo: 278.15,
     hi: 333.15,
 };
+/// A closet to a hall, m3: beyond it the other unit was meant, or a digit slipped.
+const ROOMS: Plausible = Plausible::Size {
+    lo: 15.0,
+    hi: 5e4,
+    far: 1e12,
+};
 const ONE: Places = Places::One;
 const CLOCKS: Places = Places::Clocks;
 const LEVELS: Places = Places::Levels;
@@ -334,7 +340,7 @@ fields! {
     /// Its pressure at the end.
     RetestEnd "retest_end" Block Pressure ONE, bounds::GAUGE, FREE, NONE;
     /// Volume of the room, cubic metres.
-    RoomVolume "room_volume" Block Plain ONE, bounds::ROOM, FREE, NONE;
+    RoomVolume "room_volume" Block Volume ONE, bounds::ROOM, ROOMS, NONE;
     /// Nitrogen in it, litres.
     RoomLitres "room_litres" Block Plain ONE, bounds::LITRES, FREE, NONE;
     /// Air changes an hour.
@@ -363,8 +369,8 @@ fields! {
     ChillTime "chill_time" Cylinder Time ONE, bounds::RELEASE, FREE, NONE;
     /// Time held down.
     HoldTime "hold_time" Cylinder Time ONE, bounds::RELEASE, FREE, NONE;
-    /// Temperature of the fitted sleeve.
-    SleeveWarm "sleeve_warm" Cylinder Temperature ONE, bounds::TEMPERATURE, SHOP, NONE;
+    /// Temperature of the fitted sleeve: cold for a while, whatever is typed.
+    SleeveWarm "sleeve_warm" Cylinder Temperature ONE, bounds::TEMPERATURE, FREE, NONE;
     /// How far the piston stands proud of the deck.
     PistonProud "piston_proud" Cylinder Length Places::Ends, bounds::HEIGHT, offset(0.6), NONE;
     /// Depth of the fire-ring groove.

@@ -48,6 +48,8 @@ pub enum Measure {
     Force,
     /// A span of time.
     Time,
+    /// The volume of a room.
+    Volume,
     /// A plain number.
     Plain,
     /// One of a few words, see `Field::choices`; its value is its index.
@@ -69,6 +71,8 @@ impl Measure {
             (Self::Force, UnitSystem::Inch) => Unit::PoundForce,
             (Self::Force, UnitSystem::Metric) => Unit::Kilonewton,
             (Self::Time, _) => Unit::Second,
+            (Self::Volume, UnitSystem::Inch) => Unit::CubicFoot,
+            (Self::Volume, UnitSystem::Metric) => Unit::CubicMetre,
             (Self::Plain | Self::Choice, _) => Unit::Plain,
         }
     }

@@ -98,7 +98,12 @@ pub fn hone_stock(r: &Readings) -> Worked {
     let to_bore_m = wanted_m - leave_m;
     let bored_m = r.single(Field::BoredD)?;
     let stock_m = wanted_m - bored_m;
-    let (signal, next) = if stock_m < 0.5 * leave_m - TINY_M {
+    // Past the loosest bore nothing holds this sleeve.
+    let past_m = bored_m - (sleeve_d(r)? - r.engine(Field::FitLow)?);
+    let (signal, next) = if past_m > TINY_M {
+        let by = Length::from_m(past_m);
+        (Signal::Stop, Next::AdviceBy(StepId::Bore, Signal::Stop, by))
+    } else if stock_m < 0.5 * leave_m - TINY_M {
         (Signal::Look, Next::Advice(StepId::Bore, Signal::Look))
     } else if stock_m > 2.0 * leave_m + TINY_M {
         let by = Length::from_m(to_bore_m - bored_m);

@@ -2,6 +2,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::place::Owner;
+use crate::job::model::reading::Lack;
 use crate::job::model::readings::{Readings, lengths};
 use crate::job::model::step::StepId;
 use crate::job::steps::survey::deck_beside;
@@ -65,6 +66,16 @@ pub fn depth(r: &Readings) -> Worked {
         Ok(beside) => (beside, None),
         Err(lack) => (None, Some(lack)),
     };
+    // What is cut off the deck enters the chance as well, not the depth: without it
+    // too deep is told, and what is still to cut.
+    let cut = r
+        .length(Field::PlannedCut)
+        .and_then(|cut| Ok((cut, r.length(Field::CleanUp)?)));
+    let ((removal, clean_up), no_cut) = match cut {
+        Ok(both) => (both, None),
+        Err(Lack::Missing(missing)) => (Default::default(), Some(missing)),
+        Err(other) => return Err(other),
+    };
     let mut answer = counterbore(&CounterboreInput {
         thickness: &thickness,
         target_proud: r.length(Field::TargetProud)?,
@@ -72,8 +83,8 @@ pub fn depth(r: &Readings) -> Worked {
         deck: Length::from_m(beside.unwrap_or(0.0)), // not surveyed: said below
         feed_sd: r.length(Field::FeedSd)?,
         gauge_sd,
-        removal: r.length(Field::PlannedCut)?,
-        clean_up: r.length(Field::CleanUp)?,
+        removal,
+        clean_up,
         risk: r.engine(Field::Risk)?,
     })?;
     if beside.is_none() {
@@ -97,6 +108,18 @@ pub fn depth(r: &Readings) -> Worked {
         && signal != Signal::Stop
     {
         return Err(lack);
+    }
+    if let Some(missing) = no_cut {
+        // No chance of a low flange is told of a cut that nobody entered.
+        if signal == Signal::Go {
+            return Err(Lack::Missing(missing));
+        }
+        let number = length_figure(Figure::StillToCut, to_go_m, Some(gauge_sd.as_m()));
+        return Ok(Verdict {
+            number: Some(number),
+            lacks: vec![missing],
+            ..Verdict::plain(signal, next)
+        });
     }
     let mut findings = answer.findings.clone();
     // At depth on the mean, and not on every clock: measured again before the

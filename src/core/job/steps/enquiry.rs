@@ -140,13 +140,26 @@ pub fn pressure_drop(r: &Readings, step: StepId) -> Worked {
     };
     let start_pa = r.single(start)?;
     let lost = (start_pa - r.single(end)?) / start_pa;
-    let signal = if lost <= r.engine(Field::TestLoss)? {
-        Signal::Go
-    } else {
-        Signal::Stop
-    };
     let number = figure(Figure::PressureLost, 100.0 * lost, Measure::Plain);
-    Ok(Verdict::advice(step, signal, number))
+    if lost > r.engine(Field::TestLoss)? {
+        return Ok(Verdict::advice(step, Signal::Stop, number));
+    }
+    // Nothing leaks in no time.
+    let is_timed = step == StepId::WashAgain || r.own(Field::TestTime)?.is_some();
+    Ok(match is_timed {
+        true => Verdict::advice(step, Signal::Go, number),
+        false => {
+            let missing = Missing {
+                owner: r.owner,
+                field: Field::TestTime,
+                places: 1,
+            };
+            Verdict {
+                number: Some(number),
+                ..Verdict::plain(Signal::Look, Next::Measure(missing))
+            }
+        }
+    })
 }
 
 /// How much the deck leans, end to end.

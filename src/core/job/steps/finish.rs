@@ -196,19 +196,22 @@ fn effect(r: &Readings) -> Result<EngineEffect, Lack> {
     })?)
 }
 
-/// The groove that is wanted, by the thinnest clock of the flange, and whether
-/// somebody said that the deck was cut.
+/// The groove that is wanted, by the clock that leaves least of the flange, and
+/// whether somebody said that the deck was cut. The cut takes off what stands proud
+/// as well; the deck beside this hole counts as its highest point.
 ///
 /// # Errors
 /// What it lacks.
 pub fn groove_wanted(r: &Readings) -> Result<(Groove, bool), Lack> {
     let thickness = r.complete(Field::FlangeThickness)?;
-    let thinnest_m = smallest(&thickness).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
+    let proud = r.complete(Field::SeatHeight)?;
+    let below: Vec<f64> = thickness.iter().zip(&proud).map(|(t, h)| t - h).collect();
+    let least_m = smallest(&below).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
     let (cut_m, cut_known) = deck_cut(r)?;
     let wanted = groove_of(
         r.length(Field::RingHeight)?,
         r.length(Field::RingProud)?,
-        Length::from_m(thinnest_m - cut_m),
+        Length::from_m(least_m - cut_m),
     )?;
     Ok((wanted, cut_known))
 }
@@ -333,6 +336,8 @@ pub fn finish(r: &Readings) -> Worked {
     let answer = form(&levels)?;
     let stock_m = final_m - answer.mean.as_m();
     let limit_m = r.engine(Field::BoreForm)?;
+    let widest_m = largest(&r.some(Field::FinishD)?).ok_or_else(|| r.missing(Field::FinishD, 1))?;
+    let past_m = widest_m - final_m;
     let crooked = answer.out_of_round.as_m() > limit_m + TINY_M
         || answer.taper.as_m().abs() > limit_m + TINY_M;
     let piston = noted(r.engine(Field::PistonD), &mut lacks)?;
@@ -346,8 +351,8 @@ pub fn finish(r: &Readings) -> Worked {
     let (signal, next) = if stock_m > limit_m + TINY_M {
         let by = Length::from_m(stock_m);
         (Signal::Wait, Next::AdviceBy(step, Signal::Wait, by))
-    } else if stock_m < -limit_m - TINY_M {
-        let by = Length::from_m(-stock_m);
+    } else if past_m > limit_m + TINY_M {
+        let by = Length::from_m(past_m);
         (Signal::Stop, Next::AdviceBy(step, Signal::Stop, by))
     } else if crooked {
         (Signal::Look, Next::Advice(step, Signal::Look))

@@ -73,11 +73,16 @@ pub fn look_back(steps: &mut [StepReport]) {
             demote(steps, earlier, Next::First(later));
         }
     }
-    // A sleeve that went in, and nobody says that it was clean and cold.
-    for first in [StepId::Clean, StepId::Chill] {
+    // A sleeve that went in, and nobody says that it was clean and cold; a hole that
+    // was bored, and nobody says that the bar was on its centre.
+    for (first, then) in [
+        (StepId::Clean, StepId::Drop),
+        (StepId::Chill, StepId::Drop),
+        (StepId::Centre, StepId::Bore),
+    ] {
         let settled = steps.iter().any(|s| s.id == first && s.is_settled());
         if !settled {
-            demote(steps, StepId::Drop, Next::First(first));
+            demote(steps, then, Next::First(first));
         }
     }
 }
