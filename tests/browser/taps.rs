@@ -129,7 +129,7 @@ async fn an_engine_with_two_of_eight_holes() -> Result<()> {
     for keys in ["42000", "9.", "46400", "2200", "4.2", "10", "15", "100"] {
         hand.next(keys).await?;
     }
-    hand.tap(Role::Button, "Done").await?;
+    hand.tap(Role::Button, "Close").await?;
     hand.tap(Role::Button, "No hole").await?;
     for hole in ["Sleeve in cylinder 3", "Sleeve in cylinder 6"] {
         hand.tap(Role::Button, hole).await?;

@@ -15,7 +15,7 @@ pub use picture::{
     Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
     shown_mean, stairs,
 };
-pub use record::{AsLeft, ColdUse, as_left, gap_uncertainty, measured_cold};
+pub use record::{AsLeft, ColdUse, Finished, as_left, finished, gap_uncertainty, measured_cold};
 pub use whole::{Listed, OfAll, PhaseTally, phase_tally, step_of_all};
 
 pub use crate::job::Entries;

@@ -60,6 +60,60 @@ pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
     left
 }
 
+/// What was measured of a cylinder before its sleeve and after the deck's cut, and
+/// stands in no other table of the record.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Finished {
+    /// Thinnest wall read before boring.
+    pub wall: Option<Length>,
+    /// Counterbore, diameter.
+    pub counterbore: Option<Length>,
+    /// Groove depth, mean.
+    pub groove: Option<Length>,
+    /// Finished bore, mean diameter.
+    pub bore: Option<Length>,
+    /// Out of round of it, worst level.
+    pub round: Option<Length>,
+    /// Taper of it.
+    pub taper: Option<Length>,
+    /// Ring gaps, as they were read.
+    pub ring_gaps: Vec<Length>,
+    /// How far its piston stands proud, mean.
+    pub piston: Option<Length>,
+}
+
+/// What was measured of a cylinder besides; nothing before anything of it was
+/// finished.
+#[must_use]
+pub fn finished(job: &Job, report: &CylinderReport) -> Option<Finished> {
+    let owner = Owner::Cylinder(report.cylinder);
+    let of = |field| shown_mean(job, owner, field).map(Length::from_m);
+    let walls = job.entries.comparable(owner, Field::WallReading);
+    let gaps = job.entries.comparable(owner, Field::RingGapNow);
+    let mut done = Finished {
+        wall: walls
+            .into_iter()
+            .map(|(_, si)| si)
+            .min_by(f64::total_cmp)
+            .map(Length::from_m),
+        counterbore: of(Field::CounterboreD),
+        groove: of(Field::GrooveDepth),
+        bore: of(Field::FinishD),
+        ring_gaps: gaps.into_iter().map(|(_, si)| Length::from_m(si)).collect(),
+        piston: of(Field::PistonProud),
+        ..Finished::default()
+    };
+    if let Some(Answer::Form(form, _)) = report.step(StepId::Finish).map(|s| &s.answer) {
+        done.round = Some(form.out_of_round);
+        done.taper = Some(form.taper);
+    }
+    let is_begun = done.groove.is_some()
+        || done.bore.is_some()
+        || done.piston.is_some()
+        || !done.ring_gaps.is_empty();
+    is_begun.then_some(done)
+}
+
 /// A sleeve's diameter as measured cold, and how its drop takes it; nothing where
 /// none is typed or it cannot be compared.
 #[must_use]

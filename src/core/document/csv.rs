@@ -16,7 +16,7 @@ use crate::quantity::parse::{Unit, parse};
 pub struct Words<'a> {
     /// Heads of: job, whose, reading, length, temperature, pressure, force,
     /// time, plain number, roughness, as typed, unit typed, when, kept. Units are added.
-    pub heads: [&'a str; 14],
+    pub heads: [&'a str; 15],
     /// Whose a place is.
     pub owner: &'a dyn Fn(Place) -> String,
     /// What is read there.
@@ -26,7 +26,7 @@ pub struct Words<'a> {
 }
 
 /// Kinds of measure, in the order of their columns.
-const MEASURES: [Measure; 7] = [
+const MEASURES: [Measure; 8] = [
     Measure::Length,
     Measure::Temperature,
     Measure::Pressure,
@@ -34,6 +34,7 @@ const MEASURES: [Measure; 7] = [
     Measure::Time,
     Measure::Plain,
     Measure::Roughness,
+    Measure::Volume,
 ];
 
 /// Decimals of a column: finer than any gauge of it.

@@ -7,8 +7,8 @@ use crate::parts::work_to::{is_first, work_to_big, work_to_line, work_to_short};
 use crate::show::{self, length};
 use crate::texts as t;
 use coldseat_core::ask::{
-    AllLow, Answer, Bearer, Detail, Field, Figure, Length, Measure, More, Next, Pressure, Standing,
-    StepReport, UnitSystem, mean_length,
+    AllLow, Answer, Bearer, Detail, Field, Figure, Length, Measure, More, Next, Pressure,
+    Signal as Go, Standing, StepReport, UnitSystem, mean_length,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -173,13 +173,17 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             if matches!(report.answer, Answer::Pulls(_)) {
                 rows.push((t::STILL, of(seat.still.as_m())));
             }
-            // Below its ledge a reading is wrong, and so is any chance.
-            if report.next != Next::BelowLedge {
+            // Below its ledge a reading is wrong, and so is any chance; of a sleeve
+            // that is stopped for its tilt or its gap a chance says nothing.
+            if report.next != Next::BelowLedge && report.signal != Go::Stop {
                 rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
+                rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
             }
-            rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
-            rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
-            rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
+            // What the gauges could show matters until it is shown.
+            if report.signal != Go::Go && report.signal != Go::Stop {
+                rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
+                rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
+            }
             rows
         }
     };

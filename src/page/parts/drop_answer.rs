@@ -8,7 +8,9 @@ use crate::parts::findings::findings;
 use crate::parts::verdict::{big, verdict};
 use crate::show::{bare, length_unit, seconds};
 use crate::texts as t;
-use coldseat_core::ask::{DropAnswer, DropOdds, DropView, Field, Seconds, Signal, UnitSystem};
+use coldseat_core::ask::{
+    DropAnswer, DropOdds, DropView, Field, Part, Seconds, Signal, UnitSystem,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -190,7 +192,11 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> [AnyView; 2]
     };
     let ceiling = bare(band.nominal.climb_ceiling.as_m(), units);
     let climb = big(
-        t::CLIMB,
+        if view.case.part == Part::FlangedSleeve {
+            t::CLIMB
+        } else {
+            t::GROWS
+        },
         band.nominal
             .grip
             .as_ref()

@@ -11,6 +11,7 @@ pub mod conflicts;
 pub mod drop_answer;
 pub mod drops;
 pub mod findings;
+pub mod finished;
 pub mod fold;
 pub mod holes;
 pub mod keys;

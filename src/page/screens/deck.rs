@@ -209,9 +209,10 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             let units = untrack(|| state.units(Target::Job));
             verdict(Go::Stop, t::mend(&disputed, units))
         }
+        // Green is the cut's to earn, below.
         Lock::Open => view! {
-            <div class="verdict verdict-go" role="status">
-                {shape(Go::Go)} <strong class="verdict-word">{t::OPEN}</strong>
+            <div class="verdict verdict-none" role="status">
+                {shape(Go::None)} <strong class="verdict-word">{t::OPEN}</strong>
                 <p>{t::OPEN_WHY}</p>
             </div>
         }

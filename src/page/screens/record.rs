@@ -4,6 +4,7 @@ use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::live;
 use crate::parts::bar::whole_bar;
+use crate::parts::finished::{finished_table, pressure_tests};
 use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::share::share;
@@ -117,7 +118,11 @@ fn record(
     units: UnitSystem,
     drawings: Option<AnyView>,
 ) -> AnyView {
-    let lines: Vec<Line> = reports.iter().map(|r| line(id, job, r, units)).collect();
+    let lines: Vec<Line> = reports
+        .iter()
+        .filter(|r| r.state != Condition::LeftOut)
+        .map(|r| line(id, job, r, units))
+        .collect();
     let heads = [
         t::CYLINDER,
         t::STATE,
@@ -144,11 +149,8 @@ fn record(
         .collect();
     let open: Vec<String> = reports
         .iter()
-        .filter(|r| !matches!(r.state, Condition::Seated))
+        .filter(|r| !matches!(r.state, Condition::Seated | Condition::LeftOut))
         .map(|r| {
-            if r.state == Condition::LeftOut {
-                return format!("{} {}: {}", t::CYLINDER, r.cylinder, t::state(r.state));
-            }
             let why = r
                 .step(r.current)
                 .map(|s| t::next(&s.next, units))
@@ -206,6 +208,9 @@ fn record(
             {essentials(job, reports, units)}
         </header>
         {table("cards", Some(caption), &heads, lines)}
+        {finished_table(id, job, reports, units)}
+        {no_sleeves(reports)}
+        {pressure_tests(job, units)}
         <p>{limits}</p>
         <p>{gauges(job, reports, units)}</p>
         {decks}
@@ -224,6 +229,13 @@ fn record(
         </div>
     }
     .into_any()
+}
+
+/// The cylinders that got no sleeve.
+fn no_sleeves(reports: &[CylinderReport]) -> Option<AnyView> {
+    let left_out = reports.iter().filter(|r| r.state == Condition::LeftOut);
+    let names: Vec<String> = left_out.map(|r| r.cylinder.to_string()).collect();
+    (!names.is_empty()).then(|| view! { <p>{t::no_sleeve_in(&names.join(", "))}</p> }.into_any())
 }
 
 /// A limit of the engine as it is used; what is typed and cannot be used is told

@@ -48,6 +48,18 @@ pub fn WholeScreen(
         } else {
             vec![Owner::Block]
         };
+        let record = (spec.id == StepId::Report).then(|| {
+            let address = Route::Job {
+                id: key.get_value(),
+                view: View::Record,
+            }
+            .address();
+            view! {
+                <a class="button button-first" href=address>
+                    {t::RECORD}
+                </a>
+            }
+        });
         let next = STEPS.iter().find(|s| s.number > spec.number).map(|next| {
             let (view, _) = place_of(state, None, next);
             let address = Route::Job {
@@ -62,7 +74,7 @@ pub fn WholeScreen(
             }
         });
         let several = owners.len() > 1;
-        let mut next = Some(next.shown());
+        let mut next = Some(record.or(next).shown());
         let last = owners.len() - 1;
         let parts: Vec<AnyView> = owners
             .into_iter()

@@ -27,7 +27,7 @@ pub const SPARE: &str = "spare";
 /// Numbers of the engine, asked at the step that wants them.
 pub const OF_ENGINE: &str = "Of the engine, for this step";
 
-pub const NOTHING_TO_PAIR: &str = "Nothing to choose: two sleeves measured and a hole bored are wanted, none of them counterbored or honed yet.";
+pub const NOTHING_TO_PAIR: &str = "Pairs are chosen once two sleeves are measured and a hole is bored, and before those holes are counterbored or honed.";
 pub const KEEP_NUMBERS: &str = "As they are numbered they need the least honing: keep the numbers.";
 pub const NUMBER_SLEEVES: &str = "Number the sleeves so";
 pub const NUMBER_WHAT: &str = "What was measured on each sleeve moves to its new hole; mark the sleeves anew at once. Undo takes it back.";

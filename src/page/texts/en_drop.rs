@@ -23,7 +23,7 @@ pub fn home_words(
             "Little time to spare: home within {within} s, and you need {needed} s (\"Time you need\"). Keep it straight, wipe it at the bore, or warm the {housing}."
         ),
         HomeVerdict::Stop => format!(
-            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the {housing}, go in faster, or hone more."
+            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the {housing}, wipe the part at the bore, and keep it straighter; or change the time you need, if you are that quick."
         ),
     }
 }
@@ -82,3 +82,6 @@ pub const AT_BORE_WITHIN: &str = "from bath to bore within";
 pub fn at_bore_late(late: &str) -> String {
     format!("from then on the clearance may be less than asked for, after {late} it is")
 }
+
+/// Before how much a part without a flange grows in length once it grips.
+pub const GROWS: &str = "grows in length once it grips";

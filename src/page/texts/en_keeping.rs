@@ -129,7 +129,7 @@ pub const SEARCH: &str = "Search: customer, engine, date, state";
 pub const NONE_FOUND: &str = "No job has all of these words.";
 
 /// Heads of the table of readings; units are added.
-pub const CSV_HEADS: [&str; 14] = [
+pub const CSV_HEADS: [&str; 15] = [
     "Job",
     "Whose",
     "Reading",
@@ -140,6 +140,7 @@ pub const CSV_HEADS: [&str; 14] = [
     "Time",
     "Number",
     "Roughness",
+    "Volume",
     "As typed",
     "Unit typed in",
     "When",

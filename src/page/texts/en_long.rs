@@ -39,7 +39,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::Assumed(Field::DeckCut) => "Good by the cut planned: enter the cut that was made.".into(),
         Next::Assumed(Field::DeckHere) => "Good with the deck beside each hole taken from the survey: measure it there to be sure.".into(),
         Next::Assumed(Field::SleeveOd) => "Good with a sleeve of nominal size: measure the sleeve, nobody has yet.".into(),
-        Next::Assumed(Field::Indicator) => "Good with the bar on the old centre: sweep it, nobody has yet.".into(),
+        Next::Assumed(Field::Indicator) => "Good with the bar on the old center: sweep it, nobody has yet.".into(),
         Next::Assumed(Field::FlangeOdHere) => "Good with a flange of nominal size: measure this one.".into(),
         Next::Assumed(field) => format!(
             "Good with the usual or planned {}: measure or enter it, nobody has yet.",
@@ -219,7 +219,7 @@ pub const fn caution(caution: Caution) -> &'static str {
         Caution::PressureTest => "Low pressure, plates secured, stand aside.",
         Caution::Cutting => "No gloves near rotation; eye protection; sharp edges.",
         Caution::Nitrogen => {
-            "Face shield, loose cryogenic gloves, cuffless trousers over boots. It asphyxiates without warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly. No bare skin."
+            "Face shield, loose cryogenic gloves, cuffless pants over boots. It asphyxiates without warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly. No bare skin."
         }
         Caution::ColdIron => {
             "Cold iron is brittle: no hammer. Pinch point at the deck. Afterwards dry and oil."

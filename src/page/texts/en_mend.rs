@@ -240,9 +240,7 @@ pub fn drop_doubts(doubts: &[DropDoubt], units: UnitSystem) -> Vec<String> {
     }
     if !examples.is_empty() {
         let examples = examples.join("; ");
-        lines.push(format!(
-            "Still an example's numbers, not yours: {examples}."
-        ));
+        lines.push(format!("Assumed, nobody typed them: {examples}."));
     }
     lines
 }

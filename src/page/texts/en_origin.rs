@@ -22,7 +22,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
         Calculation::None => ["", "", ""],
         Calculation::Estimate => [
             "Hours times the price of an hour, a sleeve for each hole, the nitrogen (what the sleeves boil off, the bath's fill, what stands away, and a quarter more), and everything else.",
-            "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 (n V_N2 + V_fill + loss h_stand) p_litre + other",
+            "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 (n V_N2 + V_fill + loss h_stand) p_liter + other",
             "The shop's own rates; nitrogen by the chill of this sleeve.",
         ],
         Calculation::Apart => [

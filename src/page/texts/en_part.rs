@@ -79,16 +79,16 @@ pub fn part_caption() -> String {
     "Cut along the axis, walls in proportion to the diameter; the clearance is drawn far wider than it is.".to_owned()
 }
 
-pub const BESIDE: &str = "Time, fit and temperature";
+pub const BESIDE: &str = "Time in the cold, fit and temperature";
 pub const IN_COLD: &str = "In the cold";
 pub const IN_HEAT: &str = "In the heat";
 pub const PLATE_TOUCH: &str = "nobody knows how a plate touches: measure the housing at its bore";
 pub const TAKES: &str = "Takes";
-pub const FIT_MOST: &str = "Tightest fit that still drops in";
-pub const COLD_ENOUGH: &str = "Part cold enough at";
-pub const HOT_ENOUGH: &str = "Housing hot enough at";
+pub const FIT_MOST: &str = "Tightest fit with that clearance";
+pub const COLD_ENOUGH: &str = "Part that cold, for that clearance";
+pub const HOT_ENOUGH: &str = "Housing that hot, for that clearance";
 pub const CLOSES_IN: &str = "Its bore closes in";
-pub const BESIDE_WHAT: &str = "For the clearance wanted at the bore, at the narrow end of the band. Times count the faces inside and outside, not the ends; a whole casting takes longer than the wall entered: measure it.";
+pub const BESIDE_WHAT: &str = "By the clearance wanted at the bore, at the narrow end of the band; whether there is time to get it home stands above. Times count the faces inside and outside, not the ends; a whole casting takes longer than the wall entered: measure it.";
 pub const SIDE_BY_SIDE: &str = "Side by side: nitrogen, dry ice, freezer, heat";
 pub const WAY: &str = "By";
 pub const CLEARANCE_AT_BORE: &str = "Clearance at the bore";
@@ -146,4 +146,34 @@ pub const NO_HEAT_LIMIT: &str = "Nobody entered how hot this housing may get: ta
 #[must_use]
 pub fn too_hot(most: &str) -> String {
     format!("Hotter than its sheet allows ({most}): do not warm it so far.")
+}
+
+pub const FINISHED: &str = "Before the sleeve, and finished";
+pub const FINISHED_COLUMNS: [&str; 9] = [
+    "Cylinder",
+    "Thinnest wall",
+    "Counterbore dia.",
+    "Groove depth",
+    "Finished bore",
+    "Out of round",
+    "Taper",
+    "Ring gaps",
+    "Piston proud",
+];
+pub const BEFORE_BORING: &str = "Pressure test before boring";
+pub const AFTER_ALL: &str = "Pressure test after all work";
+
+/// A pressure test as it was read.
+#[must_use]
+pub fn pressure_test(which: &str, from: &str, to: &str, time: Option<&str>) -> String {
+    match time {
+        Some(time) => format!("{which}: {from} at the start, {to} after {time}."),
+        None => format!("{which}: {from} at the start, {to} at the end."),
+    }
+}
+
+/// The cylinders that got no sleeve.
+#[must_use]
+pub fn no_sleeve_in(cylinders: &str) -> String {
+    format!("No sleeve in: {cylinders}.")
 }

@@ -24,7 +24,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Height of the deck above the main line at both ends, and the low spots, a row across the deck before each bore and one behind the last, from the front; left and right as you stand at the front and look along it; the highest point is 0. If it leans, true it before anything is measured from it."
         }
         StepId::OldBore => {
-            "Across and along the engine at three heights. The bar is centred on the unworn zone, mostly near the bottom."
+            "Across and along the engine at three heights. The bar is centerd on the unworn zone, mostly near the bottom."
         }
         StepId::Wall => {
             "Four clock points at three levels, 12 toward the front of the engine. The wall left takes off half of what the bar opens, and what the bar is off toward that wall."
@@ -58,7 +58,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Wash bore and counterbore, blue the ledge, look at the corner with a light: no chip, no burr."
         }
         StepId::DryRun => {
-            "Walk the way with the sleeve: lifting gear, path, helper, oxygen meter, doors. Volume of the room, litres in the dewar."
+            "Walk the way with the sleeve: lifting gear, path, helper, oxygen meter, doors. Volume of the room, liters in the dewar."
         }
         StepId::Chill => {
             "Start the timer when the sleeve goes into the bath. Out when the bubbling stops, not before; the time shown is a guide with its band. If you measure its OD cold, enter it: it counts for this sleeve in place of the table of its iron."
@@ -82,7 +82,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every flange."
         }
         StepId::Protrusion => {
-            "Each piston at top dead centre, front and rear over the pin, zero on the finished deck. Decides the gasket."
+            "Each piston at top dead center, front and rear over the pin, zero on the finished deck. Decides the gasket."
         }
         StepId::Groove => {
             "Depth from the finished top at four clocks. Wanted: ring height less its stand-proud."
@@ -130,10 +130,10 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "Wall enough, within the limits you entered or left as usual."
         }
         (StepId::Wall, Signal::Look) => {
-            "Thin: move the centre away from it, or take a smaller sleeve."
+            "Thin: move the center away from it, or take a smaller sleeve."
         }
         (StepId::Wall, Signal::Stop) => {
-            "Too thin to bore: move the centre, or take a smaller sleeve."
+            "Too thin to bore: move the center, or take a smaller sleeve."
         }
         (StepId::Choose, Signal::Go) => {
             "This sleeve goes into this block, within the limits you entered or left as usual."
@@ -308,7 +308,7 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "the groove would cut through the flange: do not cut; another ring or a thicker flange".to_owned()
         }
         Code::NoWall => {
-            "the bar would break through this wall: do not bore; move the centre or take a smaller sleeve".to_owned()
+            "the bar would break through this wall: do not bore; move the center or take a smaller sleeve".to_owned()
         }
         Code::OddReturn => {
             "springs back otherwise than the job's other holes, or reads higher under load than released: read it again, and look for a chip or a burr under the flange".to_owned()

@@ -232,7 +232,7 @@ impl Player<'_> {
         let before = self.address().await?;
         // Out of the pad's way, as after the last row of a list.
         let keys = self.page.keys_of("Number pad").await?;
-        if let Some((_, x, y)) = keys.iter().find(|(name, ..)| name == "Done") {
+        if let Some((_, x, y)) = keys.iter().find(|(name, ..)| name == "Close") {
             self.page.touch(*x, *y).await?;
             self.page
                 .until("the pad to close", async || {
