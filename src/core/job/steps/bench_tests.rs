@@ -216,6 +216,36 @@ fn room_bath_and_warming() {
 }
 
 #[test]
+fn a_groove_leaves_of_the_flange_what_the_cut_left_of_it() {
+    // T 0.2200, stands 0.0100 proud on the clock where it is thinnest beside it, cut
+    // 0.0050: 0.2050 are left; the groove for a ring of 0.0400, 0.0030 proud, takes
+    // 0.0370: 0.1680.
+    let typed = [
+        (ONE, Field::FlangeThickness, ["0.2200"; 4].as_slice()),
+        (
+            ONE,
+            Field::SeatHeight,
+            ["0.0100", "0.0098", "0.0096", "0.0098"].as_slice(),
+        ),
+        (BLOCK, Field::RingHeight, ["0.0400"].as_slice()),
+        (BLOCK, Field::RingProud, ["0.0030"].as_slice()),
+        (BLOCK, Field::PlannedCut, ["0.0050"].as_slice()),
+        (Owner::Bank(0), Field::DeckCut, [""].as_slice()),
+        (ONE, Field::GrooveDepth, ["0.0370"; 4].as_slice()),
+    ];
+    let report = step(StepId::Groove, &typed);
+    let Answer::More(list) = &report.answer else {
+        panic!("{:?}", report.answer)
+    };
+    let floor = list.iter().find(|m| m.detail == Detail::FloorLeft).unwrap();
+    assert!(
+        (floor.si / INCH - 0.1680).abs() < 1e-9,
+        "{}",
+        floor.si / INCH
+    );
+}
+
+#[test]
 fn pistons_grooves_finish_and_rings() {
     let piston = [(ONE, Field::PistonProud, ["0.0100", "0.0120"].as_slice())];
     check(StepId::Protrusion, &piston, Signal::Go, 0.0330 * INCH);
