@@ -11,7 +11,7 @@ use crate::job::model::step::StepId;
 use crate::job::steps::drop_case::{DropCase, DropVerdict, case_of, verdict};
 use crate::job::steps::drop_sheet::DropSheet;
 use crate::job::verdict::{CylinderReport, Signal};
-use crate::quantity::{Length, Seconds, Temperature};
+use crate::quantity::{Length, Seconds, Temperature, TemperatureDelta};
 use crate::thermal::drop_band::{DropBand, cold_drop_band};
 use crate::thermal::drop_odds::{DropOdds, HomeVerdict};
 
@@ -53,6 +53,18 @@ impl DropView {
         let holds = !self.doubts.contains(&DropDoubt::NeverGrips);
         let rules = holds && (self.verdict == DropVerdict::Free || by_time > self.signal);
         (self.signal.max(by_time), rules.then_some(time))
+    }
+}
+
+impl DropView {
+    /// The same drop into a block that is warmer by so much as the sleeve enters; its
+    /// band and its verdict are those of the block as it is.
+    #[must_use]
+    pub fn warmer(&self, by: TemperatureDelta) -> Self {
+        let mut other = self.clone();
+        let warm_k = other.case.drop.block.as_k() + by.as_k();
+        other.case.drop.block = Temperature::from_k(warm_k);
+        other
     }
 }
 

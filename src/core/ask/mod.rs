@@ -173,6 +173,7 @@ pub use crate::quantity::Length;
 pub use crate::quantity::Pressure;
 pub use crate::quantity::Seconds;
 pub use crate::quantity::Temperature;
+pub use crate::quantity::TemperatureDelta;
 pub use crate::quantity::about::About;
 pub use crate::quantity::bounds::Bound;
 pub use crate::quantity::bounds::End;

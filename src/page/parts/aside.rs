@@ -1,17 +1,21 @@
 //! What a step has beside its one number: what the fit holds, the passes of the
 //! bar, which sleeve goes in which hole. Behind lines of their own.
 
+use crate::answers::{Home, home_within};
 use crate::browser;
+use crate::live::live;
+use crate::memo::Memo;
 use crate::parts::answer::pairs as rows;
+use crate::parts::drop_answer::ready;
 use crate::parts::findings::findings;
 use crate::parts::fold::fold;
 use crate::parts::table::{Line, cell, table};
-use crate::show::{bare, length, number, tenths};
+use crate::show::{bare, length, number, seconds, tenths};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     Force, Grip, Job, Lacks, Measure, Owner, Pairs, Pressure, Service, StepId, TEMPERATURE,
-    Temperature, UnitSystem, grip, needs, number_sleeves, pairs, passes,
+    Temperature, TemperatureDelta, UnitSystem, grip, needs, number_sleeves, pairs, passes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -37,11 +41,49 @@ pub fn beside(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
         })
     };
     match step {
+        StepId::Drop => Some(fold(t::WARMER_BLOCK, move || {
+            warmer_block(state, cylinder, units)
+        })),
         StepId::Sleeve => Some(which()),
         StepId::Bore => Some(view! { {bar()} {which()} }.into_any()),
         StepId::Fit => Some(holds()),
         _ => None,
     }
+}
+
+/// Degrees by which a block may be warmed without much ado.
+const WARMER_K: [f64; 3] = [20.0, 40.0, 60.0];
+
+/// How soon the sleeve must be home in a block that is warmer, drawn while it is open.
+fn warmer_block(state: State, cylinder: u8, units: UnitSystem) -> AnyView {
+    let rows: Vec<AnyView> = WARMER_K
+        .map(|by_k| {
+            let by = TemperatureDelta::from_k(by_k);
+            let drop =
+                Memo::new(move |_| ready(&state.drop_of(cylinder)).map(|view| view.warmer(by)));
+            let home = home_within(move || drop.get().map(Box::new));
+            let says = move || {
+                let unit = Measure::Temperature.unit(units);
+                let at = drop.with(|view| {
+                    let view = view.as_ref()?;
+                    Some(number(view.case.drop.block.as_k(), unit))
+                });
+                let within = match home.get() {
+                    Home::Ready(odds) => format!("{} s", seconds(odds.home_within.as_s())),
+                    Home::Refused(fault) => t::fault(&fault),
+                    Home::None => "\u{2013}".to_owned(),
+                    Home::Drawing => "\u{2026}".to_owned(),
+                };
+                at.map(|at| t::warmer(&at, &within))
+            };
+            view! { <p>{live(says)}</p> }.into_any()
+        })
+        .into();
+    view! {
+        {rows}
+        <p class="quiet">{t::WARMER_WHAT}</p>
+    }
+    .into_any()
 }
 
 /// Asks the open job.

@@ -56,7 +56,7 @@ pub fn WholeScreen(
             .address();
             view! {
                 <a class="button button-first" href=address>
-                    {t::RECORD}
+                    {t::SEE_RECORD}
                 </a>
             }
         });

@@ -85,3 +85,12 @@ pub fn at_bore_late(late: &str) -> String {
 
 /// Before how much a part without a flange grows in length once it grips.
 pub const GROWS: &str = "grows in length once it grips";
+
+pub const WARMER_BLOCK: &str = "If the block is warmer";
+pub const WARMER_WHAT: &str = "Warm it evenly round the bore, no hotter than its maker's sheet allows, and measure it at the bore; enter that as the block's temperature only with a bore measured at it.";
+
+/// How soon in a warmer block.
+#[must_use]
+pub fn warmer(at: &str, within: &str) -> String {
+    format!("Block at {at}: home within {within}")
+}

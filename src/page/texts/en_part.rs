@@ -148,6 +148,9 @@ pub fn too_hot(most: &str) -> String {
     format!("Hotter than its sheet allows ({most}): do not warm it so far.")
 }
 
+/// From the last step to the record.
+pub const SEE_RECORD: &str = "Look at the record";
+
 pub const FINISHED: &str = "Before the sleeve, and finished";
 pub const FINISHED_COLUMNS: [&str; 9] = [
     "Cylinder",

@@ -344,5 +344,8 @@ const FOCUS_FIRST: &str = "
 /// What the readings of a step hold, in order.
 const VALUES: &str = "
     const body = document.querySelectorAll('.step-entry')[arguments[0]];
-    return [...body.querySelectorAll('input[data-place]')].map((i) => i.value);
+    // The engine's own numbers stand below the step's.
+    return [...body.querySelectorAll('input[data-place]')]
+        .filter((i) => !i.closest('.of-engine'))
+        .map((i) => i.value);
 ";
