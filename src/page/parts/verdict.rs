@@ -11,7 +11,7 @@ use leptos::prelude::*;
 pub fn shape(signal: Signal) -> AnyView {
     let path = match signal {
         Signal::None => "M4 12h16",
-        Signal::Marked => "M4 4h16v16h-16z",
+        Signal::Marked => "M4 4h16v16h-16zM8 12l3 3l5 -6",
         Signal::Go => "M5 4l14 8l-14 8z",
         Signal::Wait => "M8 4v16M16 4v16",
         Signal::Look => "M12 3a9 9 0 1 0 6.4 2.6L12 12z",
