@@ -20,6 +20,8 @@ const fn field(work: Work) -> Field {
         Work::Groove => Field::GrooveDepth,
         Work::Finish => Field::FinishD,
         Work::Gap => Field::RingGapNow,
+        Work::HomeWarm => Field::WarmHeight,
+        Work::Home => Field::SeatHeight,
     }
 }
 

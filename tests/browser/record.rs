@@ -10,13 +10,21 @@ use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::engine::Layout;
-use coldseat_core::job::{Owner, Place};
+use coldseat_core::job::{Entry, Field, Owner, Place};
 use serde_json::json;
 
 /// Width and height in centimetres.
 const PAPERS: [(&str, f64, f64); 2] = [("a4", 21.0, 29.7), ("letter", 21.59, 27.94)];
 
-/// A job of so many cylinders, with every reading of the demo's.
+/// What is read once the deck is cut, in millimetres.
+const FINISHED: [(Field, &str); 4] = [
+    (Field::FinishD, "125.602"),
+    (Field::GrooveDepth, "1.280"),
+    (Field::RingGapNow, "0.450"),
+    (Field::PistonProud, "0.250"),
+];
+
+/// A job of so many cylinders, with every reading of the demo's, and finished.
 fn job(cylinders: u8) -> (String, String) {
     let at = 1_700_000_000_000;
     let mut job = Demo::MetricEight.job(at);
@@ -30,6 +38,16 @@ fn job(cylinders: u8) -> (String, String) {
             let place = Place::of_cylinder(cylinder + 8, place.field, place.index);
             if cylinder + 8 <= cylinders {
                 job.entries.put(place, entry);
+            }
+        }
+    }
+    for cylinder in 1..=cylinders {
+        for (field, text) in FINISHED {
+            let count = field.spec().places.count().min(4);
+            for index in 0..count {
+                let entry = Entry::new(text, job.unit(field), at);
+                job.entries
+                    .put(Place::of_cylinder(cylinder, field, index), entry);
             }
         }
     }
@@ -94,6 +112,9 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
     for words in [
         "As left",
         "Head gasket to buy",
+        "Before the sleeve, and finished",
+        "125.602",
+        "Pressure test before boring",
         "Steps not done",
         "Marks, notes and times",
         "Decking is locked",

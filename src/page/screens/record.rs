@@ -87,6 +87,9 @@ pub fn RecordScreen(
 /// Cylinders at most for which the page has room for drawings.
 const DRAWN_MOST: u8 = 8;
 
+/// The same beside both tables.
+const DRAWN_WITH_BOTH: u8 = 3;
+
 /// The drawings that matter afterwards: where the decks were low, what is left
 /// between the bores.
 fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
@@ -197,6 +200,10 @@ fn record(
         &limit(Field::TiltLimit),
         length_unit(units).symbol(),
     );
+    let finished = finished_table(id, job, reports, units);
+    // A second table takes the drawings' place on the paper.
+    let crowded = finished.is_some() && reports.len() > usize::from(DRAWN_WITH_BOTH);
+    let drawn = if crowded { "screen-only crowded" } else { "" };
     view! {
         <header class="record-head">
             <h2>{job.name.clone()}</h2>
@@ -208,14 +215,14 @@ fn record(
             {essentials(job, reports, units)}
         </header>
         {table("cards", Some(caption), &heads, lines)}
-        {finished_table(id, job, reports, units)}
+        {finished}
         {no_sleeves(reports)}
         {pressure_tests(job, units)}
         <p>{limits}</p>
         <p>{gauges(job, reports, units)}</p>
         {decks}
         {gasket_line(job, units)}
-        {drawings}
+        <div class=drawn>{drawings}</div>
         {disputes}
         {open}
         {steps}

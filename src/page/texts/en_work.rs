@@ -95,6 +95,7 @@ pub const fn work(work: Work) -> &'static str {
         Work::Groove => "groove to a depth of",
         Work::Finish => "finish to (diameter)",
         Work::Gap => "ring gap at least",
+        Work::HomeWarm | Work::Home => "home, the flange stands proud by",
     }
 }
 

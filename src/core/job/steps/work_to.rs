@@ -1,13 +1,15 @@
 //! The number to work to, told before the cut: bore, counterbore, depth, chamfer,
-//! hone, groove, finish and ring gap. It comes from what the step aims at, and
+//! hone, groove, finish and ring gap; and the height at which a flange is home,
+//! before it is measured. It comes from what the step aims at, and
 //! never from what was cut.
 
 use crate::job::model::field::Field;
 use crate::job::model::reading::{Lack, Standing};
-use crate::job::model::readings::{Readings, smallest};
+use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::{Calculation, StepSpec};
 use crate::job::steps::bore::{bore_wanted, sleeve_d};
 use crate::job::steps::finish::groove_wanted;
+use crate::job::steps::seat::predicted;
 use crate::job::verdict::work_to::{Work, WorkTo};
 use crate::materials::Material;
 use crate::quantity::Temperature;
@@ -24,6 +26,8 @@ pub fn work_to(r: &Readings, spec: &StepSpec) -> Standing<WorkTo> {
         Calculation::Groove => groove(r),
         Calculation::Finish => finish(r),
         Calculation::RingGap => gap(r),
+        Calculation::Height => home(r, Work::HomeWarm),
+        Calculation::Seat => home(r, Work::Home),
         _ => return Standing::NotHere,
     };
     Standing::of(worked)
@@ -144,6 +148,21 @@ fn gap(r: &Readings) -> Result<WorkTo, Lack> {
     Ok(WorkTo {
         si: low_m,
         ..between(Work::Gap, low_m, high_m)
+    })
+}
+
+/// The height at which the flange is home: its thickness and shim less the depth,
+/// no limit beside it: a pull brings it down, and the deck is judged together.
+fn home(r: &Readings, work: Work) -> Result<WorkTo, Lack> {
+    let predicted = predicted(r)?;
+    let none = || r.missing(Field::CounterboreDepth, 1);
+    let si = mean(&predicted).ok_or_else(none)?;
+    Ok(WorkTo {
+        work,
+        si,
+        low: None,
+        high: None,
+        taken: None,
     })
 }
 

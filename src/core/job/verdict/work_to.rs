@@ -26,6 +26,10 @@ pub enum Work {
     Finish,
     /// The ring's gap in its finished bore.
     Gap,
+    /// The flange's height once it is home, warm and not yet pulled.
+    HomeWarm,
+    /// The flange's height once it is home, after the last pull.
+    Home,
 }
 
 /// The number to work to.
