@@ -1,6 +1,6 @@
 //! The one way in for documents, wherever they come from.
 
-use super::paper::{Paper, take_ledger};
+use super::paper::{BIN, Paper, take_ledger, values};
 use super::read::Reading;
 use super::row::BINNED;
 use super::write::checksum;
@@ -125,9 +125,18 @@ fn read(mut envelope: Map<String, Value>) -> Option<(Document, Vec<Repair>)> {
         Ledger::default()
     });
     let body = match kind.as_str()? {
-        "coldseat.job" => with_ledger(reading.job(body), ledger).into_body(),
-        "coldseat.shop" => with_ledger(reading.shop(body), ledger).into_body(),
-        "coldseat.drop" => with_ledger(reading.cold_drop(body), ledger).into_body(),
+        "coldseat.job" => {
+            let job = reading.job(body);
+            with_ledger(job, ledger, &reading).into_body()
+        }
+        "coldseat.shop" => {
+            let shop = reading.shop(body);
+            with_ledger(shop, ledger, &reading).into_body()
+        }
+        "coldseat.drop" => {
+            let drop = reading.cold_drop(body);
+            with_ledger(drop, ledger, &reading).into_body()
+        }
         _ => return None,
     };
     let document = Document {
@@ -142,7 +151,15 @@ fn read(mut envelope: Map<String, Value>) -> Option<(Document, Vec<Repair>)> {
     Some((document, reading.repairs))
 }
 
-fn with_ledger<P: Paper>(mut paper: P, ledger: Ledger) -> P {
+/// A paper with its ledger. Who wrote a value that was set aside is known no more:
+/// it is no value of the paper.
+fn with_ledger<P: Paper>(mut paper: P, mut ledger: Ledger, reading: &Reading) -> P {
+    if !reading.repairs.is_empty() {
+        let there = values(&paper, None).flat;
+        ledger
+            .by
+            .retain(|path, _| path == BIN || there.contains_key(path));
+    }
     *paper.ledger_mut() = ledger;
     paper
 }

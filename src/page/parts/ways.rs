@@ -44,9 +44,18 @@ fn span(span: &Span) -> String {
     )
 }
 
-/// Two decimals where one tells nothing.
+/// As many decimals as tell something.
 fn amount(value: f64) -> String {
-    fixed(value, if value < 1.0 { 2 } else { 1 })
+    fixed(
+        value,
+        if value < 0.095 {
+            3
+        } else if value < 1.0 {
+            2
+        } else {
+            1
+        },
+    )
 }
 
 fn takes(takes: &Takes) -> String {
@@ -120,18 +129,22 @@ pub fn beside(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
     )
 }
 
-/// The same part by other means; worked out while it is open.
-pub fn side_by_side(state: State) -> AnyView {
+/// The same part by other means; worked out while it is open. Where something of the
+/// sheet cannot be used, or two devices differ, nothing is worked out of it here either.
+pub fn side_by_side(state: State, answer: Memo<DropAnswer>) -> AnyView {
     let open = RwSignal::new(false);
-    let rows = Memo::new(move |_| {
+    let table = move || {
         open.get().then(|| {
-            state
-                .drop_sheet
-                .with(drop_by_other_means)
-                .unwrap_or_default()
+            let is_spoilt = answer.with(|answer| match answer {
+                DropAnswer::Lacks(lacks) => !lacks.unusable.is_empty(),
+                DropAnswer::Ready(_) => false,
+            });
+            match state.drop_sheet.with(drop_by_other_means) {
+                Ok(rows) if !is_spoilt => table(rows),
+                _ => view! { <p class="fault">{t::DROP_MEND}</p> }.into_any(),
+            }
         })
-    });
-    let table = move || rows.get().map(table);
+    };
     view! {
         <details
             class="help ways"

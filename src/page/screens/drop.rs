@@ -138,7 +138,7 @@ pub fn DropScreen() -> impl IntoView {
                         {live(move || part_picture(&answer.get(), units.get()))}
                         {live(move || drop_picture(&answer.get(), units.get()))}
                     </div>
-                    {live(move || beside(&answer.get(), units.get()))} {side_by_side(state)}
+                    {live(move || beside(&answer.get(), units.get()))} {side_by_side(state, answer)}
                     {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
                         state.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
                     }))}
