@@ -86,7 +86,7 @@ fn an_odd_shape_is_answered_or_its_dimension_is_named_with_what_would_do() {
         "joint",
     ];
     let (mut answered, mut mends, mut lost) = (0, 0, 0);
-    for seed in 0..share_of(300) {
+    for seed in 0..300 {
         let input = shapes::odd(&mut Rng::with_seed(seed));
         match bore_profile(&input.profile) {
             Ok(profile) => {
