@@ -3,6 +3,9 @@
 
 pub mod shapes;
 
+use coldseat_core::job::drop::DropSheet;
+use coldseat_core::job::{Entries, Entry, Field, Place, UnitSystem};
+use coldseat_core::materials::MaterialId;
 use serde_json::Value;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -44,6 +47,23 @@ pub fn share_of(all: u64) -> u64 {
     let percent =
         std::env::var("COLDSEAT_SHARE").map_or(100, |text| text.parse().expect("a number"));
     (all * percent).div_ceil(100)
+}
+
+/// A cold drop without a job, in inches, with these texts typed into it.
+#[must_use]
+pub fn typed_drop([part, housing]: [MaterialId; 2], typed: &[(Field, &str)]) -> DropSheet {
+    let units = UnitSystem::Inch;
+    let mut entries = Entries::default();
+    for (field, text) in typed {
+        let entry = Entry::new(*text, field.unit(units), 1);
+        entries.put(Place::of_engine(*field), entry);
+    }
+    DropSheet {
+        entries,
+        units,
+        sleeve_material: part,
+        block_material: housing,
+    }
 }
 
 /// One published value.

@@ -95,11 +95,7 @@ async fn a_link_is_previewed_and_taken_as_a_copy() -> Result<()> {
     // Back does not bring the link again.
     page.go("#/shared").await?;
     page.says("nothing more in this link").await?;
-    ensure!(
-        page.complaints().await?.is_empty(),
-        "{:?}",
-        page.complaints().await?
-    );
+    page.is_quiet().await?;
     Ok(())
 }
 

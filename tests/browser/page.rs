@@ -320,6 +320,14 @@ impl Page {
             .collect())
     }
 
+    /// Fails with what went wrong since the page was opened, if anything did.
+    pub async fn is_quiet(&self) -> Result<()> {
+        // Asked once: the console tells what it has only once.
+        let complaints = self.complaints().await?;
+        ensure!(complaints.is_empty(), "{complaints:?}");
+        Ok(())
+    }
+
     /// Writes what is on the screen to `NAME.png` among the pictures.
     pub async fn picture(&self, name: &str) -> Result<PathBuf> {
         keep(&format!("{name}.png"), &self.client.screenshot().await?)

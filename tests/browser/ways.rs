@@ -43,11 +43,7 @@ async fn a_valve_seat_in_a_warmed_head_is_asked_what_it_needs_and_told_what_it_t
     // A pin has no wall to ask for.
     page.choose("Part", "Pin or shaft").await?;
     page.gone(Role::TextBox, containing("Part wall")).await?;
-    ensure!(
-        page.complaints().await?.is_empty(),
-        "{:?}",
-        page.complaints().await?
-    );
+    page.is_quiet().await?;
     Ok(())
 }
 

@@ -56,6 +56,13 @@ impl DropView {
     }
 }
 
+/// Degrees by which a block may be warmed without much ado, K: from memory.
+pub const WARMER: [TemperatureDelta; 3] = [
+    TemperatureDelta::from_k(20.0),
+    TemperatureDelta::from_k(40.0),
+    TemperatureDelta::from_k(60.0),
+];
+
 impl DropView {
     /// The same drop into a block that is warmer by so much as the sleeve enters; its
     /// band and its verdict are those of the block as it is.

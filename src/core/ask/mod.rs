@@ -10,12 +10,16 @@ mod picture;
 mod record;
 mod whole;
 
-pub use drop::{DropAnswer, DropDoubt, DropView, drop_of_cylinder, drop_of_paper, drop_of_sheet};
+pub use drop::{
+    DropAnswer, DropDoubt, DropView, WARMER, drop_of_cylinder, drop_of_paper, drop_of_sheet,
+};
 pub use picture::{
     Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
     shown_mean, stairs,
 };
-pub use record::{AsLeft, ColdUse, Finished, as_left, finished, gap_uncertainty, measured_cold};
+pub use record::{
+    AsLeft, ColdUse, Finished, Told, as_left, finished, gap_uncertainty, measured_cold,
+};
 pub use whole::{Listed, OfAll, PhaseTally, phase_tally, step_of_all};
 
 pub use crate::job::Entries;
@@ -160,6 +164,7 @@ pub use crate::job::verdict::load::Load;
 pub use crate::job::verdict::load::LoadCheck;
 pub use crate::job::verdict::order::OrderCheck;
 pub use crate::job::verdict::order::OrderItem;
+pub use crate::job::wants::PULL_HANGS_ON;
 pub use crate::job::wants::engine_wants;
 pub use crate::materials::{Family, MaterialId};
 pub use crate::mechanics::bore_profile::BoreStress;
@@ -173,7 +178,6 @@ pub use crate::quantity::Length;
 pub use crate::quantity::Pressure;
 pub use crate::quantity::Seconds;
 pub use crate::quantity::Temperature;
-pub use crate::quantity::TemperatureDelta;
 pub use crate::quantity::about::About;
 pub use crate::quantity::bounds::Bound;
 pub use crate::quantity::bounds::End;

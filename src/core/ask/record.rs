@@ -4,7 +4,7 @@ use crate::ask::picture::shown_mean;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
-use crate::job::model::readings::Readings;
+use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::shrink::cold_size;
 use crate::job::verdict::{Answer, CylinderReport};
@@ -60,26 +60,59 @@ pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
     left
 }
 
+/// Readings of one kind, as a record tells them: none, all of them, or that one of
+/// them cannot be used and so nothing is said of the others.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Told {
+    /// Nothing was read.
+    Absent,
+    /// What was read, SI, in order.
+    Read(Vec<f64>),
+    /// One of them cannot be used.
+    Unusable,
+}
+
+impl Told {
+    /// The readings of a field.
+    #[must_use]
+    pub fn of(job: &Job, owner: Owner, field: Field) -> Self {
+        match job.readings(owner, field) {
+            Ok(list) if list.is_empty() => Self::Absent,
+            Ok(list) => Self::Read(list.into_iter().map(|(_, si)| si).collect()),
+            Err(_) => Self::Unusable, // told as that
+        }
+    }
+
+    /// The same as one number: a mean, a least.
+    #[must_use]
+    fn one(self, of: impl FnOnce(&[f64]) -> Option<f64>) -> Self {
+        match self {
+            Self::Read(list) => Self::Read(of(&list).into_iter().collect()),
+            other => other,
+        }
+    }
+}
+
 /// What was measured of a cylinder before its sleeve and after the deck's cut, and
 /// stands in no other table of the record.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Finished {
     /// Thinnest wall read before boring.
-    pub wall: Option<Length>,
+    pub wall: Told,
     /// Counterbore, diameter.
-    pub counterbore: Option<Length>,
+    pub counterbore: Told,
     /// Groove depth, mean.
-    pub groove: Option<Length>,
+    pub groove: Told,
     /// Finished bore, mean diameter.
-    pub bore: Option<Length>,
+    pub bore: Told,
     /// Out of round of it, worst level.
     pub round: Option<Length>,
     /// Taper of it.
     pub taper: Option<Length>,
     /// Ring gaps, as they were read.
-    pub ring_gaps: Vec<Length>,
+    pub ring_gaps: Told,
     /// How far its piston stands proud, mean.
-    pub piston: Option<Length>,
+    pub piston: Told,
 }
 
 /// What was measured of a cylinder besides; nothing before anything of it was
@@ -87,30 +120,25 @@ pub struct Finished {
 #[must_use]
 pub fn finished(job: &Job, report: &CylinderReport) -> Option<Finished> {
     let owner = Owner::Cylinder(report.cylinder);
-    let of = |field| shown_mean(job, owner, field).map(Length::from_m);
-    let walls = job.entries.comparable(owner, Field::WallReading);
-    let gaps = job.entries.comparable(owner, Field::RingGapNow);
+    let all = |field| Told::of(job, owner, field);
+    let middle = |field| all(field).one(mean);
     let mut done = Finished {
-        wall: walls
-            .into_iter()
-            .map(|(_, si)| si)
-            .min_by(f64::total_cmp)
-            .map(Length::from_m),
-        counterbore: of(Field::CounterboreD),
-        groove: of(Field::GrooveDepth),
-        bore: of(Field::FinishD),
-        ring_gaps: gaps.into_iter().map(|(_, si)| Length::from_m(si)).collect(),
-        piston: of(Field::PistonProud),
-        ..Finished::default()
+        wall: all(Field::WallReading).one(smallest),
+        counterbore: middle(Field::CounterboreD),
+        groove: middle(Field::GrooveDepth),
+        bore: middle(Field::FinishD),
+        round: None,
+        taper: None,
+        ring_gaps: all(Field::RingGapNow),
+        piston: middle(Field::PistonProud),
     };
     if let Some(Answer::Form(form, _)) = report.step(StepId::Finish).map(|s| &s.answer) {
         done.round = Some(form.out_of_round);
         done.taper = Some(form.taper);
     }
-    let is_begun = done.groove.is_some()
-        || done.bore.is_some()
-        || done.piston.is_some()
-        || !done.ring_gaps.is_empty();
+    let is_begun = [&done.groove, &done.bore, &done.piston, &done.ring_gaps]
+        .iter()
+        .any(|told| **told != Told::Absent);
     is_begun.then_some(done)
 }
 
@@ -150,4 +178,42 @@ pub fn gap_uncertainty(reports: &[CylinderReport]) -> Option<Length> {
             Answer::Seat(seat) => Some(seat.u_gap),
             _ => None,
         })
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+    use crate::job::demo::Demo;
+    use crate::job::model::entries::Entry;
+    use crate::job::model::place::Place;
+    use crate::job::steps::assess::assess_cylinder;
+
+    fn put(job: &mut Job, field: Field, index: u8, text: &str) {
+        let entry = Entry::new(text, job.unit(field), 2);
+        job.entries.put(Place::of_cylinder(1, field, index), entry);
+    }
+
+    #[test]
+    fn a_reading_that_cannot_be_used_is_told_and_takes_nothing_better_in_its_place() {
+        let mut job = Demo::InchFive.job(1);
+        let told = |job: &Job| finished(job, &assess_cylinder(job, 1));
+        assert_eq!(told(&job), None, "nothing of it is finished");
+        for (index, text) in ["0.0180", "0.0200"].iter().enumerate() {
+            put(&mut job, Field::RingGapNow, index as u8, text);
+        }
+        let done = told(&job).unwrap();
+        let inch = |si: f64| si * 0.0254;
+        assert!(matches!(done.ring_gaps, Told::Read(gaps)
+            if (gaps[0] - inch(0.018)).abs() < 1e-12 && (gaps[1] - inch(0.020)).abs() < 1e-12));
+        assert_eq!(done.bore, Told::Absent);
+        put(&mut job, Field::RingGapNow, 1, "0.o200");
+        // The thinnest wall might be the one that cannot be read.
+        put(&mut job, Field::WallReading, 0, "0.3o");
+        let done = told(&job).unwrap();
+        assert_eq!(
+            (done.ring_gaps, done.wall),
+            (Told::Unusable, Told::Unusable)
+        );
+    }
 }

@@ -3,6 +3,7 @@
 use super::air::AirSide;
 use super::drop_model::{Block, CAPACITY, DropModel, Phase};
 use super::drop_run::Resolution;
+use super::soak::SOLID;
 use super::wall::Wall;
 use crate::materials::Material;
 use crate::numerics::roots::{self, NoRoot};
@@ -215,8 +216,6 @@ impl ColdDrop {
     }
 }
 
-/// Inside over outside of a part that is solid.
-const SOLID: f64 = 1e-6;
 /// Each cell of a solid part over the one inside it: what goes on in its first
 /// second goes on near its outside.
 const TOWARD_OUTSIDE: f64 = 0.85;

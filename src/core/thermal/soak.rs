@@ -63,7 +63,7 @@ const TOLERANCE: f64 = 2e-4;
 const MOST_STEPS: usize = 20_000;
 /// Thinnest inside of a ring beside its outside: what is less is drilled
 /// through but solid to the heat.
-const SOLID: f64 = 1e-6;
+pub const SOLID: f64 = 1e-6;
 
 struct Body {
     wall: Wall,

@@ -15,7 +15,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     Force, Grip, Job, Lacks, Measure, Owner, Pairs, Pressure, Service, StepId, TEMPERATURE,
-    Temperature, TemperatureDelta, UnitSystem, grip, needs, number_sleeves, pairs, passes,
+    Temperature, UnitSystem, WARMER, grip, needs, number_sleeves, pairs, passes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -51,14 +51,10 @@ pub fn beside(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
     }
 }
 
-/// Degrees by which a block may be warmed without much ado.
-const WARMER_K: [f64; 3] = [20.0, 40.0, 60.0];
-
 /// How soon the sleeve must be home in a block that is warmer, drawn while it is open.
 fn warmer_block(state: State, cylinder: u8, units: UnitSystem) -> AnyView {
-    let rows: Vec<AnyView> = WARMER_K
-        .map(|by_k| {
-            let by = TemperatureDelta::from_k(by_k);
+    let rows: Vec<AnyView> = WARMER
+        .map(|by| {
             let drop =
                 Memo::new(move |_| ready(&state.drop_of(cylinder)).map(|view| view.warmer(by)));
             let home = home_within(move || drop.get().map(Box::new));

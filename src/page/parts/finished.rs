@@ -4,14 +4,25 @@
 use crate::parts::table::{Line, cell, hole, table};
 use crate::show::{bare, clock, length_unit, number};
 use crate::texts as t;
-use coldseat_core::ask::{
-    CylinderReport, Field, Job, Length, Owner, UnitSystem, finished, shown_mean,
-};
+use coldseat_core::ask::{CylinderReport, Field, Job, Length, Owner, Told, UnitSystem, finished};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// What stands in a cell without a value.
 const DASH: &str = "\u{2013}";
+
+/// What was read, a dash where nothing was, and said where it cannot be used.
+fn told(told: &Told, show: impl Fn(f64) -> String) -> String {
+    match told {
+        Told::Absent => DASH.to_owned(),
+        Told::Read(list) => list
+            .iter()
+            .map(|si| show(*si))
+            .collect::<Vec<_>>()
+            .join(", "),
+        Told::Unusable => t::UNUSABLE_HERE.to_owned(),
+    }
+}
 
 /// A line a cylinder of which something of it was measured.
 pub fn finished_table(
@@ -25,25 +36,16 @@ pub fn finished_table(
         .iter()
         .filter_map(|report| {
             let done = finished(job, report)?;
-            let gaps: Vec<String> = done
-                .ring_gaps
-                .iter()
-                .map(|l| bare(l.as_m(), units))
-                .collect();
-            let gaps = if gaps.is_empty() {
-                DASH.to_owned()
-            } else {
-                gaps.join(", ")
-            };
+            let read = |of: &Told| told(of, |si| bare(si, units));
             let numbers = [
-                of(done.wall),
-                of(done.counterbore),
-                of(done.groove),
-                of(done.bore),
+                read(&done.wall),
+                read(&done.counterbore),
+                read(&done.groove),
+                read(&done.bore),
                 of(done.round),
                 of(done.taper),
-                gaps,
-                of(done.piston),
+                read(&done.ring_gaps),
+                read(&done.piston),
             ];
             Some(Line {
                 class: "",
@@ -59,17 +61,27 @@ pub fn finished_table(
 
 /// Both pressure tests, as they were read.
 pub fn pressure_tests(job: &Job, units: UnitSystem) -> Option<AnyView> {
-    let of = |field: Field| {
-        let si = shown_mean(job, Owner::Block, field)?;
-        Some(number(si, field.unit(units)))
+    let of = |field: Field| match Told::of(job, Owner::Block, field) {
+        Told::Absent => None,
+        read => Some(told(&read, |si| number(si, field.unit(units)))),
     };
-    let time = shown_mean(job, Owner::Block, Field::TestTime).map(clock);
-    let first = of(Field::TestStart)
-        .zip(of(Field::TestEnd))
-        .map(|(from, to)| t::pressure_test(t::BEFORE_BORING, &from, &to, time.as_deref()));
-    let last = of(Field::RetestStart)
-        .zip(of(Field::RetestEnd))
-        .map(|(from, to)| t::pressure_test(t::AFTER_ALL, &from, &to, None));
+    let time = match Told::of(job, Owner::Block, Field::TestTime) {
+        Told::Absent => None,
+        read => Some(told(&read, clock)),
+    };
+    // A test half read is told as half read.
+    let test = |which, [from, to]: [Field; 2], time: Option<&str>| {
+        let dash = || DASH.to_owned();
+        let (from, to) = (of(from), of(to));
+        (from.is_some() || to.is_some()).then(|| {
+            let [from, to] = [from, to].map(|one| one.unwrap_or_else(dash));
+            t::pressure_test(which, &from, &to, time)
+        })
+    };
+    let first = [Field::TestStart, Field::TestEnd];
+    let last = [Field::RetestStart, Field::RetestEnd];
+    let first = test(t::BEFORE_BORING, first, time.as_deref());
+    let last = test(t::AFTER_ALL, last, None);
     let both: Vec<String> = first.into_iter().chain(last).collect();
     (!both.is_empty()).then(|| view! { <p>{both.join(" ")}</p> }.into_any())
 }

@@ -11,8 +11,8 @@ use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::format::fixed;
 use coldseat_core::ask::{
-    DropAnswer, DropView, DropWays, Fault, Heat, Measure, Reach, Seconds, Signal, Span, Takes,
-    UnitSystem, Way, drop_by_other_means, drop_of_sheet, drop_price, drop_ways,
+    DropAnswer, DropWays, Fault, Heat, Measure, Reach, Seconds, Signal, Span, Takes, UnitSystem,
+    Way, drop_by_other_means, drop_of_sheet, drop_price, drop_ways,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -178,8 +178,8 @@ fn table(rows: Vec<Way>) -> AnyView {
 }
 
 /// What a way costs; a dash where no price is set.
-fn costs(way: &Way, view: &DropView) -> String {
-    let Some(Ok(takes)) = drop_ways(&view.case, view.least).takes else {
+fn costs(way: &Way, takes: Option<Result<Takes, Fault>>) -> String {
+    let Some(Ok(takes)) = takes else {
         return "\u{2013}".to_owned();
     };
     match drop_price(&way.sheet, takes) {
@@ -212,12 +212,13 @@ fn row(way: Way) -> AnyView {
         .into_any();
     };
     let entry = bare(view.band.nominal.clearance_entry.as_m(), units);
-    let time = match drop_ways(&view.case, view.least).in_cold {
+    let stands = drop_ways(&view.case, view.least);
+    let time = match stands.in_cold {
         Some(Ok(span)) => clock(span.slow.as_s()),
         Some(Err(fault)) => t::fault(&fault),
         None => "\u{2013}".to_owned(),
     };
-    let costs = costs(&way, &view);
+    let costs = costs(&way, stands.takes);
     let drop = view.clone();
     let home = home_within(move || Some(drop.clone()));
     let told = move || match home.get() {

@@ -17,7 +17,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, Job, Layout, MaterialId, Place, StepId, order_checks, order_signal, profile_of,
+    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks, order_signal,
+    profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -85,14 +86,6 @@ const TOOLS: &[Field] = &[
     Field::HoneTurns,
     Field::HoneCycles,
     Field::HoneRate,
-    Field::RamBore,
-    Field::RamHole,
-    Field::RamRated,
-    Field::RodD,
-    Field::RodPitch,
-    Field::RodYield,
-    Field::LedgeMost,
-    Field::FlangeMost,
 ];
 
 /// Limits and targets, by what they are about.
@@ -228,16 +221,19 @@ fn acts(state: State, sheet: bool) -> AnyView {
 }
 
 /// Readings of an engine, folded: how many are there stands in its head.
-fn folded(state: State, title: &'static str, list: &'static [Field], open: bool) -> AnyView {
-    let places = move || {
-        list.iter().flat_map(|field| {
+fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
+    let places: Vec<Place> = list
+        .iter()
+        .flat_map(|field| {
             (0..field.spec().places.count()).map(|index| Place {
                 index,
                 ..Place::of_engine(*field)
             })
         })
-    };
-    let items: Vec<AnyView> = places()
+        .collect();
+    let items: Vec<AnyView> = places
+        .iter()
+        .copied()
         .map(|place| {
             view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
         })
@@ -245,12 +241,11 @@ fn folded(state: State, title: &'static str, list: &'static [Field], open: bool)
     let entered = move || {
         let there = state.open.with(|o| {
             o.as_ref().map_or(0, |o| {
-                places()
-                    .filter(|place| o.job.entries.get(*place).is_some())
-                    .count()
+                let there = |place: &&Place| o.job.entries.get(**place).is_some();
+                places.iter().filter(there).count()
             })
         });
-        t::entered(there, places().count())
+        t::entered(there, places.len())
     };
     view! {
         <details class="help group-fold" open=open>
@@ -436,7 +431,7 @@ pub fn EngineScreen(
         {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
         {order(state)}
-        {folded(state, t::TOOLS, TOOLS, false)}
+        {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
         {folded(state, t::SERVICE, SERVICE, false)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}

@@ -123,7 +123,7 @@ fn record(
 ) -> AnyView {
     let lines: Vec<Line> = reports
         .iter()
-        .filter(|r| r.state != Condition::LeftOut)
+        .filter(|r| !is_bare(job, r))
         .map(|r| line(id, job, r, units))
         .collect();
     let heads = [
@@ -152,7 +152,7 @@ fn record(
         .collect();
     let open: Vec<String> = reports
         .iter()
-        .filter(|r| !matches!(r.state, Condition::Seated | Condition::LeftOut))
+        .filter(|r| r.state != Condition::Seated && !is_bare(job, r))
         .map(|r| {
             let why = r
                 .step(r.current)
@@ -216,7 +216,7 @@ fn record(
         </header>
         {table("cards", Some(caption), &heads, lines)}
         {finished}
-        {no_sleeves(reports)}
+        {no_sleeves(job, reports)}
         {pressure_tests(job, units)}
         <p>{limits}</p>
         <p>{gauges(job, reports, units)}</p>
@@ -238,9 +238,16 @@ fn record(
     .into_any()
 }
 
+/// Left out, and nothing read in it: what was read of a sleeve there stands in the
+/// table whatever the hole is called.
+fn is_bare(job: &Job, report: &CylinderReport) -> bool {
+    let owner = Owner::Cylinder(report.cylinder);
+    report.state == Condition::LeftOut && !job.entries.any_of(owner)
+}
+
 /// The cylinders that got no sleeve.
-fn no_sleeves(reports: &[CylinderReport]) -> Option<AnyView> {
-    let left_out = reports.iter().filter(|r| r.state == Condition::LeftOut);
+fn no_sleeves(job: &Job, reports: &[CylinderReport]) -> Option<AnyView> {
+    let left_out = reports.iter().filter(|r| is_bare(job, r));
     let names: Vec<String> = left_out.map(|r| r.cylinder.to_string()).collect();
     (!names.is_empty()).then(|| view! { <p>{t::no_sleeve_in(&names.join(", "))}</p> }.into_any())
 }

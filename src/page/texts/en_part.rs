@@ -163,6 +163,8 @@ pub const FINISHED_COLUMNS: [&str; 9] = [
     "Ring gaps",
     "Piston proud",
 ];
+/// In the cell of readings one of which cannot be used.
+pub const UNUSABLE_HERE: &str = "cannot be used";
 pub const BEFORE_BORING: &str = "Pressure test before boring";
 pub const AFTER_ALL: &str = "Pressure test after all work";
 

@@ -17,7 +17,7 @@ use crate::quantity::{
 };
 use crate::thermal::chill::{ChillInput, chill};
 use crate::thermal::drop_inverse::{Reach, cold_for, fit_most, heat_for};
-use crate::thermal::soak::{Soak, SoakInput, soak};
+use crate::thermal::soak::{SOLID, Soak, SoakInput, soak};
 
 /// A time: as expected, at the quick and at the slow end.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -75,9 +75,6 @@ pub struct DropWays {
 const NEAR: TemperatureDelta = TemperatureDelta::from_k(2.0);
 /// Heat of sublimation of carbon dioxide at one atmosphere, J/kg: from memory.
 const SUBLIMATION_J_KG: f64 = 571e3;
-/// A pinhole of a part that is solid, over its outside: for a chill, which asks
-/// for a bore.
-const PINHOLE: f64 = 1e-6;
 
 /// What stands beside a drop, for the clearance `least` at its bore.
 #[must_use]
@@ -100,7 +97,8 @@ type Asked<T> = Option<Result<T, Fault>>;
 fn cold_side(case: &DropCase) -> (Asked<Span>, Asked<Takes>) {
     let drop = &case.drop;
     if case.cold == Cold::Nitrogen {
-        let pinhole = Diameter::from_m(PINHOLE * drop.sleeve_outer.as_m());
+        // A chill asks for a bore.
+        let pinhole = Diameter::from_m(SOLID * drop.sleeve_outer.as_m());
         let chilled = chill(&ChillInput {
             material: drop.sleeve_material.clone(),
             inner: if case.part.is_solid() {

@@ -12,20 +12,23 @@ use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::StepReport;
 
+/// What the limits of a pull hang on: ram, rod, ledge and flange.
+pub const PULL_HANGS_ON: [Field; 8] = [
+    Field::RamBore,
+    Field::RamHole,
+    Field::RamRated,
+    Field::RodD,
+    Field::RodPitch,
+    Field::RodYield,
+    Field::LedgeMost,
+    Field::FlangeMost,
+];
+
 /// What else a step would use, if it is not entered: before anything lacks it.
 const fn would_use(step: StepId) -> &'static [Field] {
     match step {
         StepId::Counterbore => &[Field::TargetProud, Field::PlannedCut, Field::CleanUp],
-        StepId::Pull => &[
-            Field::RamBore,
-            Field::RamHole,
-            Field::RamRated,
-            Field::RodD,
-            Field::RodPitch,
-            Field::RodYield,
-            Field::LedgeMost,
-            Field::FlangeMost,
-        ],
+        StepId::Pull => &PULL_HANGS_ON,
         StepId::Protrusion => &[Field::Gasket, Field::HeadLeast],
         _ => &[],
     }

@@ -11,7 +11,7 @@ use crate::job::model::entries::Entries;
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::{Plausible, Scope, UnitSystem};
 use crate::job::model::job::Job;
-use crate::job::model::part::Part;
+use crate::job::model::part::{Cold, Part};
 use crate::job::model::part_usual;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable};
@@ -264,6 +264,16 @@ fn plausible(sheet: &Sheet<'_>, field: Field) -> Plausible {
     let own = field.spec().plausible;
     if field.spec().scope != Scope::Drop {
         return own;
+    }
+    if field == Field::DropColdAt {
+        let cold = sheet.entries.reading(Place::of_engine(Field::DropCold));
+        return match cold {
+            Reading::Usable(index) => match Cold::ALL.get(index as usize) {
+                Some(cold) => part_usual::plausible_cold(*cold),
+                None => own,
+            },
+            Reading::Absent | Reading::NotHere | Reading::Unusable(_) => own,
+        };
     }
     match sheet.entries.reading(Place::of_engine(Field::DropPart)) {
         Reading::Usable(index) => match Part::ALL.get(index as usize) {

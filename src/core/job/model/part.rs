@@ -3,6 +3,7 @@
 //! from memory, wide on purpose (physics.md, soak).
 
 use crate::quantity::Temperature;
+use crate::thermal::chill::NITROGEN_K;
 
 macro_rules! words {
     ($(#[$doc:meta])* $name:ident $ids:ident { $($(#[$one:meta])* $variant:ident $id:literal,)* }) => {
@@ -90,8 +91,7 @@ impl Cold {
     #[must_use]
     pub const fn temperature(self) -> Option<Temperature> {
         match self {
-            // One atmosphere, reference fluid data.
-            Self::Nitrogen => Some(Temperature::from_k(77.355)),
+            Self::Nitrogen => Some(Temperature::from_k(NITROGEN_K)),
             // Sublimation of carbon dioxide at one atmosphere.
             Self::DryIceAlcohol | Self::DryIcePacked => Some(Temperature::from_k(194.7)),
             // A chest freezer, 0 F; from memory.

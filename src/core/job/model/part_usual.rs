@@ -3,7 +3,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::{Plausible, UnitSystem};
-use crate::job::model::part::Part;
+use crate::job::model::part::{Cold, Part};
 use crate::quantity::parse::parse;
 
 /// Usual sizes of a part, in inches and in millimetres.
@@ -100,10 +100,32 @@ pub fn plausible(part: Part, field: Field) -> Plausible {
     }
 }
 
+/// How far the temperature read of a cold may be off its own without a question, K:
+/// dry ice is colder under a fan and warmer where it is gone; a freezer has a dial.
+const OFF_K: [f64; 2] = [10.0, 25.0];
+
+/// What is plausible of the temperature read of a cold: one read of another cold, left
+/// standing when this one was chosen, is asked about.
+#[must_use]
+pub fn plausible_cold(cold: Cold) -> Plausible {
+    let own = match cold {
+        Cold::DryIceAlcohol | Cold::DryIcePacked => OFF_K[0],
+        Cold::Freezer => OFF_K[1],
+        Cold::Nitrogen | Cold::Outdoors | Cold::AsItIs => return Plausible::Free,
+    };
+    match cold.temperature() {
+        Some(t) => Plausible::Shop {
+            lo: t.as_k() - own,
+            hi: t.as_k() + own,
+        },
+        None => Plausible::Free,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::job::model::part::{Cold, Heat};
+    use crate::job::model::part::Heat;
 
     #[test]
     fn names_come_back_and_every_usual_size_reads_within_its_range() {

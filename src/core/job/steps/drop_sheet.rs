@@ -216,7 +216,7 @@ impl DropSheet {
     fn is_typed(&self) -> bool {
         self.entries
             .iter()
-            .any(|(place, _)| !WISHES.contains(&place.field))
+            .any(|(place, _)| self.moves_time(place.field))
     }
 
     /// The case, from the numbers typed; a usual value stands only where nothing

@@ -163,6 +163,35 @@ fn a_housing_is_warmer_than_the_shop_and_water_does_not_boil() {
     );
 }
 
+/// -4 F of a freezer, left standing when dry ice was chosen: 194.7 K is -109 F.
+#[test]
+fn a_temperature_read_of_another_cold_is_asked_about() {
+    let asked = |cold: &str, at: &str| {
+        let sheet = with(&[(Field::DropCold, cold), (Field::DropColdAt, at)]);
+        case(&sheet).questioned == [Place::of_engine(Field::DropColdAt)]
+    };
+    assert!(!asked("freezer", "-4") && asked("dry_ice_packed", "-4"));
+    assert!(!asked("dry_ice_packed", "-109") && asked("freezer", "-109"));
+    assert!(!asked("outdoors", "-40"));
+}
+
+#[test]
+fn a_number_that_this_drop_does_not_use_makes_no_example_a_drop() {
+    let only = |cold: &str| {
+        let mut sheet = with(&[(Field::DropCold, cold), (Field::DropColdAt, "-109")]);
+        let numbers = sheet.entries.iter().map(|(place, _)| *place);
+        let others: Vec<Place> = numbers
+            .filter(|place| ![Field::DropCold, Field::DropColdAt].contains(&place.field))
+            .collect();
+        for place in others {
+            let blank = Entry::new("", place.field.unit(UnitSystem::Inch), 2);
+            sheet.entries.put(place, blank);
+        }
+        case(&sheet).example
+    };
+    assert!(only("nitrogen") && !only("dry_ice_packed"));
+}
+
 #[test]
 fn a_word_of_no_part_is_no_sleeve() {
     for field in [Field::DropPart, Field::DropCold, Field::DropHeat] {

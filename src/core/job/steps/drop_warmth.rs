@@ -3,6 +3,7 @@
 
 use crate::job::model::part::{Cold, Heat};
 use crate::job::steps::drop_case::Warmed;
+use crate::numerics::normal::TWO_SIDED;
 use crate::quantity::report::Fault;
 use crate::quantity::{Seconds, Temperature};
 use crate::thermal::cold_drop::ColdDrop;
@@ -11,8 +12,6 @@ use crate::thermal::out_of_heat::{OutOfHeat, out_of_heat};
 /// Standard uncertainty of a thermometer on a warmed housing or in a freezer, K:
 /// from memory.
 const THERMOMETER_K: f64 = 3.0;
-/// Two-sided 95 % of the normal law, in standard deviations.
-const TWO_SIDED: f64 = 1.959_963_985;
 /// Boiling water.
 const BOILS_K: f64 = 373.15;
 pub(super) fn not_colder() -> Fault {

@@ -21,10 +21,11 @@ use crate::materials::Material;
 use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Diameter, Length, Temperature};
+use crate::thermal::chill::NITROGEN_K;
 use crate::thermal::cold_reading::u_cold_reading;
 
 /// Liquid nitrogen boiling at one atmosphere, 77.355 K (reference fluid data).
-pub const BATH: Temperature = Temperature::from_k(77.355);
+pub const BATH: Temperature = Temperature::from_k(NITROGEN_K);
 
 /// So many times the material's band, with twice the reading's own uncertainty, is
 /// still taken without a word.
