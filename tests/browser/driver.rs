@@ -9,11 +9,20 @@ use std::time::Duration;
 use crate::bench::Frames;
 use crate::engine::{Engine, Screen};
 use anyhow::{Context, Result, bail};
+use fantoccini::error::NewSessionError;
 use fantoccini::wd::WebDriverCompatibleCommand;
 use fantoccini::{Client, ClientBuilder};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
 use url::{ParseError, Url};
+
+/// How long a browser that did not begin is given before it is begun again.
+const RESTS: [Duration; 4] = [
+    Duration::from_secs(1),
+    Duration::from_secs(3),
+    Duration::from_secs(10),
+    Duration::from_secs(20),
+];
 
 /// A driver on a port of its own, and the one session it holds.
 #[derive(Debug)]
@@ -40,14 +49,31 @@ impl Driver {
         })
     }
 
-    /// Opens a browser on a profile folder.
+    /// Opens a browser on a profile folder. One that dies before it has shown
+    /// anything of the page (no room on a busy machine, or its predecessor still
+    /// lets go of the profile) is begun again, and says so.
     pub(crate) async fn open(&mut self, profile: &Path, frames: Frames) -> Result<Client> {
         self.close();
-        let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(self.engine.wishes(profile, frames))
-            .connect(&format!("http://127.0.0.1:{}", self.port))
-            .await
-            .with_context(|| format!("opening {:?}", self.engine))?;
+        let mut rests = RESTS.iter();
+        let client = loop {
+            let begun = ClientBuilder::new(HttpConnector::new())
+                .capabilities(self.engine.wishes(profile, frames))
+                .connect(&format!("http://127.0.0.1:{}", self.port))
+                .await;
+            match (begun, rests.next()) {
+                (Ok(client), _) => break client,
+                (Err(NewSessionError::SessionNotCreated(why)), Some(rest)) => {
+                    eprintln!(
+                        "{:?} did not begin, once more in {rest:?}: {why}",
+                        self.engine
+                    );
+                    tokio::time::sleep(*rest).await;
+                }
+                (Err(why), _) => {
+                    return Err(why).with_context(|| format!("opening {:?}", self.engine));
+                }
+            }
+        };
         self.session = client.session_id().await?;
         self.browser = client.capabilities().and_then(|told| {
             ["goog:processID", "moz:processID"]
