@@ -13,12 +13,13 @@ mod tools;
 mod wasm;
 
 use std::env;
+use std::fs::{self, File, TryLockError};
 use std::path::PathBuf;
 use std::process::Command;
 use std::time::Instant;
 
 use crate::layout;
-use crate::run::Outcome;
+use crate::run::{Outcome, Trouble};
 
 pub use browser::Browser;
 pub use engines::Engines;
@@ -83,6 +84,7 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         "our own tools live in {}",
         layout::tools_folder().display()
     ));
+    let _turn = turn()?;
     let wasm = wasm::toolchain()?;
     let trunk = tools::trunk()?;
     let wasm_bindgen_folder = tools::wasm_bindgen_folder()?;
@@ -112,6 +114,24 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         jsqr,
         deny,
     })
+}
+
+/// Waits until no other set-up is at work on the same folder, of whichever
+/// checkout: two that build one tool at once spoil each other's files. The turn
+/// ends with the value, or with the process.
+fn turn() -> Outcome<File> {
+    let path = layout::tools_folder().join("set-up.lock");
+    let trouble = |error: std::io::Error| Trouble::with_file(&path, &error);
+    fs::create_dir_all(layout::tools_folder()).map_err(trouble)?;
+    let file = File::create(&path).map_err(trouble)?;
+    match file.try_lock() {
+        Ok(()) => return Ok(file),
+        Err(TryLockError::WouldBlock) => say("another set-up is at work: waiting for it"),
+        // A folder that knows no locks: as before there were any.
+        Err(TryLockError::Error(_)) => return Ok(file),
+    }
+    file.lock().map_err(trouble)?;
+    Ok(file)
 }
 
 /// One line of what set-up is doing.

@@ -6,12 +6,13 @@ use std::process::Command;
 
 use sha2::{Digest, Sha256};
 
-use super::{debian, say};
+use super::{debian, say, turn};
 use crate::layout::{self, on_path};
 use crate::run::{self, Outcome, Trouble, answer};
 
 /// The interpreter of the cross-check; installed where it is missing.
 pub fn python() -> Outcome<PathBuf> {
+    let _turn = turn()?;
     let list = layout::checkout().join("tests/crosscheck/requirements.txt");
     let wanted = std::fs::read(&list).map_err(|error| Trouble::with_file(&list, &error))?;
     // Another list is another folder: an old one is never half changed.

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::{debian, say};
+use super::{debian, say, turn};
 use crate::layout::{self, on_path};
 use crate::run::{self, Outcome, Trouble, answer, cargo};
 
@@ -96,6 +96,7 @@ pub(super) fn cargo_deny() -> Outcome<PathBuf> {
 /// What builds the fuzz targets, installed if need be; nothing where there is no
 /// compiler for libFuzzer, which is C++.
 pub fn cargo_fuzz() -> Outcome<Option<PathBuf>> {
+    let _turn = turn()?;
     let has_compiler = || {
         std::env::var_os("CXX").is_some()
             || ["c++", "g++", "clang++"]
@@ -166,6 +167,7 @@ pub(super) fn jsqr() -> Outcome<PathBuf> {
 
 /// The judge of pages: speed, accessibility, good practice.
 pub fn lighthouse() -> Outcome<PathBuf> {
+    let _turn = turn()?;
     script("lighthouse", LIGHTHOUSE, "cli/index.js")
 }
 
