@@ -14,7 +14,7 @@ use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
     Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
-    UnitSystem, Unlock, Whole, assess_job, check, preset_text, presets, reading_before,
+    SleeveKind, UnitSystem, Unlock, Whole, assess_job, check, preset_text, presets, reading_before,
     temperature_before,
 };
 use leptos::prelude::*;
@@ -121,6 +121,15 @@ const HALF_TYPED: Duration = Duration::from_millis(1000);
 const LAST_JOB: &str = "#/last";
 
 impl State {
+    /// How the sleeves of the open job stand: which steps and fields it has.
+    #[must_use]
+    pub fn sleeve_kind(self) -> SleeveKind {
+        self.open.with(|o| {
+            o.as_ref()
+                .map_or(SleeveKind::Flanged, |o| o.job.listed_kind())
+        })
+    }
+
     /// Reads the store and sets everything up.
     #[must_use]
     pub fn start() -> Self {

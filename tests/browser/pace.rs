@@ -109,7 +109,7 @@ async fn measure() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 5")).await?;
     let job = page.job().await?;
     for (step, label) in [
-        ("sleeve", "under the flange, across"),
+        ("sleeve", "top, under a flange, across"),
         ("drop", "Carry time"),
         ("seat", "12 o'clock"),
     ] {

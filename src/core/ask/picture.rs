@@ -3,18 +3,22 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::readings::{Readings, mean};
 use crate::job::model::step::StepId;
+use crate::job::steps::home::home;
 use crate::job::steps::measure::thinnest;
 use crate::job::verdict::{Answer, CylinderReport, Detail, StepReport};
 use crate::quantity::Length;
 
-/// The flange on its ledge.
+/// The sleeve on its seat.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Section {
-    /// Flange thickness, mean of the clocks.
-    pub thickness: Length,
+    /// How the sleeve stands.
+    pub kind: SleeveKind,
+    /// Flange thickness, mean of the clocks; of a plain sleeve none.
+    pub thickness: Option<Length>,
     /// Height of a flange that is home.
     pub predicted: Length,
     /// Height measured; `None`: not yet.
@@ -87,7 +91,11 @@ pub fn shown_engine(job: &Job, field: Field) -> Option<f64> {
 #[must_use]
 pub fn section(job: &Job, owner: Owner, answer: &Answer) -> Option<Section> {
     let r = Readings::new(job, owner);
-    let thickness = r.mean(Field::FlangeThickness).ok()?;
+    let home = home(&r).ok()?;
+    let thickness = match home.kind {
+        SleeveKind::Flanged => Some(Length::from_m(mean(&home.above)?)),
+        SleeveKind::OnStep | SleeveKind::ByFit => None,
+    };
     let (predicted, measured) = match answer {
         Answer::Heights(h) => (mean_length(&h.predicted)?, mean_length(&h.height)),
         Answer::Seat(seat) => {
@@ -95,14 +103,11 @@ pub fn section(job: &Job, owner: Owner, answer: &Answer) -> Option<Section> {
             let height = Length::from_m(predicted.as_m() + seat.gap_mean.as_m());
             (predicted, Some(height))
         }
-        _ => {
-            let shim = r.engine(Field::Shim).ok()?;
-            let depth = r.mean(Field::CounterboreDepth).ok()?;
-            (Length::from_m(thickness + shim - depth), None)
-        }
+        _ => (Length::from_m(mean(&home.heights())?), None),
     };
     Some(Section {
-        thickness: Length::from_m(thickness),
+        kind: home.kind,
+        thickness,
         predicted,
         measured,
     })

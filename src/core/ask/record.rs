@@ -6,6 +6,7 @@ use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::StepId;
+use crate::job::steps::home::measured_by;
 use crate::job::steps::shrink::cold_size;
 use crate::job::verdict::{Answer, CylinderReport};
 use crate::quantity::Length;
@@ -40,11 +41,15 @@ pub struct AsLeft {
 pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
     let owner = Owner::Cylinder(report.cylinder);
     let of = |field| shown_mean(job, owner, field).map(Length::from_m);
+    let [long, deep] = match measured_by(job.listed_kind()) {
+        Some(both) => both.map(Some),
+        None => [None; 2],
+    };
     let mut left = AsLeft {
         sleeve: of(Field::SleeveOd),
         bore: of(Field::BoreD),
-        flange: of(Field::FlangeThickness),
-        depth: of(Field::CounterboreDepth),
+        flange: long.and_then(of),
+        depth: deep.and_then(of),
         height: of(Field::SeatHeight),
         pulls: job.entries.comparable(owner, Field::PullReleased).len(),
         ..AsLeft::default()

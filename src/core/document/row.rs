@@ -17,6 +17,8 @@ pub const BINNED: &str = "binned";
 
 /// Longest text of a row, in bytes.
 const TEXT_MOST: u64 = 1200;
+/// Marks a step that stands in the place of another.
+const IN_PLACE_OF: u8 = 0x80;
 /// Most cylinders of a row.
 const STATES_MOST: u64 = 32;
 
@@ -135,7 +137,7 @@ impl Row {
         }
         put_number(&mut bytes, self.disputed);
         match self.next {
-            Some((cylinder, step)) => bytes.extend([cylinder, step.spec().number]),
+            Some((cylinder, step)) => bytes.extend([cylinder, step_byte(step)]),
             None => bytes.push(0),
         }
         bytes
@@ -207,6 +209,15 @@ fn next_of(reports: &[CylinderReport]) -> Option<(u8, StepId)> {
     open(report).then_some((cylinder, report.current))
 }
 
+/// A step as one byte: its number in the shop's order, and a mark on the one that
+/// stands in the place of another.
+fn step_byte(step: StepId) -> u8 {
+    match step {
+        StepId::StepDepth => IN_PLACE_OF | step.spec().number,
+        _ => step.spec().number,
+    }
+}
+
 /// Cylinder and step to work on; the outer `None` where it is neither them nor
 /// none.
 fn take_next(rest: &mut &[u8]) -> Option<Option<(u8, StepId)>> {
@@ -215,7 +226,7 @@ fn take_next(rest: &mut &[u8]) -> Option<Option<(u8, StepId)>> {
         return Some(None);
     }
     let number = take_byte(rest)?;
-    let step = STEPS.iter().find(|spec| spec.number == number)?;
+    let step = STEPS.iter().find(|spec| step_byte(spec.id) == number)?;
     Some(Some((cylinder, step.id)))
 }
 

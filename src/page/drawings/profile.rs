@@ -77,8 +77,10 @@ pub fn bore_profile(profile: &Profile, beside: Option<&Profile>, units: UnitSyst
     picture.line("scribe", (straight, TOP), (straight, foot));
     picture.text("tiny-end", (straight + 6.0, foot + 16.0), t::STRAIGHT);
     let ledge = y(profile.ledge);
-    picture.line("scribe-thin", (48.0, ledge), (232.0, ledge));
-    picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    if profile.ledge.as_m() > 0.0 {
+        picture.line("scribe-thin", (48.0, ledge), (232.0, ledge));
+        picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    }
     let lame = x(profile.lame);
     picture.line("scribe-dashed", (lame, TOP), (lame, foot));
     picture.text(
@@ -169,8 +171,10 @@ pub fn pressure_down(
     };
     picture.line("scribe", (60.0, TOP), (60.0, TOP + DOWN));
     let ledge = y(profile.ledge);
-    picture.line("scribe-thin", (48.0, ledge), (270.0, ledge));
-    picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    if profile.ledge.as_m() > 0.0 {
+        picture.line("scribe-thin", (48.0, ledge), (270.0, ledge));
+        picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+    }
     if let Some(beside) = beside {
         let y = down(beside);
         let points: Vec<(f64, f64)> = others.iter().map(|l| (x(l), y(l.z))).collect();

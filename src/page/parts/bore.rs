@@ -58,7 +58,12 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
         (open.get() && order.len() > 1)
             .then(|| view! { <p>{t::order_of_sleeves(&order, neighbours)}</p> }.into_any())
     };
-    let body = view! { {live(shown)} {live(dials)} {live(order)} {stress(asked, open, units)} };
+    // A plain sleeve has no flange that could be stressed.
+    let flange = Memo::new(move |_| {
+        asked.with(|needs| needs.as_ref().is_none_or(|needs| needs.has_flange()))
+    });
+    let stressed = move || flange.get().then(|| stress(asked, open, units));
+    let body = view! { {live(shown)} {live(dials)} {live(order)} {live(stressed)} };
     if is_open {
         return view! { <section class="bore-down">{body}</section> }.into_any();
     }
@@ -188,8 +193,10 @@ fn stress_lines(stress: &BoreStress, units: UnitSystem) -> AnyView {
 }
 
 fn dials(own: Trial, trial: RwSignal<Option<Trial>>, units: UnitSystem) -> AnyView {
+    let is_there = |which: &Dial| *which != Dial::Flange || own.flange.as_m() > 0.0;
     let rows: Vec<AnyView> = Dial::ALL
         .into_iter()
+        .filter(is_there)
         .map(|which| dial(which, own, trial, units))
         .collect();
     let back = move || {

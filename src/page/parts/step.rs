@@ -20,18 +20,17 @@ use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go, StepId,
-    StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin, planned, spots, strokes,
+    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go,
+    SleeveKind, StepId, StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin,
+    planned, spots, strokes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The readings of a step, for an owner.
-pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
-    let lists: Vec<Field> = spec
-        .fields
-        .iter()
-        .copied()
+pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyView {
+    let lists: Vec<Field> = kind
+        .fields_of(spec)
         .filter(|f| matches!(f.spec().places, Places::List(_)))
         .collect();
     let mut groups: Vec<AnyView> = Vec::new();
@@ -39,7 +38,7 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
         groups.push(rows(lists.clone(), owner));
     }
     let mut singles: Vec<AnyView> = Vec::new();
-    for field in spec.fields.iter().copied().filter(|f| !lists.contains(f)) {
+    for field in kind.fields_of(spec).filter(|f| !lists.contains(f)) {
         let places = field.spec().places;
         if field.spec().measure == Measure::Choice {
             groups.push(one_of(field, owner));
@@ -257,7 +256,9 @@ fn further(state: State, owner: Owner, report: &StepReport) -> Option<Pair> {
             .with(|open| open.as_ref().and_then(|open| ask(&open.job)))
     };
     match (report.id, report.next) {
-        (StepId::Counterbore, _) => of(&|job| planned(job).ok().flatten().map(chance_row)),
+        (StepId::Counterbore | StepId::StepDepth, _) => {
+            of(&|job| planned(job).ok().flatten().map(chance_row))
+        }
         (StepId::Pull, _) => of(&|job| match owner {
             Owner::Cylinder(cylinder) => {
                 Some(most_row(&gauge_most(job, cylinder), job.engine.units))
@@ -284,6 +285,7 @@ pub fn StepView(
     let state = State::here();
     let report = Memo::new(move |_| state.step_report(owner, spec.id));
     let units = state.units(Target::Job);
+    let kind = untrack(|| state.sleeve_kind());
     let dropped = match owner {
         Owner::Cylinder(cylinder) if spec.calculation == Calculation::ColdDrop => Some(cylinder),
         _ => None,
@@ -379,7 +381,7 @@ pub fn StepView(
                 {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
-                {timer} {readings(spec, owner)} {live(of_engine)} <Marks spec=spec owner=owner />
+                {timer} {readings(spec, owner, kind)} {live(of_engine)} <Marks spec=spec owner=owner />
                 {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>

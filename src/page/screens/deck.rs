@@ -100,6 +100,7 @@ pub fn DeckScreen(
         });
         found.ok_or(t::NO_NUMBER_YET)
     });
+    let kind = untrack(|| state.sleeve_kind());
     let heading = state.open.with_untracked(|open| {
         if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
             format!("{} {}", t::DECK, t::bank(bank))
@@ -115,7 +116,7 @@ pub fn DeckScreen(
                 {live(move || seats(state, bank, units))} {live(numbers)}
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Bank(bank))} <Marks spec=spec owner=Owner::Bank(bank) />
+                {readings(spec, Owner::Bank(bank), kind)} <Marks spec=spec owner=Owner::Bank(bank) />
                 <div class="row onward">{onward(state, &id, bank)}</div>
             </div>
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
@@ -297,20 +298,25 @@ fn cut(
         .cylinders
         .iter()
         .zip(plan.flange_cut.iter().zip(&bank.cut_most))
-        .zip(&bank.left_least)
-        .map(|((cylinder, (cut, most)), left)| Line {
-            class: "",
-            head: cylinder.into_any(),
-            cells: vec![
-                cell(t::span(
-                    &bare(cut.as_m(), units),
-                    &length(most.as_m(), units),
-                )),
-                cell(length(left.as_m(), units)),
-            ],
+        .enumerate()
+        .map(|(at, (cylinder, (cut, most)))| {
+            let lost = t::span(&bare(cut.as_m(), units), &length(most.as_m(), units));
+            let left = bank.left_least.as_ref().and_then(|left| left.get(at));
+            let left = left.map(|left| cell(length(left.as_m(), units)));
+            Line {
+                class: "",
+                head: cylinder.into_any(),
+                cells: core::iter::once(cell(lost)).chain(left).collect(),
+            }
         })
         .collect();
-    let heads = [t::CYLINDER, t::FLANGE_LOSES, t::FLANGE_LEFT].map(str::to_owned);
+    // A plain sleeve has no flange of which something could be left.
+    let left = bank.left_least.is_some().then_some(t::FLANGE_LEFT);
+    let heads: Vec<String> = [t::CYLINDER, t::FLANGE_LOSES]
+        .into_iter()
+        .chain(left)
+        .map(str::to_owned)
+        .collect();
     let without = (!bank.without.is_empty()).then(|| {
         let names: Vec<String> = bank.without.iter().map(t::missing_of).collect();
         view! {

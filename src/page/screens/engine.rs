@@ -17,8 +17,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks, order_signal,
-    profile_of,
+    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, SleeveKind, StepId, order_checks,
+    order_signal, profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -46,6 +46,7 @@ const GEOMETRY: &[Field] = &[
     Field::HalfWidth,
     Field::HeadClamp,
     Field::StepBelow,
+    Field::StepBore,
     Field::RoomTemperature,
 ];
 
@@ -151,6 +152,8 @@ pub const GAUGES: &[Field] = &[
     Field::GaugeHeight,
     Field::GaugeThickness,
     Field::GaugeDepth,
+    Field::GaugeLength,
+    Field::GaugeStep,
     Field::FeedSd,
     Field::DeckSd,
 ];
@@ -220,8 +223,24 @@ fn acts(state: State, sheet: bool) -> AnyView {
     .into_any()
 }
 
-/// Readings of an engine, folded: how many are there stands in its head.
+/// Readings of an engine that its sleeves have, folded: how many are there stands in
+/// its head.
 fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
+    let list = list.to_vec();
+    let kind = Memo::new(move |_| state.sleeve_kind());
+    let shown = move || {
+        let kind = kind.get();
+        let there: Vec<Field> = list
+            .iter()
+            .copied()
+            .filter(|f| kind.has_field(*f))
+            .collect();
+        fold_of(state, title, &there, open)
+    };
+    live(shown).into_any()
+}
+
+fn fold_of(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
     let places: Vec<Place> = list
         .iter()
         .flat_map(|field| {
@@ -252,6 +271,36 @@ fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyV
             <summary>{title} <span class="fold-count">{live(entered)}</span></summary>
             <div class="readings readings-two">{items}</div>
         </details>
+    }
+    .into_any()
+}
+
+/// How the sleeves stand: it decides which steps and numbers the job has.
+fn stands(state: State, locked: Signal<bool>) -> AnyView {
+    let place = Place::of_engine(Field::SleeveKind);
+    let options = SleeveKind::ALL.iter().map(|kind| {
+        let words = t::sleeve_kind(*kind);
+        (kind.id().to_owned(), words.to_owned())
+    });
+    // What a person did not type stands as what it counts as.
+    let value = Signal::derive(move || {
+        let typed = state.text(Target::Job, place);
+        match typed.trim() {
+            "" => SleeveKind::Flanged.id().to_owned(),
+            typed => typed.to_lowercase(),
+        }
+    });
+    view! {
+        <div class="form">
+            <Choice
+                id="job-sleeve-kind"
+                locked=locked
+                label=t::field(Field::SleeveKind)
+                options=options.collect()
+                value=value
+                change=Callback::new(move |id: String| state.type_text(Target::Job, place, &id))
+            />
+        </div>
     }
     .into_any()
 }
@@ -423,6 +472,7 @@ pub fn EngineScreen(
     view! {
         {head}
         <p class="quiet">{t::FIRST_NUMBERS_WHAT}</p>
+        {stands(state, locked)}
         {folded(state, t::FIRST_NUMBERS, FIRST, true)}
         {materials}
         {first}

@@ -9,7 +9,7 @@ use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::{Owner, STEPS, StepId, StepSpec, Subject, to_open};
+use coldseat_core::ask::{Owner, SleeveKind, StepId, StepSpec, Subject, steps_with, to_open};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -39,11 +39,12 @@ pub fn JobScreen(
                 .with_untracked(|reports| to_open(reports).unwrap_or(1)),
         }
     });
+    let kind = Memo::new(move |_| state.sleeve_kind());
     let step_asked = Memo::new(move |_| match state.route.get() {
         Route::Job {
             view: View::Cylinder(_, step),
             ..
-        } => step.filter(|s| s.spec().subject == Subject::Cylinder),
+        } => step.filter(|s| s.spec().subject == Subject::Cylinder && kind.get().has_step(*s)),
         _ => None,
     });
     // The open step does not move away by itself while readings come in.
@@ -79,11 +80,20 @@ pub fn JobScreen(
     let key = StoredValue::new(id.clone());
     // The open step stands first: number and verdict without a scroll. The
     // list of steps follows, or stands beside it where there is room.
-    let body = move || open_step(state, &key.get_value(), cylinder.get(), step.get().spec());
+    let body = move || {
+        let kind = kind.get();
+        open_step(
+            state,
+            &key.get_value(),
+            cylinder.get(),
+            step.get().spec(),
+            kind,
+        )
+    };
     let steps = move || {
         let cylinder = cylinder.get();
         let open = step.get();
-        step_list(state, &key.get_value(), Some(cylinder), open)
+        step_list(state, &key.get_value(), Some(cylinder), open, kind.get())
     };
     let leave_out = move || {
         let cylinder = cylinder.get();
@@ -134,7 +144,13 @@ pub fn JobScreen(
 }
 
 /// The open step of a cylinder.
-fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> AnyView {
+fn open_step(
+    state: State,
+    id: &str,
+    cylinder: u8,
+    spec: &'static StepSpec,
+    kind: SleeveKind,
+) -> AnyView {
     let here = |cylinder: u8, step: StepId| {
         Route::Job {
             id: id.to_owned(),
@@ -144,8 +160,7 @@ fn open_step(state: State, id: &str, cylinder: u8, spec: &'static StepSpec) -> A
     };
     // The next of this cylinder, unless the whole job or the deck is to be
     // done first.
-    let next_step = STEPS
-        .iter()
+    let next_step = steps_with(kind)
         .filter(|s| s.number > spec.number)
         .find(|s| {
             let (_, owner) = place_of(state, Some(cylinder), s);

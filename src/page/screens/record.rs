@@ -447,13 +447,19 @@ fn deck_line(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSystem)
         open @ (Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {
                 Ok(plan) => {
-                    let left: Vec<String> = plan
-                        .cylinders
-                        .iter()
-                        .zip(&plan.left_least)
-                        .map(|(cylinder, left)| format!("{cylinder}: {}", bare(left.as_m(), units)))
-                        .collect();
-                    t::deck_cut(&length(plan.plan.removal.as_m(), units), &left.join(", "))
+                    let cut = length(plan.plan.removal.as_m(), units);
+                    match &plan.left_least {
+                        Some(left) => {
+                            let left: Vec<String> = plan
+                                .cylinders
+                                .iter()
+                                .zip(left)
+                                .map(|(c, left)| format!("{c}: {}", bare(left.as_m(), units)))
+                                .collect();
+                            t::deck_cut(&cut, &left.join(", "))
+                        }
+                        None => t::deck_cut_plain(&cut),
+                    }
                 }
                 Err(lack) => t::lack(&lack, units),
             };

@@ -9,7 +9,8 @@ use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Listed, Owner, Phase, STEPS, Signal as Go, StepId, StepSpec, Subject, phase_tally, step_of_all,
+    Listed, Owner, Phase, Signal as Go, SleeveKind, StepId, StepSpec, Subject, phase_tally,
+    step_of_all, steps_with,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -44,21 +45,38 @@ pub fn place_of(state: State, cylinder: Option<u8>, spec: &StepSpec) -> (View, O
 }
 
 /// All steps, folded by phase: the one of the open step stands open.
-pub fn step_list(state: State, id: &str, cylinder: Option<u8>, open: StepId) -> AnyView {
+pub fn step_list(
+    state: State,
+    id: &str,
+    cylinder: Option<u8>,
+    open: StepId,
+    kind: SleeveKind,
+) -> AnyView {
     let phases: Vec<AnyView> = Phase::ALL
         .into_iter()
-        .map(|phase| phase_fold(state, id, cylinder, phase, open))
+        .map(|phase| phase_fold(state, id, cylinder, steps_of_phase(phase, kind), open))
         .collect();
     phases.into_any()
+}
+
+/// The steps of a phase, with such sleeves.
+fn steps_of_phase(phase: Phase, kind: SleeveKind) -> (Phase, Vec<&'static StepSpec>) {
+    let of = steps_with(kind).filter(|spec| spec.id.phase() == phase);
+    (phase, of.collect())
 }
 
 /// What a line of the list says: signal, whether it is done, its number.
 type Said = Memo<(Listed, String)>;
 
-fn phase_fold(state: State, id: &str, cylinder: Option<u8>, phase: Phase, open: StepId) -> AnyView {
-    let steps: Vec<(&'static StepSpec, Said)> = STEPS
-        .iter()
-        .filter(|spec| spec.id.phase() == phase)
+fn phase_fold(
+    state: State,
+    id: &str,
+    cylinder: Option<u8>,
+    (phase, of_phase): (Phase, Vec<&'static StepSpec>),
+    open: StepId,
+) -> AnyView {
+    let steps: Vec<(&'static StepSpec, Said)> = of_phase
+        .into_iter()
         .map(|spec| (spec, said(state, cylinder, spec)))
         .collect();
     let all: Vec<Said> = steps.iter().map(|(_, said)| *said).collect();

@@ -9,7 +9,7 @@ use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::{Owner, STEPS, StepId, Subject};
+use coldseat_core::ask::{Owner, StepId, Subject, steps_with};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -37,6 +37,7 @@ pub fn WholeScreen(
         }
         now
     });
+    let kind = Memo::new(move |_| state.sleeve_kind());
     let key = StoredValue::new(id.clone());
     let body = move || {
         let spec = step.get().spec();
@@ -60,19 +61,21 @@ pub fn WholeScreen(
                 </a>
             }
         });
-        let next = STEPS.iter().find(|s| s.number > spec.number).map(|next| {
-            let (view, _) = place_of(state, None, next);
-            let address = Route::Job {
-                id: key.get_value(),
-                view,
-            }
-            .address();
-            view! {
-                <a class="button" data-onward="" href=address>
-                    {format!("{}: {}", t::NEXT_STEP, t::step_title(next.id))}
-                </a>
-            }
-        });
+        let next = steps_with(kind.get())
+            .find(|s| s.number > spec.number)
+            .map(|next| {
+                let (view, _) = place_of(state, None, next);
+                let address = Route::Job {
+                    id: key.get_value(),
+                    view,
+                }
+                .address();
+                view! {
+                    <a class="button" data-onward="" href=address>
+                        {format!("{}: {}", t::NEXT_STEP, t::step_title(next.id))}
+                    </a>
+                }
+            });
         let several = owners.len() > 1;
         let mut next = Some(record.or(next).shown());
         let last = owners.len() - 1;
@@ -103,7 +106,7 @@ pub fn WholeScreen(
         }
         .into_any()
     };
-    let steps = move || step_list(state, &key.get_value(), None, step.get());
+    let steps = move || step_list(state, &key.get_value(), None, step.get(), kind.get());
     let shown = Signal::derive(|| None::<u8>);
     let kept = Signal::derive(|| None::<StepId>);
     let heading = view! {

@@ -88,7 +88,7 @@ pub const GRIPS_IN: &str = "straight and bare it grips after";
 pub const HOME_WITHIN: &str = "from entering, be home within";
 pub const HOME_DRAWING: &str = "trying three hundred such drops";
 pub const HOME_NONE: &str = "no time: it does not enter";
-pub const CLIMB: &str = "flange may climb";
+pub const CLIMB: &str = "sleeve may climb";
 pub const EXPECTED: &str = "expected";
 pub const AT_MOST: &str = "at most";
 pub const BAND_95: &str = "95 % band";
@@ -140,7 +140,7 @@ pub const OPEN: &str = "Decking is open";
 pub const OPEN_BY_HAND: &str = "Decking was released by hand";
 pub const NOT_SEATED_YET: &str = "Not shown to be home:";
 pub const LOCK_WHY: &str =
-    "An unseated flange that is decked flush drops later and takes the head gasket with it.";
+    "An unseated sleeve that is decked flush drops later and takes the head gasket with it.";
 pub const RELEASE: &str = "Release by hand";
 pub const RELEASE_REASON: &str = "Reason, kept in the record";
 pub const RELEASE_NEEDS_REASON: &str = "Type why first; the reason is printed in the record.";
@@ -149,9 +149,10 @@ pub const REASON: &str = "Reason";
 pub const NO_SLEEVES: &str = "No cylinder of this deck gets a sleeve.";
 pub const CUT: &str = "cut";
 pub const CUT_LEAST: &str = "at least";
-pub const FLANGE_LOSES: &str = "flange loses (lowest to highest clock)";
+pub const FLANGE_LOSES: &str = "sleeve loses (lowest to highest clock)";
 pub const FLANGE_LEFT: &str = "left at least";
-pub const WITHOUT_HEIGHT: &str = "Without height or flange thickness, so not in the plan:";
+pub const WITHOUT_HEIGHT: &str =
+    "Without height, or without what the height is judged by, so not in the plan:";
 
 pub const PRINT: &str = "Print";
 pub const TAPER: &str = "Taper";
@@ -195,6 +196,7 @@ pub const IT_IS_RIGHT: &str = "It is right as typed";
 pub const USE_VALUE: &str = "Use";
 
 pub const PREDICTED: &str = "predicted";
+pub const WANTED: &str = "wanted";
 pub const MEASURED: &str = "measured";
 pub const LOADED: &str = "loaded";
 

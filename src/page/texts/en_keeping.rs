@@ -213,8 +213,8 @@ pub const FLOOR_SHEET: &str = "Floor sheet";
 pub const FLOOR_WHAT: &str =
     "Sleeve and block at one temperature; depth from the deck beside the bore.";
 pub const HONE_TO: &str = "Hone the bore to";
-pub const CUT_TO: &str = "Cut the counterbore to";
-pub const STANDS_PROUD: &str = "Flange to stand proud";
+pub const CUT_TO: &str = "Cut the ledge to a depth of";
+pub const STANDS_PROUD: &str = "Sleeve to stand proud";
 pub const STEPS_NOT_DONE: &str = "Steps not done";
 pub const NEW_DECK_HEIGHT: &str = "height above the main line after this cut";
 pub const RECORD_CAUTION: &str =

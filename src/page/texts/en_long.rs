@@ -49,7 +49,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::SleeveIn => LEFT_OUT_WHY.into(),
         Next::DeepCut => "More than twice the cut planned: check the number. Pistons stand prouder by as much.".into(),
         Next::LittleFlange => CUT_TOO_DEEP.into(),
-        Next::MayStayLow => "A flange may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
+        Next::MayStayLow => "A sleeve may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
         Next::MarkIt => en::MARK_IT.into(),
@@ -58,9 +58,9 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::Advice(step, signal) => says(*step, *signal).into(),
         Next::AdviceBy(step, signal, by) => says_by(*step, *signal, *by, units),
         Next::Refused => "No answer from these numbers; see why below.".into(),
-        Next::SleeveRound => "Round under the flange: number it to its hole.".into(),
-        Next::SleeveLook => "Out of round under the flange: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
-        Next::SleeveStop => "Too far out of round under the flange: do not fit it.".into(),
+        Next::SleeveRound => "Round at the top: number it to its hole.".into(),
+        Next::SleeveLook => "Out of round at the top: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
+        Next::SleeveStop => "Too far out of round at the top: do not fit it.".into(),
         Next::CutDeeper(to_go) => format!(
             "Cut {} deeper; the last {} in small bites, then measure all four clocks.",
             by(to_go),
@@ -71,7 +71,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         ),
         Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
-        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under the flange, or a repair of the ledge.", by(over)),
+        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim on the ledge, or a repair of it.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
         Next::FitUndecided => "The gauges cannot tell whether the fit is in its band: set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
         Next::HoneMore(stock) => format!("Too tight: hone {} more off the bore, to the middle of the band.", by(stock)),
@@ -79,18 +79,21 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::BoreForm => "The fit is right but the bore is out of round or tapered: hone it straight.".into(),
         Next::DropReady => "The numbers are there: see clearance and grip time below.".into(),
         Next::PulledHome => "Above its seat before the pull, as warming makes it; the seat check shows it home since.".into(),
-        Next::PullHome => "Above its seat, and warming alone can explain it. A chip under the flange would read the same: only the pull tells. Pull it home.".into(),
-        Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a fillet that rides on the ledge.".into(),
+        Next::PullHome => "Above its seat, and warming alone can explain it. A chip on its ledge would read the same: only the pull tells. Pull it home.".into(),
+        Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a corner that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
         Next::PullAgain => "Not shown to have stopped: at least three pulls, the last two at the highest pressure, neither moving it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
         Next::CheckSeat => "Stopped, and home as far as the pulls can tell: now measure the height at all four clocks.".into(),
-        Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
-        Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the flange again.".into(),
+        Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, a burr or a corner that rides.", by(gap)),
+        Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the sleeve again.".into(),
         Next::Seated => "Seated, within the limits you entered or left as usual.".into(),
-        Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} under the flange. Do not deck. Take it out, look for a chip, burr or fillet.", by(gap)),
-        Next::Tilted(tilt) => format!("NOT SEATED: it stands tilted by {} round the clock. Do not deck. Take it out, look for a chip, burr or fillet on the high side.", by(tilt)),
-        Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and flange again; a better depth gauge helps most.".into(),
-        Next::BelowLedge => "The flange reads lower than its ledge: a reading is wrong. Measure height, depth and thickness again.".into(),
+        Next::SetTooLow(low) => format!("TOO LOW by {}: nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
+        Next::SetHigh(high) => format!("Stands {} too high: pull it down in small steps, and measure after each. Nothing under it will stop it.", by(high)),
+        Next::SetUndecided => "The gauge cannot tell whether it stands where it should: measure the height again.".into(),
+        Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} at its ledge. Do not deck. Take it out, look for a chip, a burr or a corner that rides.", by(gap)),
+        Next::Tilted(tilt) => format!("NOT SEATED: it stands tilted by {} round the clock. Do not deck. Take it out, look for a chip or a burr on the high side.", by(tilt)),
+        Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and sleeve again; a better depth gauge helps most.".into(),
+        Next::BelowLedge => "It reads lower than its ledge: a reading is wrong. Measure height, depth and sleeve again.".into(),
     }
 }
 
@@ -113,6 +116,12 @@ pub fn engine_of_job(engine: &str, job: &str) -> String {
 }
 
 /// The cut of a deck and what it leaves, in one line of the record.
+#[must_use]
+pub fn deck_cut_plain(cut: &str) -> String {
+    format!("{} {cut}", en::CUT)
+}
+
+/// The same, and what it leaves of each flange.
 #[must_use]
 pub fn deck_cut(cut: &str, left: &str) -> String {
     format!("{} {cut}; of the flanges is left at least {left}", en::CUT)
@@ -282,18 +291,23 @@ pub const ENTERS_WITH: &str = "enters with";
 #[must_use]
 pub fn section_label(predicted: &str, measured: &str, gap: &str) -> String {
     format!(
-        "Section of the flange on its ledge. Predicted height {predicted}, measured {measured}, gap under the flange {gap}."
+        "Section of the sleeve on its ledge. Predicted height {predicted}, measured {measured}, gap {gap}."
     )
 }
 
 #[must_use]
 pub fn section_label_waiting(predicted: &str) -> String {
-    format!("Section of the flange on its ledge. Predicted height {predicted}, not measured yet.")
+    format!("Section of the sleeve on its ledge. Predicted height {predicted}, not measured yet.")
 }
 
 #[must_use]
-pub fn section_caption(times: u32) -> String {
-    format!("Height and gap drawn \u{d7}{times} against the flange; mean of the clocks.")
+pub fn section_caption(times: Option<u32>) -> String {
+    match times {
+        Some(times) => {
+            format!("Height and gap drawn \u{d7}{times} against the flange; mean of the clocks.")
+        }
+        None => "Height and gap drawn far larger than they are, the sleeve far shorter; mean of the clocks.".to_owned(),
+    }
 }
 
 #[must_use]
@@ -328,12 +342,12 @@ pub fn fit_label(mean: &str, lo: &str, hi: &str) -> String {
 
 #[must_use]
 pub fn deck_label(cut: &str, flanges: &str) -> String {
-    format!("A deck cut of {cut} takes off the flanges: {flanges}.")
+    format!("A deck cut of {cut} takes off the sleeves: {flanges}.")
 }
 
 #[must_use]
 pub fn deck_caption(clean_up: &str) -> String {
-    format!("What the cut takes off each flange. Dashed: the clean-up cut, {clean_up}.")
+    format!("What the cut takes off each sleeve. Dashed: the clean-up cut, {clean_up}.")
 }
 
 /// What the clearance at the bore allows.
@@ -357,7 +371,7 @@ pub fn drop_words(verdict: DropVerdict, part: Part) -> String {
 pub const MEAN_DIAMETER: &str = "mean diameter";
 pub const ROUND_ANYWHERE: &str = "out of round, worst level";
 pub const DEPTH_WANTED: &str = "depth wanted";
-pub const CHANCE_LOW: &str = "chance of a low flange";
+pub const CHANCE_LOW: &str = "chance of a low sleeve";
 
 pub const ALL_HOME: &str = "chance that all of them are home";
 pub const CUT_TOO_DEEP: &str = "Do not cut: it leaves too little of a flange.";
@@ -426,15 +440,15 @@ pub const CUT_KEPT: &str =
 #[must_use]
 pub fn open_beside(holes: &str) -> String {
     format!(
-        "Every other flange is home, within the limits entered. Left out: {holes}. {LEFT_OUT_WHY}"
+        "Every other sleeve is home, within the limits entered. Left out: {holes}. {LEFT_OUT_WHY}"
     )
 }
 
 const LEFT_OUT_WHY: &str = "A hole that is left out has readings of a sleeve. If that sleeve is still in the block, take the hole in again and do not deck over it; if it came out, write that down at its seat check.";
-pub const OPEN_WHY: &str = "Every flange is home, within the limits you entered or left as usual.";
-pub const CUT_GOOD: &str = "Cleans up the lowest point and every flange.";
+pub const OPEN_WHY: &str = "Every sleeve is home, within the limits you entered or left as usual.";
+pub const CUT_GOOD: &str = "Cleans up the lowest point and every sleeve.";
 pub const CUT_TOO_SMALL: &str =
-    "Leaves metal that is not cleaned up: cut more, or bring the low flange up first.";
+    "Leaves metal that is not cleaned up: cut more, or bring the low sleeve up first.";
 
 /// The states of a job's cylinders, counted.
 #[must_use]

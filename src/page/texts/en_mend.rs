@@ -45,14 +45,14 @@ pub fn deck_seat_words(cylinder: u8, gap: &str, p: f64) -> String {
 /// The sleeves of a deck, for those who cannot see them.
 #[must_use]
 pub fn deck_seats_label(sleeves: &str) -> String {
-    format!("Gap under each flange, the gauge error that all share taken off. {sleeves}.")
+    format!("Gap at each ledge, the gauge error that all share taken off. {sleeves}.")
 }
 
 /// Under the same.
 #[must_use]
 pub fn deck_seats_caption(limit: &str, bias: &str) -> String {
     format!(
-        "Gap under each flange, and the chance that it is home. Dashed: limit {limit}. Taken off all: {bias}, the gauge error they share."
+        "Gap at each ledge, and the chance that the sleeve is home. Dashed: limit {limit}. Taken off all: {bias}, the gauge error they share."
     )
 }
 
@@ -85,10 +85,10 @@ pub fn deck_points_to(deck: &DeckSeats) -> String {
                 [one] => format!("Cylinder {one} stands"),
                 some => format!("Cylinders {} stand", names(some)),
             };
-            format!("{who} out from the others: a chip, a burr or a cocked flange.")
+            format!("{who} out from the others: a chip, a burr or a cocked sleeve.")
         }
         PointsTo::AllAlike => "All alike: zero the depth gauge on a flat, and look at one fillet.".to_owned(),
-        PointsTo::Undecided => "The gauges cannot tell: measure height, depth and flange again.".to_owned(),
+        PointsTo::Undecided => "The gauges cannot tell: measure height, depth and sleeve again.".to_owned(),
     }
 }
 
@@ -108,7 +108,7 @@ pub const HOME_TAKE: &str = "Use for new jobs: share at home";
 #[must_use]
 pub fn together(p: f64) -> String {
     format!(
-        "Each flange by itself is home; that all of them are, the gauges show to {} only. Measure depth and height of the least sure ones again.",
+        "Each sleeve by itself is home; that all of them are, the gauges show to {} only. Measure depth and height of the least sure ones again.",
         chance_short(p)
     )
 }
@@ -207,7 +207,7 @@ pub fn not_counted(names: &str) -> String {
 pub fn plan_covers(surveyed: (u8, u8), holes: usize, without: usize) -> String {
     let (there, wanted) = surveyed;
     let all = holes + without;
-    format!("Covers {there} of {wanted} points of the deck and {holes} of {all} flanges, no more.")
+    format!("Covers {there} of {wanted} points of the deck and {holes} of {all} sleeves, no more.")
 }
 
 /// Why a drop is no go: numbers that are an example's in one line.

@@ -1,7 +1,9 @@
 //! English: names of steps, numbers and their places.
 
 use super::en_part::{COLD_BY, HEAT_BY, PART};
-use coldseat_core::ask::{Detail, Field, Figure, OrderItem, Places, StepId, UnitSystem};
+use coldseat_core::ask::{
+    Detail, Field, Figure, OrderItem, Places, SleeveKind, StepId, UnitSystem,
+};
 
 #[must_use]
 pub const fn step_title(id: StepId) -> &'static str {
@@ -20,6 +22,7 @@ pub const fn step_title(id: StepId) -> &'static str {
         StepId::Bore => "Bore",
         StepId::CounterboreD => "Counterbore diameter",
         StepId::Counterbore => "Counterbore depth",
+        StepId::StepDepth => "Step depth",
         StepId::Chamfer => "Ledge chamfer",
         StepId::Fit => "Hone and fit",
         StepId::Clean => "Clean, ledge blued",
@@ -53,7 +56,7 @@ pub fn figure(figure: Figure, si: f64) -> &'static str {
         Figure::DeckCut => super::en::CUT,
         Figure::WallLeft => "thinnest wall left",
         Figure::WebLeft if si < 0.0 => "flanges overlap by",
-        Figure::WebLeft => "web left between counterbores",
+        Figure::WebLeft => "web left between the holes",
         Figure::Offset => "bar off the old center",
         Figure::HoneStock if si < 0.0 => "past the bore wanted by",
         Figure::HoneStock => "left for the hone (diameter)",
@@ -72,16 +75,18 @@ pub fn figure(figure: Figure, si: f64) -> &'static str {
         Figure::FinishStock if si < 0.0 => "past the size by",
         Figure::FinishStock => "stock left (diameter)",
         Figure::LeastGap => "least ring gap",
-        Figure::OutOfRound => "out of round under the flange",
+        Figure::OutOfRound => "out of round near the top",
         Figure::StillToCut if si < 0.0 => "past the depth by",
         Figure::StillToCut => "still to cut",
         Figure::Fit if si < 0.0 => "loose by",
         Figure::Fit => "fit",
         Figure::AbovePredicted if si < 0.0 => "below its ledge by",
         Figure::AbovePredicted => "above its seat",
+        Figure::AboveTarget if si < 0.0 => "too low by",
+        Figure::AboveTarget => "above its mark",
         Figure::GapAfterPull | Figure::Gap if si < 0.0 => "below its ledge by",
         Figure::GapAfterPull => "gap after the last pull",
-        Figure::Gap => "gap under the flange",
+        Figure::Gap => "gap at its ledge",
     }
 }
 
@@ -149,11 +154,11 @@ pub fn least(value: &str) -> String {
 pub const fn order_item(item: OrderItem) -> &'static str {
     match item {
         OrderItem::Wall => "wall left",
-        OrderItem::Web => "web between counterbores",
+        OrderItem::Web => "web between the holes",
         OrderItem::Bottom => "room to the lower step",
-        OrderItem::Ledge => "ledge under the flange",
+        OrderItem::Ledge => "width of the ledge",
         OrderItem::FinishStock => "stock for the torque-plate hone",
-        OrderItem::GrooveInside => "flange inside the groove",
+        OrderItem::GrooveInside => "metal inside the groove",
         OrderItem::GrooveOutside => "flange outside the groove",
         OrderItem::GrooveFloor => "flange under the groove",
     }
@@ -187,7 +192,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::OffsetLook => "Bar off the old center: look above",
         Field::HoneLeave => "Left for the hone (diameter)",
         Field::FilletSpare => "Chamfer over fillet, least",
-        Field::LedgeLeast => "Ledge under the flange, least",
+        Field::LedgeLeast => "Width of the ledge, least",
         Field::GrooveInner => "Fire-ring groove, inside (diameter)",
         Field::GrooveOuter => "Fire-ring groove, outside (diameter)",
         Field::GrooveLand => "Flange beside and under the groove, least",
@@ -265,14 +270,14 @@ pub const fn field(field: Field) -> &'static str {
         Field::RingGapNow => "Ring gap",
         Field::NominalOd => "Sleeve OD, nominal (diameter)",
         Field::SleeveId => "Sleeve ID, as delivered (diameter)",
-        Field::SleeveLength => "Length under the flange",
+        Field::SleeveLength => "Length (without the flange)",
         Field::NominalFlange => "Flange thickness, nominal",
         Field::BlockWall => "Block wall left round the bored hole (with a jacket: parent wall)",
         Field::JacketFrom => "Water jacket begins below the deck, if there is one",
         Field::JacketTo => "Water jacket ends below the deck",
         Field::HalfWidth => "Center line of the bores to the side of the block",
-        Field::HeadClamp => "Load of head or torque plate on one flange",
-        Field::Shim => "Shim under the flange",
+        Field::HeadClamp => "Load of head or torque plate on one sleeve",
+        Field::Shim => "Shim on the ledge",
         Field::FitLow => "Fit, least (on diameter)",
         Field::FitHigh => "Fit, greatest (on diameter)",
         Field::RoundLook => "Sleeve out of round: look above",
@@ -282,16 +287,16 @@ pub const fn field(field: Field) -> &'static str {
         Field::TargetProud => "Stand-proud to cut for",
         Field::PlannedCut => "Deck cut planned",
         Field::CleanUp => "Clean-up cut",
-        Field::Risk => "Accepted chance of a low flange",
-        Field::GapLimit => "Gap under the flange, at most",
-        Field::TiltLimit => "Tilt of the flange, at most",
+        Field::Risk => "Accepted chance of a low sleeve",
+        Field::GapLimit => "Gap at the ledge, at most",
+        Field::TiltLimit => "Tilt of a seated sleeve, at most",
         Field::Confidence => "How sure \"seated\" must be",
         Field::GaugeSleeve => "Sleeve OD",
         Field::GaugeBore => "Bore diameter",
         Field::GaugeHeight => "Height above the deck",
         Field::GaugeThickness => "Flange thickness (gauge)",
         Field::GaugeDepth => "Counterbore depth (gauge)",
-        Field::FeedSd => "Hand feed of the counterbore cutter",
+        Field::FeedSd => "Hand feed of the ledge cutter",
         Field::DeckSd => "Deck cut, off the one that was set",
         Field::RoomTemperature => "Temperature of shop and block",
         Field::DropRoom => "Temperature of the shop",
@@ -326,6 +331,12 @@ pub const fn field(field: Field) -> &'static str {
         Field::DropHeatOut => "Out of the heat until it goes in",
         Field::DropLeast => "Clearance wanted at the bore",
         Field::DropLitrePrice => "Nitrogen, price of a liter",
+        Field::SleeveKind => "How the sleeves stand",
+        Field::PlainLength => "Sleeve length, end to end",
+        Field::StepDepth => "Step depth",
+        Field::StepBore => "Bore below the step (diameter)",
+        Field::GaugeLength => "Sleeve length (gauge)",
+        Field::GaugeStep => "Step depth (gauge)",
         Field::DropIcePrice => "Dry ice, price of a kilogram",
     }
 }
@@ -339,7 +350,7 @@ pub const fn list_title(place: Field) -> &'static str {
     }
 }
 
-const LEVELS: [&str; 3] = ["under the flange", "middle", "bottom"];
+const LEVELS: [&str; 3] = ["top, under a flange", "middle", "bottom"];
 const CLOCKS: [u8; 4] = [12, 3, 6, 9];
 
 /// Level and clock point of a place round the clock at three levels.
@@ -388,11 +399,23 @@ pub fn place(field: Field, index: u8) -> String {
 /// A word that a choice offers.
 #[must_use]
 pub fn choice(field: Field, index: u8) -> &'static str {
-    field
-        .choices()
-        .get(usize::from(index))
-        .copied()
-        .unwrap_or_default()
+    let index = usize::from(index);
+    if field == Field::SleeveKind {
+        return SleeveKind::ALL
+            .get(index)
+            .map_or("", |kind| sleeve_kind(*kind));
+    }
+    field.choices().get(index).copied().unwrap_or_default()
+}
+
+/// How the sleeves of a job stand.
+#[must_use]
+pub const fn sleeve_kind(kind: SleeveKind) -> &'static str {
+    match kind {
+        SleeveKind::Flanged => "flanged, on a counterbore's ledge",
+        SleeveKind::OnStep => "plain, on a step of the bore",
+        SleeveKind::ByFit => "plain, held by its fit alone",
+    }
 }
 
 #[must_use]

@@ -120,6 +120,11 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "C = T - P;  to go = C - depth;  p_low = Phi((clean_up - cut + low - P) / sqrt(feed^2 + gauge^2)), low: the deck below its highest point",
             "Geometry and normal law. Stand-proud: common practice, no source.",
         ],
+        Calculation::StepDepth => [
+            "Depth wanted, the least length of the sleeve less the stand-proud, less the depth now. Chance of a low sleeve: the feed's scatter and the depth gauge together, normal law.",
+            "D = L - P;  to go = D - depth;  p_low = Phi((clean_up - cut + low - P) / sqrt(feed^2 + gauge^2)), low: the deck below its highest point",
+            "Geometry and normal law. Stand-proud: common practice, no source.",
+        ],
         Calculation::Fit => [
             "Sleeve and bore, each brought to 20 C with its own iron, subtracted. The chance is by both gauges together, normal law.",
             "fit = Ds / (1 + e(ts)) - Db / (1 + e(tb));  u = sqrt(us^2 + ub^2)",
@@ -131,7 +136,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Own solution, checked against independent ones. Air: US Standard Atmosphere 1976; free convection: Churchill and Chu 1975; contraction: see the material below.",
         ],
         Calculation::Height => [
-            "Height as measured less the predicted one, flange thickness and shim less counterbore depth, clock by clock. The ceiling: what a sleeve that grips at bath temperature grows.",
+            "Height as measured less the predicted one: flange thickness (of a plain sleeve its length) and shim, less depth, clock by clock. A sleeve that its fit holds: less the height it was to stand at. The ceiling: what a sleeve that grips at bath temperature grows.",
             "H - (T + shim - C);  ceiling = L (e(room) - e(bath))",
             "Geometry; contraction: see the material below.",
         ],

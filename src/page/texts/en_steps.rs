@@ -33,7 +33,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Before ordering: wall, web, room below, stock for the last hone, the ledge under the flange and what a fire-ring groove leaves of it must all hold. Where the flanges overlap the pitch they get flats."
         }
         StepId::Sleeve => {
-            "Diameter across and along the engine, right under the flange, in the middle and near the bottom. Lower down a sleeve springs round; under the flange it must be round by itself. Flange thickness at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
+            "Diameter across and along the engine, near the top (right under a flange), in the middle and near the bottom. Lower down a sleeve springs round; at the top it must be round by itself. Flange thickness, or the length of a plain sleeve, at 12, 3, 6 and 9, 12 toward the front of the engine. Number the sleeve to its hole."
         }
         StepId::Caps => {
             "Main caps on and torqued to the sheet before the bar goes in: boring a slack block bends the main line."
@@ -47,6 +47,9 @@ pub const fn help(step: StepId) -> &'static str {
         StepId::CounterboreD => "Diameter of the counterbore. It must never grip the flange.",
         StepId::Counterbore => {
             "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+        }
+        StepId::StepDepth => {
+            "Depth from the deck to the step that the sleeve stands on, at four clocks, zero on the deck beside this hole. Depth wanted: least sleeve length less the stand-proud. A step is cut deeper, never higher: too shallow can be mended, too deep cannot."
         }
         StepId::Chamfer => {
             "The chamfer on the ledge's edge must clear the fillet under the flange, or the flange rides on it and drops later."
@@ -67,19 +70,19 @@ pub const fn help(step: StepId) -> &'static str {
             "Carry time from leaving the bath to entering the bore; the time on the button is the longest carry that still leaves the clearance asked for; the large number is what is left once it is in the bore. Say how it went in: the shop learns from it. Out when the bubbling stops; one straight motion; hold it down while it warms."
         }
         StepId::Hold => {
-            "Hold the sleeve down while it warms. The time shown is until sleeve and the iron round it are even; the thermometer decides. A sleeve that grips cold grows lengthwise and lifts its flange. Do not measure before it has the temperature of the shop."
+            "Hold the sleeve down while it warms. The time shown is until sleeve and the iron round it are even; the thermometer decides. A sleeve that grips cold grows lengthwise and lifts its top. Do not measure before it has the temperature of the shop."
         }
         StepId::WarmHeight => {
-            "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's flange."
+            "Only when the sleeve has come to the temperature of the shop. Four clocks, zero on the deck, never on a neighbour's sleeve."
         }
         StepId::Pull => {
             "Gauge pressure, then height under load and after release, at one and the same spot, each pull. At least three pulls, the last two at the highest pressure. If the sleeve comes out and goes in again, say so below: what was read is kept in the record and the readings are free for the next try."
         }
         StepId::Seat => {
-            "Height at four clocks after the last pull, zero on the deck. Compared with flange thickness less counterbore depth, clock by clock."
+            "Height at four clocks after the last pull, zero on the deck. Compared with what the sleeve has above its ledge less how deep that lies, clock by clock; a sleeve that its fit holds, with the height it was to stand at."
         }
         StepId::Deck => {
-            "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every flange."
+            "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every sleeve."
         }
         StepId::Protrusion => {
             "Each piston at top dead center, front and rear over the pin, zero on the finished deck. Decides the gasket."
@@ -148,9 +151,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "Not all is checked yet: enter what is still wanted below, then order."
         }
         (StepId::Pull, Signal::Stop) => {
-            "A pull loads more than it may: see the bars. Release. Look for cracks at flange and ledge; if they are sound, say so in the note, take that pull out of the list, and pull within the limit."
+            "A pull loads more than it may: see the bars. Release. Look for cracks at the ledge and in the sleeve; if they are sound, say so in the note, take that pull out of the list, and pull within the limit."
         }
-        (StepId::Deck, Signal::Wait) => "Locked: not every flange of it is shown to be home.",
+        (StepId::Deck, Signal::Wait) => "Locked: not every sleeve of it is shown to be home.",
         (StepId::Deck, Signal::Go) => super::en_long::CUT_GOOD,
         (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
@@ -272,16 +275,16 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "more than twice the cut planned: the pistons stand prouder by as much; work out gasket and room to the head first".to_owned()
         }
         Code::FlangeMayStayLow => {
-            "the chance that a flange is left low is greater than the one accepted: cut deeper, or measure heights and deck again".to_owned()
+            "the chance that a sleeve is left low is greater than the one accepted: cut deeper, or measure heights and deck again".to_owned()
         }
         Code::LedgeNotFlat => format!(
-            "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before the flange sits on it"
+            "the depth varies by more than {uneven} round the clock: clean the ledge, measure again, and true it before a sleeve sits on it"
         ),
         Code::TemperaturesApart => format!(
             "sleeve and block were measured more than {apart} apart: let both rest side by side and measure again"
         ),
         Code::BelowLedge => {
-            "the flange reads lower than its ledge: height, depth or thickness is read wrong; measure again".to_owned()
+            "it reads lower than its ledge: height, depth or sleeve is read wrong; measure again".to_owned()
         }
         Code::DoesNotEnter => {
             "the chilled sleeve is no smaller than the bore: do not drop it; chill it fully, carry it faster, warm the block, or hone the bore to its fit".to_owned()
@@ -311,16 +314,16 @@ pub fn finding(finding: &Finding, units: UnitSystem) -> String {
             "the bar would break through this wall: do not bore; move the center or take a smaller sleeve".to_owned()
         }
         Code::OddReturn => {
-            "springs back otherwise than the job's other holes, or reads higher under load than released: read it again, and look for a chip or a burr under the flange".to_owned()
+            "springs back otherwise than the job's other holes, or reads higher under load than released: read it again, and look for a chip or a burr on the ledge".to_owned()
         }
         Code::OxygenLow => {
             "boiled all at once, this much nitrogen takes the room below 19.5 % oxygen: less of it, a larger room or the open air".to_owned()
         }
         Code::TooDeep => {
-            "deeper than planned: do not cut; shim the flange, a thicker one, or a lower stand-proud with a deeper deck cut".to_owned()
+            "deeper than planned: do not cut; a shim, a thicker flange or a longer sleeve, or a lower stand-proud with a deeper deck cut".to_owned()
         }
         Code::TooLittle => {
-            "the planned cut leaves a low spot or a flange uncut: plan at least the least cut, or find out why it lies low".to_owned()
+            "the planned cut leaves a low spot or a sleeve uncut: plan at least the least cut, or find out why it lies low".to_owned()
         }
         Code::UnequalPulls => {
             "the last two pulls were weaker than 95 % of the strongest: they cannot show that it has stopped; pull twice more at one pressure".to_owned()

@@ -90,12 +90,13 @@ pub const fn work(work: Work) -> &'static str {
         Work::Bore => "bore to (diameter)",
         Work::Widen => "open it to (diameter)",
         Work::Depth => "cut to a depth of",
+        Work::StepDepth => "cut the step to a depth of",
         Work::Chamfer => "chamfer at least",
         Work::Hone => "hone to (diameter)",
         Work::Groove => "groove to a depth of",
         Work::Finish => "finish to (diameter)",
         Work::Gap => "ring gap at least",
-        Work::HomeWarm | Work::Home => "home, the flange stands proud by",
+        Work::HomeWarm | Work::Home => "home, it stands proud by",
     }
 }
 

@@ -95,6 +95,10 @@ pub(super) const ENGINE: &[&str] = &[
     "common_depth",
     "prior_home",
     "home_needed",
+    "sleeve_kind",
+    "step_bore",
+    "gauge_length",
+    "gauge_step",
 ];
 
 /// Fields of the cold drop, by their bit.

@@ -12,6 +12,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Standing;
 use crate::job::model::readings::Readings;
@@ -104,7 +105,12 @@ pub fn targets(job: &Job) -> Vec<Targets> {
             Targets {
                 cylinder,
                 bore: work_to(&r, StepId::Fit.spec()),
-                depth: work_to(&r, StepId::Counterbore.spec()),
+                depth: match job.listed_kind() {
+                    SleeveKind::OnStep => work_to(&r, StepId::StepDepth.spec()),
+                    SleeveKind::Flanged | SleeveKind::ByFit => {
+                        work_to(&r, StepId::Counterbore.spec())
+                    }
+                },
                 proud: r.length(Field::TargetProud).ok(),
             }
         })

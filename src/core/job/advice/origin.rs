@@ -97,6 +97,8 @@ const fn gauge(field: Field) -> Option<Field> {
         | Field::SeatHeight
         | Field::PistonProud => Some(Field::GaugeHeight),
         Field::FlangeThickness => Some(Field::GaugeThickness),
+        Field::PlainLength => Some(Field::GaugeLength),
+        Field::StepDepth => Some(Field::GaugeStep),
         Field::CounterboreDepth | Field::GrooveDepth => Some(Field::GaugeDepth),
         _ => None,
     }
@@ -216,7 +218,8 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
     let now = number(job, owner, step)?;
     let mut inputs = Vec::new();
     // A word is no input that can be moved a little.
-    let moves = |f: &&Field| f.spec().measure != Measure::Choice;
+    let kind = job.listed_kind();
+    let moves = |f: &&Field| f.spec().measure != Measure::Choice && kind.asks(step, **f);
     for field in spec.fields.iter().chain(spec.uses).filter(moves) {
         // A deck is cut from the readings of all its cylinders.
         let holders: Vec<Owner> = match (field.spec().scope, owner) {

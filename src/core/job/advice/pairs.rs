@@ -20,11 +20,12 @@ use crate::quantity::report::Finding;
 use crate::quantity::{Diameter, DiametralInterference, Length};
 
 /// What belongs to a sleeve and goes with it to another hole.
-const OF_SLEEVE: [Field; 4] = [
+const OF_SLEEVE: [Field; 5] = [
     Field::SleeveOd,
     Field::FlangeThickness,
     Field::FlangeOdHere,
     Field::Fillet,
+    Field::PlainLength,
 ];
 
 /// A pairing of the job's sleeves and holes.
@@ -66,7 +67,7 @@ fn mean(job: &Job, cylinder: u8, field: Field) -> Result<Option<f64>, Lack> {
 /// was cut for it.
 fn is_free(job: &Job, cylinder: u8) -> bool {
     let owner = Owner::Cylinder(cylinder);
-    [Field::CounterboreDepth, Field::BoreD]
+    [Field::CounterboreDepth, Field::StepDepth, Field::BoreD]
         .into_iter()
         .flat_map(|field| Place::all(owner, field))
         .all(|place| job.entries.get(place).is_none())

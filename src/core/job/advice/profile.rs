@@ -191,6 +191,12 @@ fn even(top_m: f64, index: usize) -> f64 {
 }
 
 impl ProfileNeeds {
+    /// Whether the sleeve has a flange.
+    #[must_use]
+    pub const fn has_flange(&self) -> bool {
+        self.input.flange.is_some()
+    }
+
     /// The three dimensions as they are.
     #[must_use]
     pub fn trial(&self) -> Trial {

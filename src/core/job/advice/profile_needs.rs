@@ -3,6 +3,7 @@
 use crate::job::advice::profile::{PLATES, ProfileNeeds, depths};
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::reading::{Lack, Lacks};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
@@ -14,6 +15,29 @@ use crate::mechanics::bore_profile::{BoreProfileInput, Flange, Jacket, Joint};
 use crate::quantity::bounds;
 use crate::quantity::{Diameter, Force, Length, Pressure};
 
+/// The fillet under its flange, where it has one and it is measured.
+fn fillet(r: &Readings) -> Result<Option<f64>, Lack> {
+    match r.sleeve_kind()? {
+        SleeveKind::Flanged => r.own(Field::Fillet),
+        SleeveKind::OnStep | SleeveKind::ByFit => Ok(None),
+    }
+}
+
+/// The flange of this sleeve, as measured or nominal; a plain one has none.
+fn flange(r: &Readings) -> Result<Option<Flange>, Lack> {
+    if r.sleeve_kind()? != SleeveKind::Flanged {
+        return Ok(None);
+    }
+    let outer_m = match r.own(Field::FlangeOdHere)? {
+        Some(measured) => measured,
+        None => r.engine(Field::FlangeOd)?,
+    };
+    Ok(Some(Flange {
+        outer: Diameter::from_m(outer_m),
+        thickness: r.length(Field::NominalFlange)?,
+    }))
+}
+
 /// What a cylinder has for its profile.
 ///
 /// # Errors
@@ -22,18 +46,12 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Lacks> 
     let r = Readings::of_cylinder(job, report.cylinder);
     let mut lacks = Lacks::default();
     let engine = lacks.take(r.head());
-    let flange = match r.own(Field::FlangeOdHere) {
-        Ok(Some(flange)) => Ok(flange),
-        Ok(None) => r.engine(Field::FlangeOd),
-        Err(lack) => Err(lack),
-    };
+    let flange = lacks.take(flange(&r));
     let numbers = [
         lacks.take(r.engine(Field::SleeveId)),
         lacks.take(r.engine(Field::NominalOd)),
         lacks.take(r.engine(Field::SleeveLength)),
-        lacks.take(r.engine(Field::NominalFlange)),
         lacks.take(r.engine(Field::BlockWall)),
-        lacks.take(flange),
     ];
     // One end of the jacket alone is half a jacket: the other is asked for.
     let jacket = match (r.engine_if(Field::JacketFrom), r.engine_if(Field::JacketTo)) {
@@ -60,7 +78,7 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Lacks> 
         lacks.take(r.engine_if(Field::FinalBore)),
         lacks.take(r.engine_if(Field::FinishLeast)),
         lacks.take(r.engine_if(Field::HeadClamp)),
-        lacks.take(r.own(Field::Fillet)),
+        lacks.take(fillet(&r)),
     ];
     // Without ram or pull the picture is without the pull.
     let pull = match pull_force(job, report.cylinder) {
@@ -68,18 +86,13 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Lacks> 
         Err(Lack::Missing(_) | Lack::Refused(_)) => Some(None),
         Err(unusable) => lacks.take(Err(unusable)),
     };
-    let (Some(engine), Some(jacket), Some(fit), Some(pull)) = (engine, jacket, fit, pull) else {
+    let (Some(engine), Some(jacket), Some(fit), Some(pull), Some(flange)) =
+        (engine, jacket, fit, pull, flange)
+    else {
         return Err(lacks);
     };
     let (
-        [
-            Some(inner_m),
-            Some(outer_m),
-            Some(length_m),
-            Some(thickness_m),
-            Some(wall_m),
-            Some(flange_m),
-        ],
+        [Some(inner_m), Some(outer_m), Some(length_m), Some(wall_m)],
         [
             Some(pitch),
             Some(half_width),
@@ -92,7 +105,10 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Lacks> 
     else {
         return Err(lacks);
     };
-    let top_m = length_m + thickness_m;
+    let top_m = match flange {
+        Some(flange) => length_m + flange.thickness.as_m(),
+        None => length_m,
+    };
     let jacket = jacket.map(|(from_m, to_m)| Jacket {
         wall: Length::from_m(wall_m),
         deck: Length::from_m(from_m),
@@ -108,10 +124,7 @@ pub fn needs(job: &Job, report: &CylinderReport) -> Result<ProfileNeeds, Lacks> 
             sleeve_inner: Diameter::from_m(inner_m),
             sleeve_outer: Diameter::from_m(outer_m),
             length: Length::from_m(length_m),
-            flange: Some(Flange {
-                outer: Diameter::from_m(flange_m),
-                thickness: Length::from_m(thickness_m),
-            }),
+            flange,
             sleeve: elastic(engine.sleeve_material),
             block_outer: Diameter::from_m(block_m),
             block: elastic(engine.block_material),

@@ -27,7 +27,9 @@ pub const PULL_HANGS_ON: [Field; 8] = [
 /// What else a step would use, if it is not entered: before anything lacks it.
 const fn would_use(step: StepId) -> &'static [Field] {
     match step {
-        StepId::Counterbore => &[Field::TargetProud, Field::PlannedCut, Field::CleanUp],
+        StepId::Counterbore | StepId::StepDepth => {
+            &[Field::TargetProud, Field::PlannedCut, Field::CleanUp]
+        }
         StepId::Pull => &PULL_HANGS_ON,
         StepId::Protrusion => &[Field::Gasket, Field::HeadLeast],
         _ => &[],
@@ -50,7 +52,9 @@ pub fn engine_wants(job: &Job, owner: Owner, report: &StepReport) -> Vec<Field> 
         let place = Place::of_engine(*field);
         matches!(job.reading(place), Reading::Absent)
     };
-    wants.extend(would_use(report.id).iter().copied().filter(absent));
+    let asked = |field: &Field| job.listed_kind().asks(report.id, *field);
+    let used = would_use(report.id).iter().copied();
+    wants.extend(used.filter(absent).filter(asked));
     if let Next::Measure(missing) = &report.next {
         wants.push(missing.field);
     }

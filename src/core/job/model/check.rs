@@ -319,6 +319,7 @@ pub(super) const fn nominal(field: Field) -> Option<Field> {
         Field::SleeveOd | Field::ColdOd | Field::BoreD => Some(Field::NominalOd),
         Field::FlangeThickness | Field::CounterboreDepth => Some(Field::NominalFlange),
         Field::FlangeOdHere => Some(Field::FlangeOd),
+        Field::PlainLength | Field::StepDepth => Some(Field::SleeveLength),
         _ => None,
     }
 }

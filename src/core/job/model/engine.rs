@@ -130,12 +130,14 @@ pub fn preset_si(field: Field, units: UnitSystem) -> Option<f64> {
 
 /// Numbers of the gauges and the shop that stand as usual until somebody types
 /// them, and are no part of a new engine.
-const OF_SHOP: [Field; 5] = [
+const OF_SHOP: [Field; 7] = [
     Field::CommonHeight,
     Field::CommonThickness,
     Field::CommonDepth,
     Field::PriorHome,
     Field::HomeNeeded,
+    Field::GaugeLength,
+    Field::GaugeStep,
 ];
 
 /// The presets of a scope as entries, so that they are seen and can be

@@ -9,7 +9,7 @@
 
 pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scope, UnitSystem};
 
-use crate::job::model::part::{COLDS, HEATS, PARTS};
+use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
 use crate::quantity::bounds::{self, Bound, End};
 
 /// No preset.
@@ -475,4 +475,16 @@ fields! {
     /// Outside diameter of the sleeve as measured cold, fresh out of the bath: takes
     /// the place of the table's contraction for this sleeve.
     ColdOd "cold_od" Cylinder Length ONE, bounds::DIAMETER, size(60.0, 250.0, 1.5), NONE;
+    /// How the sleeves stand: by a flange, on a step, by their fit.
+    SleeveKind "sleeve_kind" Engine Choice ONE, index_of(SLEEVE_KINDS), FREE, NONE;
+    /// Whole length of a plain sleeve.
+    PlainLength "plain_length" Cylinder Length CLOCKS, bounds::LENGTH, size(80.0, 600.0, 0.3), NONE;
+    /// From the deck down to the step that a plain sleeve stands on.
+    StepDepth "step_depth" Cylinder Length CLOCKS, bounds::LENGTH, size(80.0, 620.0, 0.5), NONE;
+    /// Diameter of the bore below that step.
+    StepBore "step_bore" Engine Length ONE, bounds::DIAMETER, size(50.0, 250.0, 1e6), NONE;
+    /// Standard uncertainty of a plain sleeve's length. From memory.
+    GaugeLength "gauge_length" Engine Length ONE, bounds::SMALL, FREE, preset("0.0004", "0.010");
+    /// Standard uncertainty of a step's depth. From memory.
+    GaugeStep "gauge_step" Engine Length ONE, bounds::SMALL, FREE, preset("0.0005", "0.013");
 }

@@ -2,7 +2,7 @@
 
 use crate::job::model::field::{DROP_OUTCOMES, FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{Measure, UnitSystem};
-use crate::job::model::part::{COLDS, HEATS, PARTS};
+use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// The word for "this block has none". In documents for ever.
@@ -38,6 +38,7 @@ impl Field {
             Self::DropPart => PARTS,
             Self::DropCold => COLDS,
             Self::DropHeat => HEATS,
+            Self::SleeveKind => SLEEVE_KINDS,
             _ => &[],
         }
     }

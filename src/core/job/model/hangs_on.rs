@@ -9,7 +9,8 @@ macro_rules! seating {
         &[
             FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
             GapLimit, TiltLimit, Confidence, CommonHeight, CommonThickness, CommonDepth,
-            PriorHome, $($more),*
+            PriorHome, SleeveKind, PlainLength, StepDepth, GaugeLength, GaugeStep, TargetProud,
+            $($more),*
         ]
     };
 }
@@ -29,6 +30,8 @@ pub(super) const PULLING: &[Field] = seating!(
     RodYield,
     LedgeMost,
     FlangeMost,
+    StepBore,
+    SleeveId,
     NominalOd,
     FlangeOd,
     NominalFlange,
@@ -37,6 +40,8 @@ pub(super) const PULLING: &[Field] = seating!(
 pub(super) const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased);
 /// What an order is checked by.
 pub(super) const CHOICE: &[Field] = &[
+    SleeveKind,
+    StepBore,
     ClearLow,
     ClearHigh,
     WallCalm,

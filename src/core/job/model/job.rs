@@ -4,6 +4,7 @@ use crate::job::model::engine::{self, Engine};
 use crate::job::model::entries::Entries;
 use crate::job::model::field::Field;
 use crate::job::model::ledger::Ledger;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable, Why};
 use crate::job::model::shop_order::STEPS;
@@ -225,6 +226,31 @@ impl Job {
                     word == record.and_then(|r| r.mark.as_ref()).map(Mark::id)
                 })
             }
+        }
+    }
+
+    /// How its sleeves stand. Flanged where nothing is typed: before there was a
+    /// choice every sleeve was.
+    ///
+    /// # Errors
+    /// Where what is typed cannot be used.
+    pub fn sleeve_kind(&self) -> Result<SleeveKind, Unusable> {
+        let typed = self.reading(Place::of_engine(Field::SleeveKind)).number()?;
+        Ok(match typed.map(|index| index as usize) {
+            Some(index) if index == SleeveKind::OnStep as usize => SleeveKind::OnStep,
+            Some(index) if index == SleeveKind::ByFit as usize => SleeveKind::ByFit,
+            // The first word, or none.
+            Some(_) | None => SleeveKind::Flanged,
+        })
+    }
+
+    /// The kind of sleeve whose steps are listed: what cannot be used lists those of
+    /// a flanged one, each of which is held by it.
+    #[must_use]
+    pub fn listed_kind(&self) -> SleeveKind {
+        match self.sleeve_kind() {
+            Ok(kind) => kind,
+            Err(_) => SleeveKind::Flanged, // held, step by step
         }
     }
 

@@ -1,5 +1,6 @@
 //! Steps by name and by subject.
 
+use crate::job::model::part::SleeveKind;
 use crate::job::model::shop_order::STEPS;
 use crate::job::model::step::{StepId, StepSpec, Subject};
 
@@ -17,9 +18,14 @@ impl StepId {
     }
 }
 
-/// The steps of a subject, in order.
-pub fn steps_of(subject: Subject) -> impl Iterator<Item = &'static StepSpec> {
-    STEPS.iter().filter(move |s| s.subject == subject)
+/// The steps of a subject, in order, with such sleeves.
+pub fn steps_of(kind: SleeveKind, subject: Subject) -> impl Iterator<Item = &'static StepSpec> {
+    steps_with(kind).filter(move |s| s.subject == subject)
+}
+
+/// All steps, in order, with such sleeves.
+pub fn steps_with(kind: SleeveKind) -> impl Iterator<Item = &'static StepSpec> {
+    STEPS.iter().filter(move |s| kind.has_step(s.id))
 }
 
 #[cfg(test)]
@@ -30,7 +36,15 @@ mod tests {
 
     #[test]
     fn steps_are_in_shop_order_and_their_fields_belong_to_their_subject() {
-        assert!((1..=31).eq(STEPS.iter().map(|s| s.number)));
+        // One step of each number, whatever the sleeves; without what they have not.
+        let numbers = |kind| steps_with(kind).map(|s| s.number).collect::<Vec<u8>>();
+        let all: Vec<u8> = (1..=31).collect();
+        let without = |gone: &[u8]| -> Vec<u8> {
+            all.iter().copied().filter(|n| !gone.contains(n)).collect()
+        };
+        assert_eq!(numbers(SleeveKind::Flanged), all);
+        assert_eq!(numbers(SleeveKind::OnStep), without(&[13, 15]));
+        assert_eq!(numbers(SleeveKind::ByFit), without(&[13, 14, 15]));
         for step in STEPS {
             assert_eq!(StepId::from_name(step.name), Some(step.id));
             let scope = match step.subject {

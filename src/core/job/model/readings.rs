@@ -5,6 +5,7 @@
 use crate::job::model::engine::Engine;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Reading, Spot, Unusable};
 use crate::metrology::form::Level;
@@ -79,6 +80,14 @@ impl<'a> Readings<'a> {
     pub fn head(&self) -> Result<&'a Engine, Lack> {
         self.job.dispute(Spot::Engine)?;
         Ok(&self.job.engine)
+    }
+
+    /// How the job's sleeves stand; flanged where nobody says otherwise.
+    ///
+    /// # Errors
+    /// Where what is typed cannot be used.
+    pub fn sleeve_kind(&self) -> Result<SleeveKind, Lack> {
+        Ok(self.job.sleeve_kind()?)
     }
 
     /// A number of the engine, typed or preset.

@@ -36,6 +36,8 @@ pub enum StepId {
     CounterboreD,
     /// Cut the counterbore to depth.
     Counterbore,
+    /// Cut the step of a plain sleeve to depth.
+    StepDepth,
     /// Chamfer the ledge.
     Chamfer,
     /// Hone the bore and measure the fit.
@@ -117,9 +119,11 @@ impl StepId {
             }
             Self::OldBore | Self::Wall | Self::Choose | Self::Sleeve => Phase::Measure,
             Self::Caps | Self::Centre | Self::Bore => Phase::Bore,
-            Self::CounterboreD | Self::Counterbore | Self::Chamfer | Self::Fit => {
-                Phase::Counterbore
-            }
+            Self::CounterboreD
+            | Self::Counterbore
+            | Self::StepDepth
+            | Self::Chamfer
+            | Self::Fit => Phase::Counterbore,
             Self::Clean | Self::DryRun | Self::Chill | Self::Drop | Self::Hold => Phase::Drop,
             Self::WarmHeight | Self::Pull | Self::Seat => Phase::Seat,
             Self::Deck | Self::Protrusion | Self::Groove => Phase::Deck,
@@ -184,6 +188,8 @@ pub enum Calculation {
     SleeveForm,
     /// Depth still to cut.
     Counterbore,
+    /// Depth of a plain sleeve's step still to cut.
+    StepDepth,
     /// Interference against its band.
     Fit,
     /// The cold drop.

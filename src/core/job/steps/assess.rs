@@ -178,7 +178,7 @@ fn calculate(job: &Job, owner: Owner, spec: &StepSpec, reports: &[CylinderReport
         Calculation::Finish => finish::finish(r),
         Calculation::RingGap => finish::ring_gaps(r),
         Calculation::SleeveForm => measure::sleeve_form(r),
-        Calculation::Counterbore => counterbore::depth(r),
+        Calculation::Counterbore | Calculation::StepDepth => counterbore::depth(r),
         Calculation::Fit => fit::fit(r),
         Calculation::ColdDrop => drop::dropped(r),
         Calculation::Height => seat::warm_height(r),
@@ -202,7 +202,7 @@ fn owner_steps(
         Owner::Bank(_) => Subject::Bank,
         Owner::Cylinder(_) => Subject::Cylinder,
     };
-    steps_of(subject)
+    steps_of(job.listed_kind(), subject)
         .map(|spec| step_report(job, doubts, owner, spec, reports))
         .collect()
 }
@@ -228,6 +228,15 @@ fn hangs_on(job: &Job, owner: Owner, field: Field, place: Place) -> bool {
     }
 }
 
+/// Whether a step asks for a field with the job's sleeves; of sleeves that nobody
+/// knows it asks for all.
+fn asks(job: &Job, step: StepId, field: Field) -> bool {
+    match job.sleeve_kind() {
+        Ok(kind) => kind.asks(step, field),
+        Err(_) => true,
+    }
+}
+
 /// What a step hangs on that cannot be used, and what is asked about.
 fn doubts_of(job: &Job, doubts: &Doubts, owner: Owner, spec: &StepSpec) -> Doubts {
     if doubts.is_empty() {
@@ -240,7 +249,7 @@ fn doubts_of(job: &Job, doubts: &Doubts, owner: Owner, spec: &StepSpec) -> Doubt
     };
     let here = |place: Place| {
         let mut fields = spec.fields.iter().chain(spec.uses).chain(behind);
-        fields.any(|field| hangs_on(job, owner, *field, place))
+        fields.any(|field| asks(job, spec.id, *field) && hangs_on(job, owner, *field, place))
     };
     Doubts {
         questioned: doubts
@@ -274,12 +283,14 @@ fn step_report(
 ) -> StepReport {
     // What a new engine starts with is nobody's reading.
     let begun = spec.fields.iter().any(|field| {
-        field.spec().scope != Scope::Engine
+        asks(job, spec.id, *field)
+            && field.spec().scope != Scope::Engine
             && Place::all(owner, *field).any(|place| job.entries.get(place).is_some())
     });
     let missing = spec
         .needed
         .iter()
+        .filter(|field| asks(job, spec.id, **field))
         .find_map(|field| missing_of(job, owner, spec.id, *field));
     let own = doubts_of(job, doubts, owner, spec);
     let mut report = StepReport {

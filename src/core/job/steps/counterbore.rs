@@ -3,8 +3,9 @@
 use crate::job::model::field::Field;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Lack;
-use crate::job::model::readings::{Readings, lengths};
+use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
+use crate::job::steps::home::{depth_gauge, measured_by, plane};
 use crate::job::steps::survey::deck_beside;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::answer::Answer;
@@ -46,16 +47,27 @@ pub fn flange_room(r: &Readings) -> Worked {
     })
 }
 
-/// Depth still to cut. The least thickness decides, so every clock of the
-/// flange must be there; of the depth the deepest does, and a missing clock can
+/// Depth still to cut, of a counterbore or of the step under a plain sleeve. The
+/// least thickness (or length) decides, so every clock of it must be there; of the depth the deepest does, and a missing clock can
 /// hide it.
 ///
 /// # Errors
 /// What it lacks.
 pub fn depth(r: &Readings) -> Worked {
-    let thickness = lengths(&r.complete(Field::FlangeThickness)?);
-    let depth_now = lengths(&r.some(Field::CounterboreDepth)?);
-    let gauge_sd = r.length(Field::GaugeDepth)?;
+    let kind = r.sleeve_kind()?;
+    let (Some([long, deep]), Some(gauge)) = (measured_by(kind), depth_gauge(kind)) else {
+        // Held by its fit: nothing is cut to a depth.
+        return Ok(Verdict::plain(Signal::None, Next::MarkIt));
+    };
+    let above = r.complete(long)?;
+    let plane_m = plane(kind, &above);
+    let from_plane = |list: &[f64]| -> Vec<Length> {
+        let of = |m: &f64| Length::from_m(m - plane_m);
+        list.iter().map(of).collect()
+    };
+    let thickness = from_plane(&above);
+    let depth_now = from_plane(&r.some(deep)?);
+    let gauge_sd = r.length(gauge)?;
     let surveyed = match r.owner {
         Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder),
         Owner::Block | Owner::Bank(_) => Ok(None),
@@ -87,6 +99,7 @@ pub fn depth(r: &Readings) -> Worked {
         clean_up,
         risk: r.engine(Field::Risk)?,
     })?;
+    answer.depth = Length::from_m(answer.depth.as_m() + plane_m);
     if beside.is_none() {
         answer.findings.push(Finding::note(
             Code::DeckNotSurveyed,

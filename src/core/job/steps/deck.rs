@@ -8,6 +8,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::{Job, Unlock};
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Missing, Spot, Unusable};
 use crate::job::model::readings::{Readings, largest, smallest};
@@ -145,8 +146,8 @@ pub struct BankPlan {
     pub plan: DeckPlan,
     /// What each flange loses where it stands highest: more by its tilt.
     pub cut_most: Vec<Length>,
-    /// What is left of it there.
-    pub left_least: Vec<Length>,
+    /// What is left of it there; nothing of a sleeve without a flange.
+    pub left_least: Option<Vec<Length>>,
     /// Chance that a flange is left low all the same, by what heights and cut
     /// are known to.
     pub any_low: Option<AllLow>,
@@ -182,6 +183,9 @@ impl BankPlan {
     }
 }
 
+/// What stands for the flange of a plain sleeve: more than any cut takes.
+const NO_FLANGE_M: f64 = 0.2;
+
 /// A hole as the plan takes it.
 struct HoleRead {
     hole: DeckHole,
@@ -191,7 +195,12 @@ struct HoleRead {
 
 fn hole(r: &Readings, cylinder: u8) -> Result<HoleRead, Lack> {
     let heights = r.complete(Field::SeatHeight)?;
-    let thickness = r.complete(Field::FlangeThickness)?;
+    let kind = r.sleeve_kind()?;
+    let thickness_m = match kind {
+        SleeveKind::Flanged => smallest(&r.complete(Field::FlangeThickness)?),
+        // It has no flange that a cut could use up.
+        SleeveKind::OnStep | SleeveKind::ByFit => Some(NO_FLANGE_M),
+    };
     let none = || r.missing(Field::SeatHeight, 1);
     let height_m = smallest(&heights).ok_or_else(none)?;
     let highest_m = largest(&heights).ok_or_else(none)?;
@@ -202,7 +211,7 @@ fn hole(r: &Readings, cylinder: u8) -> Result<HoleRead, Lack> {
         hole: DeckHole {
             deck: Length::from_m(deck_m),
             height: Length::from_m(height_m),
-            thickness: Length::from_m(smallest(&thickness).ok_or_else(none)?),
+            thickness: Length::from_m(thickness_m.ok_or_else(none)?),
         },
         tilt_m: highest_m - height_m,
         from_survey: here.is_none(),
@@ -273,7 +282,8 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
         None => 0.0,
     };
     let least_m = r.engine(Field::GrooveLand)? + groove_m;
-    let little = left_least.iter().any(|left| left.as_m() < least_m - TINY_M);
+    let has_flange = r.sleeve_kind()? == SleeveKind::Flanged;
+    let little = has_flange && left_least.iter().any(|left| left.as_m() < least_m - TINY_M);
     if little {
         plan.findings.push(Finding::stop(
             Code::LittleFlangeLeft,
@@ -332,7 +342,7 @@ pub fn plan(job: &Job, bank: u8) -> Result<BankPlan, Lack> {
         cut_decided: decided.is_some(),
         plan,
         cut_most,
-        left_least,
+        left_least: has_flange.then_some(left_least),
         any_low,
         signal,
         next,
@@ -411,7 +421,8 @@ mod tests {
         let by_hand = |height: f64| 0.2190 * 0.0254 - (deck + height * 0.0254 + cut);
         let plan = plan(&job, 0).unwrap();
         assert!((plan.plan.flange_left[0].as_m() - by_hand(0.0100)).abs() < 1e-9);
-        assert!((plan.left_least[0].as_m() - by_hand(0.0112)).abs() < 1e-9);
+        let left = plan.left_least.unwrap();
+        assert!((left[0].as_m() - by_hand(0.0112)).abs() < 1e-9);
         let lost = |height: f64| deck + height * 0.0254 + cut;
         assert!((plan.cut_most[0].as_m() - lost(0.0112)).abs() < 1e-9);
     }

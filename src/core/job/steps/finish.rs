@@ -2,6 +2,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing};
 use crate::job::model::readings::{Readings, largest, smallest};
@@ -196,6 +197,9 @@ fn effect(r: &Readings) -> Result<EngineEffect, Lack> {
     })?)
 }
 
+/// What stands for the flange of a plain sleeve: more than any groove takes.
+const NO_FLANGE_M: f64 = 0.15;
+
 /// The groove that is wanted, by the clock that leaves least of the flange, and
 /// whether somebody said that the deck was cut. The cut takes off what stands proud
 /// as well; the deck beside this hole counts as its highest point.
@@ -203,11 +207,17 @@ fn effect(r: &Readings) -> Result<EngineEffect, Lack> {
 /// # Errors
 /// What it lacks.
 pub fn groove_wanted(r: &Readings) -> Result<(Groove, bool), Lack> {
-    let thickness = r.complete(Field::FlangeThickness)?;
-    let proud = r.complete(Field::SeatHeight)?;
-    let below: Vec<f64> = thickness.iter().zip(&proud).map(|(t, h)| t - h).collect();
-    let least_m = smallest(&below).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
     let (cut_m, cut_known) = deck_cut(r)?;
+    let least_m = match r.sleeve_kind()? {
+        SleeveKind::Flanged => {
+            let thickness = r.complete(Field::FlangeThickness)?;
+            let proud = r.complete(Field::SeatHeight)?;
+            let below: Vec<f64> = thickness.iter().zip(&proud).map(|(t, h)| t - h).collect();
+            smallest(&below).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?
+        }
+        // It has no flange that a groove could cut through.
+        SleeveKind::OnStep | SleeveKind::ByFit => NO_FLANGE_M + cut_m,
+    };
     let wanted = groove_of(
         r.length(Field::RingHeight)?,
         r.length(Field::RingProud)?,
@@ -247,13 +257,14 @@ pub fn groove(r: &Readings) -> Worked {
     } else {
         (Signal::Look, Next::Assumed(Field::DeckCut), deepest_m)
     };
+    let mut further = vec![more(Detail::GrooveWanted, wanted_m)];
+    if r.sleeve_kind()? == SleeveKind::Flanged {
+        further.push(more(Detail::FloorLeft, wanted.floor.as_m()));
+    }
     Ok(Verdict {
         number: Some(length_figure(Figure::GrooveOff, off_m, None)),
         findings: wanted.findings,
-        answer: Answer::More(vec![
-            more(Detail::GrooveWanted, wanted_m),
-            more(Detail::FloorLeft, wanted.floor.as_m()),
-        ]),
+        answer: Answer::More(further),
         ..Verdict::plain(signal, next)
     })
 }

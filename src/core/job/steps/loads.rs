@@ -6,6 +6,7 @@
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::UnitSystem;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::reading::{Lack, Missing, Standing, Unusable};
 use crate::job::model::readings::{Readings, largest};
 use crate::job::model::step::{Mark, StepId};
@@ -119,16 +120,31 @@ fn checks_at(r: &Readings, gauge_pa: f64) -> Vec<LoadCheck> {
         .into_iter()
         .map(|bearer| LoadCheck {
             bearer,
-            standing: Standing::of(load(r, bearer, gauge_pa)),
+            standing: match load(r, bearer, gauge_pa) {
+                Ok(None) => Standing::NotHere,
+                Ok(Some(load)) => Standing::Known(load),
+                Err(lack) => Standing::of(Err(lack)),
+            },
         })
         .collect()
 }
 
-fn load(r: &Readings, bearer: Bearer, gauge_pa: f64) -> Result<Load, Lack> {
+/// A load; `None` where the sleeve has no such bearer: a plain one has no flange,
+/// and one that its fit holds no ledge.
+fn load(r: &Readings, bearer: Bearer, gauge_pa: f64) -> Result<Option<Load>, Lack> {
+    let kind = r.sleeve_kind()?;
+    let is_there = match bearer {
+        Bearer::Ram | Bearer::Rod => true,
+        Bearer::Ledge => kind != SleeveKind::ByFit,
+        Bearer::Flange => kind == SleeveKind::Flanged,
+    };
+    if !is_there {
+        return Ok(None);
+    }
     let d = |field| r.engine(field).map(Diameter::from_m);
     let force = || force_at(r, gauge_pa);
     let most = |field, share: f64| r.engine(field).map(|pa| Pressure::from_pa(share * pa));
-    Ok(match bearer {
+    Ok(Some(match bearer {
         Bearer::Ram => Load {
             now: Pressure::from_pa(gauge_pa),
             most: most(Field::RamRated, OF_RATING)?,
@@ -146,9 +162,19 @@ fn load(r: &Readings, bearer: Bearer, gauge_pa: f64) -> Result<Load, Lack> {
             most: most(Field::RodYield, OF_YIELD)?,
         },
         Bearer::Ledge => {
-            // The chamfer takes off the ledge what it clears for the fillet.
-            let inner_m = r.engine(Field::NominalOd)? + 2.0 * chamfer(r)?;
-            let area = ledge_area(d(Field::FlangeOd)?, Diameter::from_m(inner_m))?;
+            let (outer_m, inner_m) = match kind {
+                // The chamfer takes off the ledge what it clears for the fillet.
+                SleeveKind::Flanged | SleeveKind::ByFit => (
+                    r.engine(Field::FlangeOd)?,
+                    r.engine(Field::NominalOd)? + 2.0 * chamfer(r)?,
+                ),
+                // The foot on its step: the narrower of the two rings.
+                SleeveKind::OnStep => (
+                    r.engine(Field::NominalOd)?,
+                    r.engine(Field::SleeveId)?.max(r.engine(Field::StepBore)?),
+                ),
+            };
+            let area = ledge_area(Diameter::from_m(outer_m), Diameter::from_m(inner_m))?;
             Load {
                 now: Pressure::from_pa(force()?.as_n() / area.as_m2()),
                 most: most(Field::LedgeMost, 1.0)?,
@@ -162,7 +188,7 @@ fn load(r: &Readings, bearer: Bearer, gauge_pa: f64) -> Result<Load, Lack> {
             )?,
             most: most(Field::FlangeMost, 1.0)?,
         },
-    })
+    }))
 }
 
 /// The ledge's chamfer: as measured, or none where the job has none.

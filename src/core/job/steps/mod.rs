@@ -7,6 +7,7 @@ pub mod assess;
 #[cfg(test)]
 mod bench_tests;
 pub mod bore;
+pub mod by_fit;
 pub mod counterbore;
 pub mod deck;
 pub mod drop;
@@ -18,6 +19,7 @@ mod drop_warmth;
 pub mod enquiry;
 pub mod finish;
 pub mod fit;
+pub mod home;
 pub mod loads;
 pub mod look_back;
 pub mod measure;

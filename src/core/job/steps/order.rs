@@ -7,6 +7,7 @@
 use crate::job::model::engine::preset_si;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, smallest};
@@ -38,13 +39,21 @@ fn at_least(value_m: f64, least_m: f64) -> Item {
     Ok(Some(measured(value_m, least_m, signal)))
 }
 
-/// The web between two counterbores of the middle of their clearance.
+/// The web between two counterbores of the middle of their clearance, or between
+/// the bores of plain sleeves.
 fn web_between(r: &Readings) -> Result<Web, Lack> {
-    let room_m = 0.5 * (r.engine(Field::ClearLow)? + r.engine(Field::ClearHigh)?);
+    let d_m = match r.sleeve_kind()? {
+        SleeveKind::Flanged => {
+            let room_m = 0.5 * (r.engine(Field::ClearLow)? + r.engine(Field::ClearHigh)?);
+            r.engine(Field::FlangeOd)? + room_m
+        }
+        // No counterbore: the bores themselves.
+        SleeveKind::OnStep | SleeveKind::ByFit => r.engine(Field::NominalOd)?,
+    };
     let zero = Length::from_m(0.0);
     Ok(web(&WebInput {
         pitch: r.length(Field::Pitch)?,
-        d: Diameter::from_m(r.engine(Field::FlangeOd)? + room_m),
+        d: Diameter::from_m(d_m),
         offset_a: zero,
         offset_b: zero,
     })?)
@@ -90,13 +99,32 @@ fn bottom(r: &Readings) -> Item {
     let Some(step_m) = r.engine_or_none(Field::StepBelow)? else {
         return Ok(None);
     };
-    let depth_m = r.engine(Field::NominalFlange)? - r.engine(Field::TargetProud)?;
-    let room_m = step_m - depth_m - r.engine(Field::SleeveLength)?;
-    at_least(room_m, r.engine(Field::BottomLeast)?)
+    let (length_m, proud_m) = (
+        r.engine(Field::SleeveLength)?,
+        r.engine(Field::TargetProud)?,
+    );
+    match r.sleeve_kind()? {
+        SleeveKind::Flanged => {
+            let depth_m = r.engine(Field::NominalFlange)? - proud_m;
+            let room_m = step_m - depth_m - length_m;
+            at_least(room_m, r.engine(Field::BottomLeast)?)
+        }
+        // A step is cut deeper, never higher.
+        SleeveKind::OnStep => at_least(length_m - proud_m - step_m, 0.0),
+        SleeveKind::ByFit => at_least(step_m - (length_m - proud_m), r.engine(Field::BottomLeast)?),
+    }
 }
 
 fn ledge(r: &Readings) -> Item {
-    let land_m = 0.5 * (r.engine(Field::FlangeOd)? - r.engine(Field::NominalOd)?);
+    let [outer_m, inner_m] = match r.sleeve_kind()? {
+        SleeveKind::Flanged => [r.engine(Field::FlangeOd)?, r.engine(Field::NominalOd)?],
+        SleeveKind::OnStep => [
+            r.engine(Field::NominalOd)?,
+            r.engine(Field::SleeveId)?.max(r.engine(Field::StepBore)?),
+        ],
+        SleeveKind::ByFit => return Ok(None),
+    };
+    let land_m = 0.5 * (outer_m - inner_m);
     at_least(land_m, r.engine(Field::LedgeLeast)?)
 }
 
@@ -113,6 +141,10 @@ fn groove(r: &Readings, item: OrderItem) -> Item {
     let Some(ring_m) = r.engine_or_none(Field::RingHeight)? else {
         return Ok(None);
     };
+    let has_flange = r.sleeve_kind()? == SleeveKind::Flanged;
+    if !has_flange && item != OrderItem::GrooveInside {
+        return Ok(None);
+    }
     let land_m = match item {
         OrderItem::GrooveInside => {
             0.5 * (r.engine(Field::GrooveInner)? - r.engine(Field::FinalBore)?)
@@ -156,7 +188,11 @@ fn check(r: &Readings, item: OrderItem) -> OrderCheck {
     OrderCheck {
         item,
         standing,
-        inputs: item.uses().iter().filter_map(input).collect(),
+        inputs: item
+            .uses(r.job.listed_kind())
+            .iter()
+            .filter_map(input)
+            .collect(),
     }
 }
 
@@ -251,7 +287,7 @@ mod tests {
                     .entries
                     .put(Place::of_engine(spec.field), Entry::new(text, unit, 2));
                 for (check, after) in before.iter().zip(order_checks(&moved)) {
-                    let named = check.item.uses().contains(&spec.field);
+                    let named = check.item.uses(SleeveKind::Flanged).contains(&spec.field);
                     let answers = check.standing != after.standing;
                     // Two numbers that contradict each other name themselves.
                     let clash = matches!(after.standing, Standing::Unusable(_));
@@ -265,7 +301,10 @@ mod tests {
                 }
             }
         }
-        let named: usize = before.iter().map(|c| c.item.uses().len()).sum();
+        let named: usize = before
+            .iter()
+            .map(|c| c.item.uses(SleeveKind::Flanged).len())
+            .sum();
         assert!(seen >= named, "{seen} answers to {named} names");
     }
 }

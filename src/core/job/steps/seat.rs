@@ -1,13 +1,16 @@
-//! Whether the flange is on its ledge: the warm height, the pulls, the seat.
+//! Whether the sleeve is on its seat: the warm height, the pulls, the seat check.
 //!
 //! A gap is worked out clock by clock: flange thickness and counterbore depth
 //! must be there at all four, or a tilt could hide in the one that is not.
 
 use crate::job::model::field::{Field, PULLS_MOST};
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, lengths, mean};
 use crate::job::model::step::StepId;
+use crate::job::steps::by_fit;
+use crate::job::steps::home::{self, Home};
 use crate::job::steps::loads::{is_overloaded, load_checks};
 use crate::job::steps::shrink::climb_ceiling;
 use crate::job::steps::tools::{TINY_M, length_figure};
@@ -28,10 +31,8 @@ const COCKED_M: f64 = 254e-6;
 
 /// Standard uncertainty of a gap.
 fn u_gap_m(r: &Readings) -> Result<f64, Lack> {
-    let u = r
-        .engine(Field::GaugeHeight)?
-        .hypot(r.engine(Field::GaugeThickness)?);
-    Ok(u.hypot(r.engine(Field::GaugeDepth)?))
+    let [u_above, u_depth] = home::uncertainties(r)?;
+    Ok(r.engine(Field::GaugeHeight)?.hypot(u_above).hypot(u_depth))
 }
 
 /// Height that a seated flange would have, clock by clock.
@@ -39,14 +40,7 @@ fn u_gap_m(r: &Readings) -> Result<f64, Lack> {
 /// # Errors
 /// A clock of thickness or depth missing, something that cannot be used.
 pub fn predicted(r: &Readings) -> Result<Vec<f64>, Lack> {
-    let shim_m = r.engine(Field::Shim)?;
-    let thickness = r.complete(Field::FlangeThickness)?;
-    let depth = r.complete(Field::CounterboreDepth)?;
-    Ok(thickness
-        .iter()
-        .zip(&depth)
-        .map(|(t, c)| t + shim_m - c)
-        .collect())
+    Ok(home::home(r)?.heights())
 }
 
 /// The height before the pull, against the predicted one.
@@ -71,11 +65,16 @@ pub fn warm_height(r: &Readings) -> Worked {
     let highest = gaps.iter().copied().fold(f64::MIN, f64::max);
     let lowest = gaps.iter().copied().fold(f64::MAX, f64::min);
     let apart_m = highest - lowest;
-    let (signal, next) = if lowest < -2.0 * u_gap_m - TINY_M {
+    let by_fit = r.sleeve_kind()? == SleeveKind::ByFit;
+    let (signal, next) = if by_fit && lowest < -gap_limit_m - TINY_M {
+        (Signal::Stop, Next::SetTooLow(Length::from_m(-lowest)))
+    } else if by_fit && above_m > gap_limit_m + TINY_M {
+        (Signal::Wait, Next::SetHigh(Length::from_m(above_m)))
+    } else if lowest < -2.0 * u_gap_m - TINY_M {
         (Signal::Look, Next::BelowLedge)
     } else if above_m <= gap_limit_m + TINY_M && apart_m <= tilt_limit_m + TINY_M {
         (Signal::Go, Next::HomeWarm)
-    } else if above_m > ceiling.as_m() + 2.0 * u_gap_m {
+    } else if !by_fit && above_m > ceiling.as_m() + 2.0 * u_gap_m {
         (Signal::Look, Next::AboveCeiling)
     } else {
         // Off its seat: nothing is wrong, and nothing is home.
@@ -92,7 +91,11 @@ pub fn warm_height(r: &Readings) -> Worked {
     };
     Ok(Verdict {
         number: Some(length_figure(
-            Figure::AbovePredicted,
+            if by_fit {
+                Figure::AboveTarget
+            } else {
+                Figure::AbovePredicted
+            },
             above_m,
             Some(u_gap_m),
         )),
@@ -159,18 +162,20 @@ pub fn last_return(r: &Readings) -> Result<Option<f64>, Lack> {
 
 fn ask_seat(
     r: &Readings,
-    [thickness, depth, height]: [&[Length]; 3],
+    home: &Home,
+    [above, depth, height]: [&[Length]; 3],
     pulls: &[Pull],
 ) -> Result<Seat, Lack> {
+    let [u_above, u_depth] = home::uncertainties(r)?.map(Length::from_m);
     Ok(seat_of(&SeatInput {
-        thickness,
+        thickness: above,
         depth,
         height,
-        shim: r.length(Field::Shim)?,
+        shim: home.shim,
         pulls,
         u_height: r.length(Field::GaugeHeight)?,
-        u_thickness: r.length(Field::GaugeThickness)?,
-        u_depth: r.length(Field::GaugeDepth)?,
+        u_thickness: u_above,
+        u_depth,
         gap_limit: r.length(Field::GapLimit)?,
         tilt_limit: r.length(Field::TiltLimit)?,
         confidence: r.engine(Field::Confidence)?,
@@ -238,7 +243,7 @@ pub fn pulls(r: &Readings) -> Worked {
     }
     let all_known = checks
         .iter()
-        .all(|check| matches!(check.standing, Standing::Known(_)));
+        .all(|check| matches!(check.standing, Standing::Known(_) | Standing::NotHere));
     if !all_known {
         verdict.findings.push(Finding::look(
             Code::LoadNotChecked,
@@ -255,9 +260,15 @@ fn judged_pulls(r: &Readings) -> Worked {
         .last()
         .ok_or_else(|| r.missing(Field::PullReleased, 1))?
         .relaxed;
-    let thickness = Length::from_m(r.mean(Field::FlangeThickness)?);
-    let depth = Length::from_m(r.mean(Field::CounterboreDepth)?);
-    let answer = ask_seat(r, [&[thickness], &[depth], &[last]], &pulls)?;
+    let home = home::home(r)?;
+    let of = |list: &[f64]| mean(list).map(Length::from_m);
+    let (Some(above), Some(depth)) = (of(&home.above), of(&home.depth)) else {
+        return Err(r.missing(Field::SeatHeight, 1)); // four clocks: never none
+    };
+    let answer = ask_seat(r, &home, [&[above], &[depth], &[last]], &pulls)?;
+    if home.kind == SleeveKind::ByFit {
+        return by_fit::after_pull(r, answer);
+    }
     let (signal, next) = match answer.verdict {
         _ if is_below(&answer) => (Signal::Look, Next::BelowLedge),
         SeatVerdict::PullAgain => (Signal::Wait, Next::PullAgain),
@@ -289,11 +300,14 @@ fn judged_pulls(r: &Readings) -> Worked {
 /// # Errors
 /// What it lacks.
 pub fn seat(r: &Readings) -> Worked {
-    let thickness = lengths(&r.complete(Field::FlangeThickness)?);
-    let depth = lengths(&r.complete(Field::CounterboreDepth)?);
+    let home = home::home(r)?;
+    let [above, depth] = [&home.above, &home.depth].map(|list| lengths(list));
     let height = lengths(&r.complete(Field::SeatHeight)?);
     let pulls = pulls_of(r)?;
-    let answer = ask_seat(r, [&thickness, &depth, &height], &pulls)?;
+    let answer = ask_seat(r, &home, [&above, &depth, &height], &pulls)?;
+    if home.kind == SleeveKind::ByFit {
+        return by_fit::set(r, answer);
+    }
     let (signal, next) = match answer.verdict {
         _ if is_below(&answer) => (Signal::Look, Next::BelowLedge),
         SeatVerdict::PullAgain => (Signal::Wait, Next::PullAgain),

@@ -10,10 +10,12 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Unusable};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
+use crate::job::steps::home;
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{CylinderReport, StepReport};
@@ -114,12 +116,13 @@ impl DeckMemory {
 fn uncertainties(r: &Readings) -> Result<[Length; 2], Lack> {
     let mut own = 0.0;
     let mut common = 0.0;
-    for (gauge, share) in [
-        (Field::GaugeHeight, Field::CommonHeight),
-        (Field::GaugeThickness, Field::CommonThickness),
-        (Field::GaugeDepth, Field::CommonDepth),
+    let [u_above, u_depth] = home::uncertainties(r)?;
+    for (u_m, share) in [
+        (r.engine(Field::GaugeHeight)?, Field::CommonHeight),
+        (u_above, Field::CommonThickness),
+        (u_depth, Field::CommonDepth),
     ] {
-        let variance = r.engine(gauge)?.powi(2);
+        let variance = u_m.powi(2);
         let share = r.engine(share)?;
         own += variance * (1.0 - share);
         common += variance * share;
@@ -180,6 +183,10 @@ pub fn judge_together(
     memory: &mut DeckMemory,
 ) -> Vec<DeckSeats> {
     let mut decks = Vec::new();
+    if job.sleeve_kind() == Ok(SleeveKind::ByFit) {
+        each_by_itself(job, reports);
+        return decks;
+    }
     for bank in 0..job.engine.banks() {
         let of_deck =
             |report: &CylinderReport| job.cylinders_of(bank).any(|c| c == report.cylinder);
@@ -215,6 +222,22 @@ pub fn judge_together(
     }
     alone(job, reports, memory);
     decks
+}
+
+/// Sleeves that their fit alone holds: no gap can close under one later, and what is
+/// asked of each is asked of each alone. The least sure one speaks for its deck.
+fn each_by_itself(job: &Job, reports: &mut [CylinderReport]) {
+    for bank in 0..job.engine.banks() {
+        let of_deck =
+            |report: &CylinderReport| job.cylinders_of(bank).any(|c| c == report.cylinder);
+        let chances = reports.iter().filter(|report| of_deck(report));
+        let least = chances
+            .filter_map(|report| Some(seat_of(report)?.p_seated))
+            .reduce(f64::min);
+        for report in reports.iter_mut().filter(|report| of_deck(report)) {
+            report.all_home = least;
+        }
+    }
 }
 
 /// Sleeves in holes that are left out: each says what it alone can tell.

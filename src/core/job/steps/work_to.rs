@@ -4,11 +4,13 @@
 //! never from what was cut.
 
 use crate::job::model::field::Field;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::{Calculation, StepSpec};
 use crate::job::steps::bore::{bore_wanted, sleeve_d};
 use crate::job::steps::finish::groove_wanted;
+use crate::job::steps::home::{depth_gauge, measured_by};
 use crate::job::steps::seat::predicted;
 use crate::job::verdict::work_to::{Work, WorkTo};
 use crate::materials::Material;
@@ -20,7 +22,12 @@ pub fn work_to(r: &Readings, spec: &StepSpec) -> Standing<WorkTo> {
     let worked = match spec.calculation {
         Calculation::HoneStock => bar(r),
         Calculation::CounterboreClearance => widen(r),
-        Calculation::Counterbore => depth(r),
+        Calculation::Counterbore | Calculation::StepDepth => match depth(r) {
+            Ok(Some(to)) => Ok(to),
+            // Held by its fit: nothing is cut to a depth.
+            Ok(None) => return Standing::NotHere,
+            Err(lack) => Err(lack),
+        },
         Calculation::Chamfer => chamfer(r),
         Calculation::Fit => hone(r),
         Calculation::Groove => groove(r),
@@ -75,16 +82,25 @@ fn widen(r: &Readings) -> Result<WorkTo, Lack> {
     })
 }
 
-/// The least thickness of the flange less its stand-proud.
-fn depth(r: &Readings) -> Result<WorkTo, Lack> {
-    let thickness = r.complete(Field::FlangeThickness)?;
-    let least_m = smallest(&thickness).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?;
-    let near_m = 2.0 * r.engine(Field::GaugeDepth)?;
+/// The least thickness of the flange, or length of a plain sleeve, less its
+/// stand-proud.
+fn depth(r: &Readings) -> Result<Option<WorkTo>, Lack> {
+    let kind = r.sleeve_kind()?;
+    let (Some([long, deep]), Some(gauge)) = (measured_by(kind), depth_gauge(kind)) else {
+        return Ok(None);
+    };
+    let above = r.complete(long)?;
+    let least_m = smallest(&above).ok_or_else(|| r.missing(long, 1))?;
+    let near_m = 2.0 * r.engine(gauge)?;
     let si = least_m - r.engine(Field::TargetProud)?;
-    Ok(WorkTo {
+    let work = match deep {
+        Field::StepDepth => Work::StepDepth,
+        _ => Work::Depth,
+    };
+    Ok(Some(WorkTo {
         si,
-        ..between(Work::Depth, si - near_m, si + near_m)
-    })
+        ..between(work, si - near_m, si + near_m)
+    }))
 }
 
 /// The fillet and what it is to be clear by.
@@ -151,17 +167,22 @@ fn gap(r: &Readings) -> Result<WorkTo, Lack> {
     })
 }
 
-/// The height at which the flange is home: its thickness and shim less the depth,
+/// The height at which the sleeve is home: by its seat, or the height aimed at;
 /// no limit beside it: a pull brings it down, and the deck is judged together.
 fn home(r: &Readings, work: Work) -> Result<WorkTo, Lack> {
     let predicted = predicted(r)?;
-    let none = || r.missing(Field::CounterboreDepth, 1);
+    let none = || r.missing(Field::SeatHeight, 1); // four clocks: never none
     let si = mean(&predicted).ok_or_else(none)?;
+    // Nothing but this height says where a sleeve is home that its fit alone holds.
+    let near_m = match r.sleeve_kind()? {
+        SleeveKind::ByFit => Some(r.engine(Field::GapLimit)?),
+        SleeveKind::Flanged | SleeveKind::OnStep => None,
+    };
     Ok(WorkTo {
         work,
         si,
-        low: None,
-        high: None,
+        low: near_m.map(|near_m| si - near_m),
+        high: near_m.map(|near_m| si + near_m),
         taken: None,
     })
 }

@@ -53,6 +53,8 @@ pub enum Figure {
     Fit,
     /// Height above the predicted height.
     AbovePredicted,
+    /// Height above the one aimed at, of a sleeve that its fit alone holds.
+    AboveTarget,
     /// Gap under the flange after the last pull.
     GapAfterPull,
     /// Gap under the flange.

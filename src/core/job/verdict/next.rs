@@ -92,6 +92,12 @@ pub enum Next {
     StoppedUnsure,
     /// Home.
     Seated,
+    /// A sleeve that its fit alone holds stands this much too low.
+    SetTooLow(Length),
+    /// It stands this much higher than it was to.
+    SetHigh(Length),
+    /// The gauge cannot tell whether it stands where it was to.
+    SetUndecided,
     /// Not home.
     NotSeated(Length),
     /// Home on the mean, but tilted by this much round the clock.

@@ -1,6 +1,7 @@
 //! The lines of a go or no-go before sleeves are ordered.
 
 use crate::job::model::field::Field;
+use crate::job::model::part::SleeveKind as Kind;
 use crate::job::model::reading::Standing;
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
@@ -41,23 +42,28 @@ impl OrderItem {
 
     /// What it is worked out from, its limits last.
     #[must_use]
-    pub const fn uses(self) -> &'static [Field] {
+    pub const fn uses(self, kind: Kind) -> &'static [Field] {
         use Field::*;
-        match self {
-            Self::Wall => &[BlockWall, WallCalm, WallLook],
-            Self::Web => &[Pitch, FlangeOd, ClearLow, ClearHigh, WebCalm, WebLook],
-            Self::Bottom => &[
+        match (self, kind) {
+            (Self::Wall, _) => &[BlockWall, WallCalm, WallLook],
+            (Self::Web, Kind::Flanged) => &[Pitch, FlangeOd, ClearLow, ClearHigh, WebCalm, WebLook],
+            (Self::Bottom, Kind::Flanged) => &[
                 StepBelow,
                 NominalFlange,
                 TargetProud,
                 SleeveLength,
                 BottomLeast,
             ],
-            Self::Ledge => &[FlangeOd, NominalOd, LedgeLeast],
-            Self::FinishStock => &[FinalBore, SleeveId, FitLow, FitHigh, FinishLeast],
-            Self::GrooveInside => &[GrooveInner, FinalBore, GrooveLand],
-            Self::GrooveOutside => &[FlangeOd, GrooveOuter, GrooveLand],
-            Self::GrooveFloor => &[
+            (Self::Ledge, Kind::Flanged) => &[FlangeOd, NominalOd, LedgeLeast],
+            (Self::Web, _) => &[Pitch, NominalOd, WebCalm, WebLook],
+            (Self::Bottom, Kind::OnStep) => &[StepBelow, SleeveLength, TargetProud],
+            (Self::Bottom, Kind::ByFit) => &[StepBelow, SleeveLength, TargetProud, BottomLeast],
+            (Self::Ledge, Kind::OnStep) => &[NominalOd, SleeveId, StepBore, LedgeLeast],
+            (Self::Ledge, Kind::ByFit) => &[],
+            (Self::FinishStock, _) => &[FinalBore, SleeveId, FitLow, FitHigh, FinishLeast],
+            (Self::GrooveInside, _) => &[GrooveInner, FinalBore, GrooveLand],
+            (Self::GrooveOutside, _) => &[FlangeOd, GrooveOuter, GrooveLand],
+            (Self::GrooveFloor, _) => &[
                 NominalFlange,
                 TargetProud,
                 PlannedCut,

@@ -16,6 +16,8 @@ pub enum Work {
     Widen,
     /// Depth of the counterbore.
     Depth,
+    /// Depth of the step that a plain sleeve stands on.
+    StepDepth,
     /// Chamfer at the ledge's edge.
     Chamfer,
     /// The hone, on diameter.
@@ -26,9 +28,9 @@ pub enum Work {
     Finish,
     /// The ring's gap in its finished bore.
     Gap,
-    /// The flange's height once it is home, warm and not yet pulled.
+    /// The sleeve's height once it is home, warm and not yet pulled.
     HomeWarm,
-    /// The flange's height once it is home, after the last pull.
+    /// The sleeve's height once it is home, after the last pull.
     Home,
 }
 
