@@ -1,20 +1,23 @@
 //! The number to work to and the verdict of what was worked agree: who types the
 //! number that was shown is told neither to go on cutting nor to stop, who types
-//! one beyond its limits is never told to go. Over both demos, every hole, every
+//! one beyond its limits is never told to go. Over both demos, flanged and plain, every hole, every
 //! step that has such a number, in the units and digits a person sees.
 
 use coldseat_core::job::assess::assess;
 use coldseat_core::job::demo::Demo;
+use coldseat_core::job::model::part::SleeveKind;
 use coldseat_core::job::model::reading::Standing;
 use coldseat_core::job::verdict::{Signal, StepReport, Work, WorkTo};
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_core::quantity::format::{last_digit, number};
+use coldseat_tests::plain::plain_alone;
 
 const fn field(work: Work) -> Field {
     match work {
         Work::Bore => Field::BoredD,
         Work::Widen => Field::CounterboreD,
         Work::Depth => Field::CounterboreDepth,
+        Work::StepDepth => Field::StepDepth,
         Work::Chamfer => Field::ChamferHere,
         Work::Hone => Field::BoreD,
         Work::Groove => Field::GrooveDepth,
@@ -42,8 +45,12 @@ fn worked(job: &Job, cylinder: u8, work: Work, text: &str) -> StepReport {
 
 fn each(mut look: impl FnMut(&str, &Job, u8, WorkTo)) -> usize {
     let mut seen = 0;
-    for demo in Demo::ALL {
-        let job = demo.job(1);
+    let jobs = Demo::ALL.into_iter().flat_map(|demo| {
+        let plain = [SleeveKind::OnStep, SleeveKind::ByFit].map(|kind| plain_alone(demo, kind));
+        core::iter::once(demo.job(1)).chain(plain)
+    });
+    for job in jobs {
+        let demo = &job.name;
         for report in assess(&job) {
             for step in &report.steps {
                 if let Standing::Known(to) = step.work_to {

@@ -6,12 +6,14 @@ use coldseat_core::job::deck::{Lock, lock, plan};
 use coldseat_core::job::engine::preset_si;
 use coldseat_core::job::ledger::Rival;
 use coldseat_core::job::loads::gauge_most;
+use coldseat_core::job::model::part::SleeveKind;
 use coldseat_core::job::model::reading::{Spot, Standing};
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::steps::together::DeckMemory;
 use coldseat_core::job::verdict::{CylinderReport, Next, Signal, StepReport};
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_core::quantity::report::Level;
+use std::collections::BTreeMap;
 
 /// What is done to an entry.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,6 +84,20 @@ fn said(job: &Job, memory: &mut DeckMemory) -> Said {
 }
 
 impl Said {
+    /// Each step that is there in both, as it was and as it is: other sleeves have
+    /// other steps.
+    fn with<'a>(
+        &'a self,
+        after: &'a Self,
+    ) -> impl Iterator<Item = (Owner, &'a StepReport, &'a StepReport)> {
+        let now: BTreeMap<(Owner, StepId), &StepReport> = after
+            .steps()
+            .map(|(owner, step)| ((owner, step.id), step))
+            .collect();
+        self.steps()
+            .filter_map(move |(owner, b)| Some((owner, b, *now.get(&(owner, b.id))?)))
+    }
+
     fn steps(&self) -> impl Iterator<Item = (Owner, &StepReport)> {
         let cylinders = self.reports.iter().flat_map(|report| {
             let owner = Owner::Cylinder(report.cylinder);
@@ -140,10 +156,11 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
         let spoilt = Blow::Spoil(SPOILT[nth % SPOILT.len()]);
         // Clearing what cannot be used, or is asked about, mends it; a limit
         // that is cleared is as usual again, and usual may be wider. So is a sleeve
-        // that was measured cold: the table of its iron stands again, as offered.
+        // that was measured cold: the table of its iron stands again, as offered. Sleeves
+        // whose kind is cleared are flanged again, as before anybody chose: others.
         let mends = !matches!(check(&Sheet::of(job), place), Checked::Good(_))
             || preset_si(place.field, job.engine.units).is_some()
-            || place.field == Field::ColdOd;
+            || matches!(place.field, Field::ColdOd | Field::SleeveKind);
         for blow in [spoilt, Blow::Empty, Blow::Dispute] {
             if mends && blow == Blow::Empty {
                 continue;
@@ -151,11 +168,11 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
             let after = said(&struck(job, place, blow), &mut memory);
             tally.tried += 1;
             let lost = before
-                .steps()
-                .zip(after.steps())
-                .any(|((_, b), (_, a))| b.signal == Signal::Go && a.signal != Signal::Go);
+                .with(&after)
+                .any(|(_, b, a)| b.signal == Signal::Go && a.signal != Signal::Go);
             tally.took_a_go += usize::from(lost);
-            compare(&before, &after, place, blow, &mut |what| {
+            let kind = job.sleeve_kind().ok();
+            compare(&before, &after, (place, kind), blow, &mut |what| {
                 broken.push(Broken {
                     job: name.to_owned(),
                     place,
@@ -172,8 +189,14 @@ const fn is_green(lock: &Lock) -> bool {
     matches!(lock, Lock::Open | Lock::OpenBeside(_))
 }
 
-fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut dyn FnMut(String)) {
-    for ((owner, b), (_, a)) in before.steps().zip(after.steps()) {
+fn compare(
+    before: &Said,
+    after: &Said,
+    (place, kind): (Place, Option<SleeveKind>),
+    blow: Blow,
+    breach: &mut dyn FnMut(String),
+) {
+    for (owner, b, a) in before.with(after) {
         // The report sums up what the others say, and a stop that asks to be
         // measured again stops no more.
         let sums_up = a.id == StepId::Report && blow == Blow::Empty && a.signal != Signal::Go;
@@ -183,7 +206,8 @@ fn compare(before: &Said, after: &Said, place: Place, blow: Blow, breach: &mut d
             breach(format!("{owner:?} {:?}: {what}", b.id));
         }
         // Spoilt or in dispute it is named, where it is a reading of the step.
-        let own = owner == place.owner && a.id.spec().fields.contains(&place.field);
+        let asked = kind.is_none_or(|kind| kind.asks(a.id, place.field));
+        let own = owner == place.owner && asked && a.id.spec().fields.contains(&place.field);
         let named = a.unusable.iter().any(|u| u.spot == Spot::Reading(place));
         if own && blow != Blow::Empty && !named {
             breach(format!("{owner:?} {:?} does not name it", a.id));

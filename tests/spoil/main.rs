@@ -15,9 +15,11 @@ mod law;
 use coldseat_core::ask::{DropAnswer, Unusable, drop_of_cylinder};
 use coldseat_core::job::assess::assess_cylinder;
 use coldseat_core::job::demo::Demo;
+use coldseat_core::job::model::part::SleeveKind;
 use coldseat_core::job::model::reading::Spot;
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
+use coldseat_tests::plain::{plain, plain_alone};
 use coldseat_tests::share_of;
 use jobs::{half_filled, measure_cold, random};
 use law::{Blow, Broken, Tally, hold, struck};
@@ -48,6 +50,18 @@ fn all_jobs() -> Vec<(String, Job)> {
             let all = 1..=cold.engine.cylinders;
             measure_cold(&mut cold, all, share);
             jobs.push((format!("{demo:?} measured cold, {share}"), cold));
+        }
+        for kind in [SleeveKind::OnStep, SleeveKind::ByFit] {
+            let name = kind.id();
+            jobs.push((format!("{demo:?} {name}"), plain_alone(demo, kind)));
+            // The larger of the two adds time and no new way to break.
+            if demo == Demo::MetricEight {
+                continue;
+            }
+            jobs.push((format!("{demo:?} once flanged, {name}"), plain(demo, kind)));
+            let mut home = plain_alone(demo, kind);
+            home.left_out = vec![demo.not_home()];
+            jobs.push((format!("{demo:?} {name}, all home"), home));
         }
         for seed in 0..HALVES {
             jobs.push((format!("{demo:?} half {seed}"), half_filled(demo, seed)));

@@ -355,7 +355,9 @@ fn materials(calculation: Calculation, sleeve: MaterialId, block: MaterialId) ->
 mod tests {
     use super::*;
     use crate::job::demo::Demo;
-    use crate::job::step::{STEPS, Subject};
+    use crate::job::model::lookup::steps_with;
+    use crate::job::model::part::SleeveKind;
+    use crate::job::step::Subject;
 
     fn input(origin: &Origin, field: Field) -> Input {
         *origin.inputs.iter().find(|i| i.field == field).unwrap()
@@ -401,7 +403,7 @@ mod tests {
     fn every_step_with_a_number_says_where_from() {
         let job = Demo::InchFive.job(0);
         let mut count = 0;
-        for spec in STEPS {
+        for spec in steps_with(SleeveKind::Flanged) {
             let owner = match spec.subject {
                 Subject::Block => Owner::Block,
                 Subject::Bank => Owner::Bank(0),
