@@ -182,7 +182,9 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             // What the gauges could show matters until it is shown.
             if report.signal != Go::Go && report.signal != Go::Stop {
                 rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
-                rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
+                if seat.best_with_half_depth > seat.best {
+                    rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
+                }
             }
             rows
         }

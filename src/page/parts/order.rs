@@ -41,9 +41,9 @@ fn origin(check: &OrderCheck, units: UnitSystem) -> Option<AnyView> {
             })
             .collect();
         view! {
-            <dt>{t::order_item(check.item)}</dt>
+            <dt>{t::order_item(check.item, check.kind)}</dt>
             <dd>
-                <span class="symbols">{t::order_formula(check.item)}</span>
+                <span class="symbols">{t::order_formula(check.item, check.kind)}</span>
                 <br />
                 {inputs.join("; ")}
             </dd>
@@ -60,7 +60,10 @@ fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {
         Standing::Missing(missing) => (String::new(), t::order_missing(missing.field)),
         Standing::Unusable(unusable) => (String::new(), t::mend(unusable, units)),
         Standing::Refused(fault) => (String::new(), t::fault(fault)),
-        Standing::NotHere => (String::new(), t::order_not_here(check.item).to_owned()),
+        Standing::NotHere => (
+            String::new(),
+            t::order_not_here(check.item, check.kind).to_owned(),
+        ),
     };
     let word = match check.standing {
         Standing::NotHere => t::NONE_HERE,
@@ -77,7 +80,7 @@ fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {
             <span class=class>
                 {shape(signal)} <span class="mark-word">{word}</span>
             </span>
-            <span class="order-item">{t::order_item(check.item)}</span>
+            <span class="order-item">{t::order_item(check.item, check.kind)}</span>
             <strong class="order-value">{value}</strong>
             <span class="order-least">{least}</span>
         </li>

@@ -132,9 +132,14 @@ pub const fn detail(detail: Detail) -> &'static str {
 
 /// Why a check of an order has nothing to check.
 #[must_use]
-pub const fn order_not_here(item: OrderItem) -> &'static str {
-    match item {
-        OrderItem::Bottom => "no lower step entered: bored through",
+pub const fn order_not_here(item: OrderItem, kind: SleeveKind) -> &'static str {
+    match (item, kind) {
+        (OrderItem::Bottom, _) => "no lower step entered: bored through",
+        (OrderItem::Ledge, _) => "held by its fit: it stands on nothing",
+        (
+            OrderItem::GrooveOutside | OrderItem::GrooveFloor,
+            SleeveKind::OnStep | SleeveKind::ByFit,
+        ) => "a plain sleeve has no flange",
         _ => "no fire ring entered",
     }
 }
@@ -151,8 +156,9 @@ pub fn least(value: &str) -> String {
 
 /// What an order is checked for.
 #[must_use]
-pub const fn order_item(item: OrderItem) -> &'static str {
+pub const fn order_item(item: OrderItem, kind: SleeveKind) -> &'static str {
     match item {
+        OrderItem::Bottom if matches!(kind, SleeveKind::OnStep) => "to cut at the step",
         OrderItem::Wall => "wall left",
         OrderItem::Web => "web between the holes",
         OrderItem::Bottom => "room to the lower step",

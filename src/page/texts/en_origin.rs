@@ -2,7 +2,8 @@
 
 use crate::show;
 use coldseat_core::ask::{
-    Calculation, Input, MaterialId, Measure, OrderItem, ShrinkBy, Trust, UnitSystem, format,
+    Calculation, Input, MaterialId, Measure, OrderItem, ShrinkBy, SleeveKind, Trust, UnitSystem,
+    format,
 };
 
 pub const WHERE_FROM: &str = "Where from";
@@ -178,18 +179,24 @@ pub const ORDER_SOURCE: &str = "Geometry. Limits: from memory, no source; yours 
 
 /// How a check before ordering is worked out.
 #[must_use]
-pub const fn order_formula(item: OrderItem) -> &'static str {
-    match item {
-        OrderItem::Wall => {
+pub const fn order_formula(item: OrderItem, kind: SleeveKind) -> &'static str {
+    match (item, kind) {
+        (OrderItem::Web, SleeveKind::OnStep | SleeveKind::ByFit) => "pitch - sleeve OD",
+        (OrderItem::Bottom, SleeveKind::OnStep) => "length - stand-proud - deck to lower step",
+        (OrderItem::Bottom, SleeveKind::ByFit) => "deck to lower step - (length - stand-proud)",
+        (OrderItem::Ledge, SleeveKind::OnStep) => {
+            "(sleeve OD - the larger of sleeve ID and bore below the step) / 2"
+        }
+        (OrderItem::Wall, _) => {
             "thinnest wall measured, less what boring takes; before that the wall entered"
         }
-        OrderItem::Web => "pitch - (flange OD + middle of its clearance)",
-        OrderItem::Bottom => "deck to lower step - (flange - stand-proud) - length",
-        OrderItem::Ledge => "(flange OD - sleeve OD) / 2",
-        OrderItem::FinishStock => "finished bore - (sleeve ID - middle of the fit)",
-        OrderItem::GrooveInside => "(groove inside - finished bore) / 2",
-        OrderItem::GrooveOutside => "(flange OD - groove outside) / 2",
-        OrderItem::GrooveFloor => {
+        (OrderItem::Web, _) => "pitch - (flange OD + middle of its clearance)",
+        (OrderItem::Bottom, _) => "deck to lower step - (flange - stand-proud) - length",
+        (OrderItem::Ledge, _) => "(flange OD - sleeve OD) / 2",
+        (OrderItem::FinishStock, _) => "finished bore - (sleeve ID - middle of the fit)",
+        (OrderItem::GrooveInside, _) => "(groove inside - finished bore) / 2",
+        (OrderItem::GrooveOutside, _) => "(flange OD - groove outside) / 2",
+        (OrderItem::GrooveFloor, _) => {
             "flange - stand-proud - planned cut - (ring height - its stand-proud)"
         }
     }

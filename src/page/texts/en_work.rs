@@ -8,7 +8,7 @@ use coldseat_core::ask::{Field, Missing, Phase, StepId, Work};
 pub const NAME: &str = "Coldseat";
 /// What it is for, in one sentence.
 pub const WHAT_IT_IS: &str =
-    "Fit flanged dry sleeves by the numbers, from the first call to the signed record.";
+    "Fit dry sleeves by the numbers, from the first call to the signed record.";
 
 /// Under an empty field for which no usual value stands.
 #[must_use]

@@ -35,7 +35,11 @@ fn two_sided(r: &Readings, mut seat: Seat) -> Result<Seat, Lack> {
             f64::from(m >= -TINY_M)
         }
     };
-    seat.p_seated = (within(limit_m - off_m) + within(limit_m + off_m) - 1.0).max(0.0);
+    let chance = |off_m: f64| (within(limit_m - off_m) + within(limit_m + off_m) - 1.0).max(0.0);
+    seat.p_seated = chance(off_m);
+    seat.best = chance(0.0);
+    // No depth has a part in it.
+    seat.best_with_half_depth = seat.best;
     Ok(seat)
 }
 

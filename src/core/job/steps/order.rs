@@ -186,6 +186,7 @@ fn check(r: &Readings, item: OrderItem) -> OrderCheck {
         Ok(None) | Err(_) => None,
     };
     OrderCheck {
+        kind: r.job.listed_kind(),
         item,
         standing,
         inputs: item

@@ -89,6 +89,8 @@ pub struct Measured {
 /// One line of the check.
 #[derive(Clone, Debug, PartialEq)]
 pub struct OrderCheck {
+    /// How the sleeves stand.
+    pub kind: Kind,
     /// What.
     pub item: OrderItem,
     /// How it stands.
