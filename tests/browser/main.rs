@@ -25,6 +25,7 @@ mod late;
 mod learnt;
 mod links;
 mod many;
+mod plain;
 mod record;
 mod saved;
 mod scan;
