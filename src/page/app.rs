@@ -89,6 +89,7 @@ pub fn App() -> impl IntoView {
     });
     offline::register(state);
     crate::parts::timer::tick(state);
+    crate::gauge::listen(state);
 
     let screen = Memo::new(move |_| match state.route.get() {
         Route::Jobs => Screen::Jobs,
@@ -194,6 +195,7 @@ pub fn App() -> impl IntoView {
             (pad, " frame-pad"),
             (in_job.get(), " in-job"),
             (state.menu.get(), " frame-menu"),
+            (state.gauge.hand.get().is_some(), " frame-hand"),
         ] {
             if on {
                 class.push_str(name);

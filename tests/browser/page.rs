@@ -63,7 +63,7 @@ const WATCH: &str = "
 /// The page in an open browser.
 #[derive(Debug, Clone)]
 pub struct Page {
-    client: Client,
+    pub(crate) client: Client,
     engine: Engine,
     address: String,
 }
