@@ -4,7 +4,9 @@
 //! Those of Chromium run with the check `browser`, the others with `engines`.
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Engine, Key, Page, Role, SELECT_ALL, Setting, containing};
+use coldseat_browser_tests::{
+    Bench, Engine, Key, Page, Role, SELECT_ALL, Setting, Size, Theme, containing,
+};
 use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::demo::Demo;
@@ -505,7 +507,13 @@ async fn digits_mean_the_same_on_glass_and_on_keys() -> Result<()> {
         field.write(digits).await?;
         let found = field.value().await?;
         ensure!(found == "0.0142", "{digits} by keyboard: {found}");
-        field.write("").await?;
+        for _ in 0..digits.len() {
+            field.press(Key::Backspace).await?;
+        }
+        ensure!(
+            field.value().await?.is_empty(),
+            "not taken back digit by digit"
+        );
         // By the pad, which is open.
         for digit in digits.chars() {
             page.tap(Role::Button, digit.to_string().as_str()).await?;
@@ -520,4 +528,64 @@ async fn digits_mean_the_same_on_glass_and_on_keys() -> Result<()> {
         ensure!(found == text, "{text} became {found}");
     }
     page.is_quiet().await
+}
+
+/// Whether a word of the wall view is wider than the screen, and how high its digits are
+/// beside the screen's height.
+const ON_THE_WALL: &str = "
+    const wall = document.querySelector('.wall');
+    const number = wall.querySelector('.wall-number').getBoundingClientRect();
+    return [wall.scrollWidth <= innerWidth, wall.scrollHeight <= innerHeight + 1,
+        parseFloat(getComputedStyle(wall.querySelector('.wall-number')).fontSize) / innerHeight];
+";
+
+#[tokio::test]
+async fn the_wall_view_shows_step_hole_reading_and_verdict_alone() -> Result<()> {
+    for (size, theme, name) in [
+        (Size::Other(1180, 820), Theme::Dark, "wall-tablet"),
+        (Size::Other(820, 1180), Theme::Light, "wall-upright"),
+        (Size::Other(360, 740), Theme::Light, "wall-phone"),
+    ] {
+        let bench = Bench::open(Setting {
+            size,
+            theme,
+            ..Setting::default()
+        })
+        .await?;
+        let page = bench.page();
+        let job = keep(page, job(12)).await?;
+        choose_order(page, BY_CYLINDER).await?;
+        page.go(&format!("{job}/cylinder/11/sleeve")).await?;
+        page.menu().await?;
+        page.tap(Role::Button, "Wall view").await?;
+        let wall = page.find(Role::Region, "Wall view").await?;
+        page.gauge("4.4412\n", 1).await?;
+        page.until("the reading on the wall", async || {
+            let shown = wall.text().await?;
+            let all = ["11", "4.4412", "under the flange, along"];
+            Ok(all.iter().all(|word| shown.contains(word)).then_some(()))
+        })
+        .await?;
+        for text in ["4.4413", "4.4410", "4.4412", "4.4411", "4.4411"] {
+            page.gauge(&format!("{text}\n"), 1).await?;
+        }
+        // A bar code is told here as well.
+        page.gauge("4006381333931\n", 1).await?;
+        page.until("the refusal on the wall", async || {
+            Ok(wall.text().await?.contains("4006381333931").then_some(()))
+        })
+        .await?;
+        page.picture(&format!("{name}-refused")).await?;
+        let drop = "document.querySelector('.wall .gauge-line button').click()";
+        page.script(drop, vec![]).await?;
+        page.picture(name).await?;
+        let fits = page.script(ON_THE_WALL, vec![]).await?;
+        ensure!(fits[0] == true && fits[1] == true, "{name}: {fits}");
+        let high = fits[2].as_f64().context("a size")?;
+        ensure!(high > 0.1, "{name}: {high} of the screen's height");
+        page.tap(Role::Button, "Close the wall view").await?;
+        page.gone(Role::Region, "Wall view").await?;
+        page.is_quiet().await?;
+    }
+    Ok(())
 }

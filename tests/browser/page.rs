@@ -64,7 +64,7 @@ const WATCH: &str = "
 #[derive(Debug, Clone)]
 pub struct Page {
     pub(crate) client: Client,
-    engine: Engine,
+    pub(crate) engine: Engine,
     address: String,
 }
 

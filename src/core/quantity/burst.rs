@@ -8,13 +8,16 @@
 /// Keys farther apart are a hand's, ms: a fast typist's are some 80 ms apart (from
 /// memory), an adapter's at most 20.
 pub const GAP_MS: f64 = 50.0;
+/// Where a gauge is known to be in use its first keys may be so far apart, ms, and
+/// those that follow up to [`CUT_MS`]: a radio adapter stutters.
+pub const STUTTER_MS: f64 = 80.0;
 /// The same reading once more within this time of its end came twice, ms: no hand
 /// measures two places as fast.
 pub const TWICE_MS: f64 = 250.0;
 /// A burst without an end is cut off after so long, ms.
 pub const CUT_MS: f64 = 400.0;
 /// So many keys in a row without a pause are no hand's (two fingers may roll).
-pub const HAND_MOST: usize = 4;
+const HAND_MOST: usize = 4;
 /// Longer texts are counted on, not kept.
 const KEPT_MOST: usize = 80;
 
@@ -42,9 +45,15 @@ pub struct Burst {
     first_ms: f64,
     last_ms: f64,
     before: Option<(String, f64)>,
+    patient: bool,
 }
 
 impl Burst {
+    /// Whether a gauge is known to be in use, whose adapter may stutter.
+    pub const fn set_patient(&mut self, patient: bool) {
+        self.patient = patient;
+    }
+
     /// Whether keys wait for their end.
     #[must_use]
     pub fn waits(&self) -> bool {
@@ -73,7 +82,12 @@ impl Burst {
     #[must_use]
     pub fn goes_on(&self, at_ms: f64) -> bool {
         let gap_ms = at_ms - self.last_ms;
-        self.keys > 0 && (0.0..=GAP_MS).contains(&gap_ms)
+        let most_ms = match (self.patient, self.is_fast()) {
+            (false, _) => GAP_MS,
+            (true, false) => STUTTER_MS,
+            (true, true) => CUT_MS,
+        };
+        self.keys > 0 && (0.0..=most_ms).contains(&gap_ms)
     }
 
     /// A key with a letter, at a time of a steady clock in ms.
@@ -235,6 +249,19 @@ mod tests {
         assert_eq!(burst.end(end), Heard::Ends("0.1234".into()));
         send(&mut burst, "0.12", 4000.0, 5.0);
         assert_eq!(burst.end(6000.0), Heard::Alone(Some("0.12".into())));
+    }
+
+    #[test]
+    fn a_known_gauge_may_stutter() {
+        let mut burst = Burst::default();
+        burst.set_patient(true);
+        send(&mut burst, "0.12", 0.0, 70.0);
+        let end = send(&mut burst, "34", 500.0, 5.0);
+        assert_eq!(burst.end(end), Heard::Ends("0.1234".into()));
+        // Not beyond what is called cut off.
+        send(&mut burst, "0.56", 2000.0, 5.0);
+        let heard = burst.letter('7', 2500.0);
+        assert_eq!(heard, Heard::Begins(Some("0.56".into())));
     }
 
     #[test]

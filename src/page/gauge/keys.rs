@@ -2,11 +2,10 @@
 //! went; a gauge's are gathered and put, whole, where they began.
 
 use super::{Because, Caught};
-use crate::browser;
 use crate::caret;
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
-use coldseat_core::ask::{Burst, CUT_MS, GAP_MS, HAND_MOST, Heard, Place};
+use coldseat_core::ask::{Burst, CUT_MS, Heard, Place, STUTTER_MS};
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -33,10 +32,14 @@ enum Focus {
 struct Keys {
     burst: Burst,
     began: Option<(Target, Place)>,
-    /// Letters that no field has: as many of the last ones.
-    held: usize,
-    /// A look at whether it was cut off is due.
+    /// Letters of it that no field has.
+    held: String,
+    /// What stood in its field before letters of it were let in.
+    stood: Option<String>,
+    /// Whether it is looked at for being cut off.
     watched: bool,
+    /// Looks since the last letter.
+    looks: u32,
 }
 
 fn focus(state: State) -> Focus {
@@ -108,6 +111,8 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
         (Some(letter), None) => Some(letter),
         _ => None,
     };
+    let is_hand = state.gauge.hand.get_untracked().is_some();
+    keys.borrow_mut().burst.set_patient(is_hand);
     let goes_on = keys.borrow().burst.goes_on(at_ms);
     if !goes_on && let Some(is_back) = turns(state, &name) {
         hand_back(state, keys);
@@ -170,7 +175,8 @@ fn a_letter(
                 .get_value()
                 .map(|place| (Target::Job, place)),
         };
-        now.held = 0;
+        now.held.clear();
+        now.stood = None;
     }
     let is_at_home =
         matches!(focus, Focus::Reading(target, place) if now.began == Some((target, place)));
@@ -178,7 +184,7 @@ fn a_letter(
     // field together, a hand's a moment late.
     let holds = match focus {
         Focus::Reading(..) if is_at_home => {
-            state.gauge.hand.get_untracked().is_some() || now.held > 0
+            state.gauge.hand.get_untracked().is_some() || !now.held.is_empty()
         }
         Focus::Reading(..) => true,
         Focus::Control => !begins,
@@ -186,7 +192,8 @@ fn a_letter(
     };
     if holds {
         event.prevent_default();
-        now.held += 1;
+        now.held.push(letter);
+        now.looks = 0;
         if !now.watched {
             now.watched = true;
             drop(now);
@@ -195,57 +202,84 @@ fn a_letter(
     }
 }
 
-/// Looks again when a burst should have ended.
+/// Looks again and again until a burst should have ended. Looks are counted, not
+/// milliseconds: a page that was busy has not heard all that came meanwhile.
 fn watch(state: State, keys: &Rc<RefCell<Keys>>) {
     let keys = Rc::clone(keys);
-    let rests = move || {
-        let (rests_ms, few) = {
-            let now = keys.borrow();
-            let few = !now.burst.is_fast();
-            (browser::steady_ms() - now.burst.last_ms(), few)
+    let look = move || {
+        let (rests_ms, is_fast) = {
+            let mut now = keys.borrow_mut();
+            now.looks += 1;
+            let rests_ms = f64::from(now.looks) * LOOK_MS as f64;
+            now.watched = rests_ms < CUT_MS && now.burst.waits();
+            (rests_ms, now.burst.is_fast())
         };
-        // A hand's keys are not to wait.
-        let enough_ms = if few { GAP_MS } else { CUT_MS };
-        if rests_ms >= enough_ms {
-            keys.borrow_mut().watched = false;
+        if rests_ms >= CUT_MS {
             settle(state, &keys);
-        } else {
+            return;
+        }
+        if rests_ms >= STUTTER_MS && !is_fast {
+            // A hand's keys are not to wait; what follows at once belongs to them still.
+            let_in(state, &keys);
+        }
+        if keys.borrow().watched {
             watch(state, &keys);
         }
     };
-    set_timeout(rests, Duration::from_millis(HELD_LOOK_MS));
+    set_timeout(look, Duration::from_millis(LOOK_MS));
 }
 
-/// How often a look is due, ms.
-const HELD_LOOK_MS: u64 = 20;
+/// Between two looks, ms.
+const LOOK_MS: u64 = 20;
 
-/// What waits without its end: a hand's few letters go into their field, a gauge's
-/// half reading is offered.
-fn settle(state: State, keys: &Rc<RefCell<Keys>>) {
-    let (text, held, began) = {
-        let mut now = keys.borrow_mut();
-        let held = std::mem::take(&mut now.held);
-        (now.burst.cut(), held, now.began.take())
+/// A hand's few letters go into the field in which they were typed; says whether it
+/// still has the focus.
+fn let_in(state: State, keys: &Rc<RefCell<Keys>>) -> bool {
+    let (began, held) = {
+        let now = keys.borrow();
+        (now.began, now.held.clone())
     };
-    let Some(text) = text.filter(|_| held > 0) else {
-        return;
-    };
-    let count = text.chars().count();
     let is_home = match focus(state) {
         Focus::Reading(target, place) => began == Some((target, place)),
         _ => false,
     };
-    if count < HAND_MOST && is_home {
-        let letters: String = text.chars().skip(count.saturating_sub(held)).collect();
-        caret::insert(&letters);
-    } else if count >= HAND_MOST || began.is_some() {
+    if is_home && !held.is_empty() {
+        if let Some((target, place)) = began {
+            let stood = untrack(|| state.text(target, place));
+            let mut now = keys.borrow_mut();
+            now.held.clear();
+            now.stood.get_or_insert(stood);
+        }
+        caret::insert(&held);
+    }
+    is_home
+}
+
+/// What waits without its end: a hand's few letters go into their field, a gauge's
+/// half reading is offered.
+fn settle(state: State, keys: &Rc<RefCell<Keys>>) {
+    let is_fast = keys.borrow().burst.is_fast();
+    if !is_fast {
+        let_in(state, keys);
+    }
+    let (text, held, began, stood) = {
+        let mut now = keys.borrow_mut();
+        let held = std::mem::take(&mut now.held);
+        let stood = now.stood.take();
+        (now.burst.cut(), held, now.began.take(), stood)
+    };
+    // A few letters where nothing has the focus mean nothing.
+    let is_lost = !held.is_empty() && (is_fast || began.is_some());
+    if let Some(text) = text.filter(|_| is_lost) {
+        if let (Some((target, place)), Some(stood)) = (began, stood) {
+            state.type_text(target, place, &stood);
+        }
         state.catch(Caught {
             text,
             because: Because::CutOff,
             began,
         });
     }
-    // A few letters where nothing has the focus mean nothing.
 }
 
 /// Another key comes: what a hand typed before it stands before it does.
@@ -270,15 +304,20 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
     }
     event.prevent_default();
     event.stop_propagation();
-    let (heard, began) = {
+    let (heard, began, stood) = {
         let mut now = keys.borrow_mut();
-        now.held = 0;
-        (now.burst.end(at_ms), now.began.take())
+        now.held.clear();
+        (now.burst.end(at_ms), now.began.take(), now.stood.take())
     };
-    let is_hand = state.gauge.hand.get_untracked().is_some();
-    match heard {
+    let stands = match heard {
         Heard::Ends(text) => state.burst_ended(began, text, false),
-        Heard::Twice(text) => state.burst_ended(began, text, is_hand),
-        Heard::Alone(_) | Heard::Begins(_) | Heard::GoesOn => false,
+        Heard::Twice(text) => {
+            let is_hand = state.gauge.hand.get_untracked().is_some();
+            state.burst_ended(began, text, is_hand)
+        }
+        Heard::Alone(_) | Heard::Begins(_) | Heard::GoesOn => true,
     };
+    if let (false, Some((target, place)), Some(stood)) = (stands, began, stood) {
+        state.type_text(target, place, &stood);
+    }
 }

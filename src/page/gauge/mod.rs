@@ -7,6 +7,7 @@ mod keys;
 
 use crate::browser;
 use crate::caret;
+use crate::feedback;
 use crate::heard::{self, Tone};
 use crate::parts::keys::{Counting, keyed};
 use crate::parts::reading::input_id;
@@ -65,6 +66,10 @@ pub struct Gauge {
     pub refused: RwSignal<Option<Refused>>,
     /// The order of the hand, where one is chosen.
     pub hand: RwSignal<Option<HandOrder>>,
+    /// The reading that was taken last.
+    pub last: RwSignal<Option<(Place, String)>>,
+    /// Whether the wall view is open.
+    pub wall: RwSignal<bool>,
     /// Whether the page speaks.
     pub speech: RwSignal<Option<Speech>>,
     /// It was to speak and there is no voice.
@@ -85,6 +90,8 @@ impl Gauge {
             caught: RwSignal::new(waiting()),
             refused: RwSignal::new(None),
             hand: RwSignal::new(None),
+            last: RwSignal::new(None),
+            wall: RwSignal::new(false),
             speech: RwSignal::new(None),
             no_voice: RwSignal::new(false),
             no_voice_read: RwSignal::new(false),
@@ -150,6 +157,17 @@ impl State {
             }
         });
         text.unwrap_or(typed)
+    }
+
+    /// Opens the wall view: a place waits and the screen stays on.
+    pub fn open_wall(self) {
+        self.menu.set(false);
+        self.gauge.last.set(None);
+        self.gauge.wall.set(true);
+        feedback::stay_awake();
+        if let Some((_, place)) = untrack(|| self.waiting_place()) {
+            self.hand_to(place);
+        }
     }
 
     /// After a tap elsewhere on the screen the hand is where it was.
@@ -240,6 +258,7 @@ impl State {
             };
             heard::tone(self, tone);
             at = self.goes_on(target, place);
+            self.gauge.last.set(Some((place, typed.clone())));
             taken = Some((typed, place.field.unit(units), tone));
         }
         if let Some((text, unit, tone)) = taken {

@@ -22,7 +22,10 @@ pub fn gauge_line(state: State) -> AnyView {
                     <section class="gauge-line gauge-bad" aria-label=t::GAUGE_LINE>
                         <p role="alert">{t::refused(&refused)}</p>
                         <div class="row">
-                            <button type="button" on:click=move |_| state.gauge.refused.set(None)>
+                            <button type="button" on:click=move |_| {
+                                state.gauge.refused.set(None);
+                                state.hand_stays();
+                            }>
                                 {t::DROP_IT}
                             </button>
                         </div>
@@ -40,7 +43,10 @@ fn no_voice(state: State) -> AnyView {
         <section class="gauge-line" aria-label=t::GAUGE_LINE>
             <p role="status">{t::NO_VOICE}</p>
             <div class="row">
-                <button type="button" on:click=move |_| state.gauge.no_voice_read.set(true)>
+                <button type="button" on:click=move |_| {
+                        state.gauge.no_voice_read.set(true);
+                        state.hand_stays();
+                    }>
                     {t::UNDERSTOOD}
                 </button>
             </div>
@@ -70,6 +76,7 @@ fn offered(state: State, caught: &Caught, behind: usize) -> AnyView {
                     type="button"
                     on:click=move |_| {
                         state.take_caught();
+                        state.hand_stays();
                     }
                 >
                     {t::DROP_IT}

@@ -147,7 +147,7 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
 #[must_use]
 pub fn keyed(typed: &str, stood: &str, typing: &mut Typing, unit: Unit) -> String {
     let digits = typing.digits.take();
-    typing.begun = true;
+    typing.begun = !typed.is_empty();
     let sign = |text: &str| text.starts_with(['-', '\u{2212}']);
     let bare = |text: &str| text.trim_start_matches(['-', '\u{2212}']).to_owned();
     let all_digits = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
@@ -169,6 +169,7 @@ pub fn keyed(typed: &str, stood: &str, typing: &mut Typing, unit: Unit) -> Strin
             None if stood.strip_prefix(typed).is_some_and(|cut| cut.len() == 1) => {
                 digits.pop();
                 return if digits.is_empty() {
+                    typing.begun = false;
                     String::new()
                 } else {
                     count(digits)

@@ -32,5 +32,6 @@ pub mod strip;
 pub mod table;
 pub mod timer;
 pub mod verdict;
+pub mod wall;
 pub mod ways;
 pub mod work_to;

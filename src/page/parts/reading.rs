@@ -5,7 +5,6 @@ use crate::browser;
 use crate::caret;
 use crate::live::{live, words};
 use crate::memo::Memo;
-use crate::parts::keys::Typing;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -185,9 +184,10 @@ pub fn Reading(
         let text = if caret::is_keyed(&event) {
             state.keyed(target, place, typed)
         } else {
-            state.typing.set(Typing {
-                begun: true,
-                ..Typing::default()
+            // Emptied, it is as if the hand had just come.
+            state.typing.update(|typing| {
+                typing.digits = None;
+                typing.begun = !typed.is_empty();
             });
             typed
         };

@@ -1,9 +1,9 @@
 //! English: a gauge that types, what is heard.
 
 use super::en_mend::refusal;
-use super::en_names::{field, place};
+use super::en_names::{field, place, step_title};
 use crate::gauge::{Because, Caught, Refused};
-use coldseat_core::ask::{HandOrder, Owner, Place};
+use coldseat_core::ask::{HandOrder, Owner, Place, StepId};
 
 /// The line that says what came and stands nowhere.
 pub const GAUGE_LINE: &str = "Gauge";
@@ -104,3 +104,22 @@ pub const PAGE_UP: &str = "Page Up";
 pub const TEACH: &str = "Teach another key";
 /// Forgets the taught one.
 pub const FORGET_KEY: &str = "Forget the taught key";
+
+/// The view for a tablet on the wall.
+pub const WALL: &str = "Wall view";
+/// Leaves it.
+pub const WALL_CLOSE: &str = "Close the wall view";
+/// The step and whose it is.
+#[must_use]
+pub fn wall_where(owner: Owner, step: StepId) -> String {
+    let step = step_title(step);
+    match owner {
+        Owner::Cylinder(cylinder) => format!("{cylinder} \u{b7} {step}"),
+        Owner::Block | Owner::Bank(_) => step.to_owned(),
+    }
+}
+/// Where the reading that came last stands.
+#[must_use]
+pub fn wall_came(at: Place) -> String {
+    format!("came in: {}", whole_place(at))
+}
