@@ -7,6 +7,7 @@ use crate::memo::Memo;
 use crate::offline;
 use crate::parts::notice::Notices;
 use crate::parts::pad::Pad;
+use crate::parts::wall::{stays_on, wall};
 use crate::route::{DROP_IN_USE, Route, View};
 use crate::screens::deck::DeckScreen;
 use crate::screens::drop::DropScreen;
@@ -77,6 +78,7 @@ pub fn App() -> impl IntoView {
             state.flush();
         } else {
             state.comes_back();
+            stays_on(state);
         }
     });
     let other_tab = window_event_listener(leptos::ev::storage, move |event| {
@@ -89,6 +91,7 @@ pub fn App() -> impl IntoView {
     });
     offline::register(state);
     crate::parts::timer::tick(state);
+    crate::gauge::listen(state);
 
     let screen = Memo::new(move |_| match state.route.get() {
         Route::Jobs => Screen::Jobs,
@@ -194,6 +197,7 @@ pub fn App() -> impl IntoView {
             (pad, " frame-pad"),
             (in_job.get(), " in-job"),
             (state.menu.get(), " frame-menu"),
+            (state.gauge.hand.get().is_some(), " frame-hand"),
         ] {
             if on {
                 class.push_str(name);
@@ -231,6 +235,7 @@ pub fn App() -> impl IntoView {
             <Notices />
             <main id="main">{live(show)}</main>
             <Pad />
+            {wall(state)}
         </div>
     }
     .into_any()

@@ -157,16 +157,6 @@ pub fn after_paint(then: impl FnOnce() + 'static) {
     );
 }
 
-/// Whether a media query holds.
-#[must_use]
-pub fn matches(query: &str) -> bool {
-    window()
-        .match_media(query)
-        .ok()
-        .flatten()
-        .is_some_and(|list| list.matches())
-}
-
 /// Puts the focus on an element and brings it into view.
 pub fn focus(id: &str) {
     if let Some(element) = document()

@@ -3,11 +3,14 @@
 mod answers;
 mod app;
 mod browser;
+mod caret;
 mod clock;
 mod desk;
 mod drawings;
 mod drops;
 mod feedback;
+mod gauge;
+mod heard;
 mod keeper;
 mod library;
 mod live;

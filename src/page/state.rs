@@ -5,10 +5,11 @@ use crate::browser;
 use crate::clock;
 use crate::desk::Desk;
 use crate::drops::DropNumbers;
+use crate::gauge::Gauge;
 use crate::keeper::{self, Keeping, with};
 use crate::library::{self, Kept, Listed, OpenDrop, OpenJob};
 use crate::memo::Memo;
-use crate::parts::keys::Counting;
+use crate::parts::keys::{Counting, Typing};
 use crate::route::{DROP_LAST, Route, View};
 use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
@@ -84,6 +85,8 @@ pub struct State {
     pub pad_on: RwSignal<bool>,
     /// How the pad takes digits.
     pub counting: RwSignal<Counting>,
+    /// What pad and keyboard have typed so far into the reading under the hand.
+    pub typing: RwSignal<Typing>,
     /// What stands behind the menu button is open.
     pub menu: RwSignal<bool>,
     /// The person went on with "next": the first reading takes the focus.
@@ -110,6 +113,8 @@ pub struct State {
     pub links: RwSignal<u64>,
     /// The clock, for timers: it ticks while one runs.
     pub now: RwSignal<u64>,
+    /// What gauges sent, and the order of the hand.
+    pub gauge: Gauge,
     /// The open job's history, its last written state, what waits.
     pub desk: Desk,
 }
@@ -180,6 +185,7 @@ impl State {
             was: RwSignal::new(None),
             pad_on: RwSignal::new(true),
             counting: RwSignal::new(Counting::FromRight),
+            typing: RwSignal::new(Typing::default()),
             menu: RwSignal::new(false),
             going_on: RwSignal::new(false),
             reports,
@@ -192,6 +198,7 @@ impl State {
             shared: RwSignal::new(None),
             links: RwSignal::new(0),
             now: RwSignal::new(clock::time()),
+            gauge: Gauge::new(),
             desk: Desk::new(),
         };
         if !Local::is_there() {
@@ -248,7 +255,9 @@ impl State {
                     .set(may && self.open.with_untracked(Option::is_none));
             }
         }
-        self.close_pad();
+        if !self.hand_goes_to(&route) {
+            self.close_pad();
+        }
         self.menu.set(false);
         let shows = match route {
             Route::Jobs | Route::Files | Route::New | Route::Engines | Route::Learnt => true,
@@ -274,6 +283,8 @@ impl State {
         let shop = with(|session| session.shop().job.clone());
         self.pad_on.set(shop.pad != Some(false));
         self.feedback.set(shop.feedback != Some(false));
+        self.gauge.hand.set(shop.hand);
+        self.gauge.set_speech(shop.speech);
         self.shop.set(shop);
     }
 

@@ -41,7 +41,7 @@ async fn the_hone_shows_it_when_asked_and_a_refused_dimension_is_named() -> Resu
     place(page, "engine").await?;
     page.unfold("Geometry").await?;
     page.write(containing("Water jacket begins"), "0.6").await?;
-    page.write(containing("Water jacket ends"), "9").await?;
+    page.write(containing("Water jacket ends"), "9.0").await?;
     place(page, "cylinder/1/fit").await?;
     page.gone(Role::Slider, "Flange thickness").await?;
     page.script(

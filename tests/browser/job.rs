@@ -221,7 +221,7 @@ async fn a_cold_drop_in_two_taps() -> Result<()> {
     })
     .await?;
     // An outside below the inside is told at the field, the page goes on.
-    page.write(containing("Part wall"), "3").await?;
+    page.write(containing("Part wall"), "3.0").await?;
     page.press(Key::Enter).await?;
     let wall = page.find(Role::TextBox, containing("Part wall")).await?;
     ensure!(

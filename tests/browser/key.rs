@@ -1,4 +1,13 @@
-//! Keys that have no character.
+//! Keys that have no character, and keys as a gauge sends them.
+
+use std::time::{Duration, SystemTime, UNIX_EPOCH};
+
+use anyhow::{Context, Result};
+use fantoccini::actions::{InputSource, KeyAction, KeyActions};
+use serde_json::json;
+
+use crate::engine::Engine;
+use crate::page::Page;
 
 /// A key that has no character.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -15,6 +24,10 @@ pub enum Key {
     Left,
     /// Arrow right.
     Right,
+    /// Page up.
+    PageUp,
+    /// Page down.
+    PageDown,
 }
 
 impl Key {
@@ -27,6 +40,79 @@ impl Key {
             Self::Backspace => "\u{E003}",
             Self::Left => "\u{E012}",
             Self::Right => "\u{E014}",
+            Self::PageUp => "\u{E00E}",
+            Self::PageDown => "\u{E00F}",
         }
+    }
+}
+
+/// Control and A, in what [`Page::gauge`] sends.
+pub const SELECT_ALL: char = '\u{1}';
+
+impl Page {
+    /// Keys wherever the focus is, as a gauge sends them: pressed and let go of one
+    /// by one, so many ms apart. `\n` is Enter, `\t` Tab, [`SELECT_ALL`] is that.
+    ///
+    /// Chromium is told when each key was pressed, so that a busy machine makes no hand
+    /// of a gauge; the others take the time at which it comes to them.
+    pub async fn gauge(&self, keys: &str, gap_ms: u64) -> Result<()> {
+        if self.engine == Engine::Chromium {
+            return self.timed_keys(keys, gap_ms).await;
+        }
+        let mut actions = KeyActions::new("gauge".to_owned());
+        for letter in keys.chars() {
+            let (hold, value) = match letter {
+                '\n' => (None, '\u{E007}'),
+                '\t' => (None, '\u{E004}'),
+                SELECT_ALL => (Some('\u{E009}'), 'a'),
+                letter => (None, letter),
+            };
+            if let Some(value) = hold {
+                actions = actions.then(KeyAction::Down { value });
+            }
+            actions = actions
+                .then(KeyAction::Down { value })
+                .then(KeyAction::Up { value });
+            if let Some(value) = hold {
+                actions = actions.then(KeyAction::Up { value });
+            }
+            if gap_ms > 1 {
+                let duration = Duration::from_millis(gap_ms);
+                actions = actions.then(KeyAction::Pause { duration });
+            }
+        }
+        self.client
+            .perform_actions(actions)
+            .await
+            .context("sending keys")
+    }
+
+    async fn timed_keys(&self, keys: &str, gap_ms: u64) -> Result<()> {
+        let now = SystemTime::now().duration_since(UNIX_EPOCH)?.as_secs_f64();
+        for (nth, letter) in keys.chars().enumerate() {
+            // Control is 2 among what is held beside a key.
+            let (key, code, text, held) = match letter {
+                '\n' => ("Enter".to_owned(), 13, "\r".to_owned(), 0),
+                '\t' => ("Tab".to_owned(), 9, String::new(), 0),
+                SELECT_ALL => ("a".to_owned(), 65, String::new(), 2),
+                letter => (letter.to_string(), 0, letter.to_string(), 0),
+            };
+            let at = now + 1e-3 * (nth as u64 * gap_ms) as f64;
+            let mut down = json!({
+                "type": if text.is_empty() { "rawKeyDown" } else { "keyDown" },
+                "key": key, "text": text, "unmodifiedText": text, "modifiers": held,
+                "windowsVirtualKeyCode": code, "timestamp": at,
+            });
+            if letter == SELECT_ALL {
+                down["commands"] = json!(["selectAll"]);
+            }
+            self.devtools("Input.dispatchKeyEvent", down).await?;
+            let up = json!({
+                "type": "keyUp", "key": key, "modifiers": held,
+                "windowsVirtualKeyCode": code, "timestamp": at,
+            });
+            self.devtools("Input.dispatchKeyEvent", up).await?;
+        }
+        Ok(())
     }
 }

@@ -18,6 +18,7 @@ mod engines;
 mod everyone;
 mod files;
 mod first_visit;
+mod gauge;
 mod hand;
 mod installed;
 mod job;

@@ -63,8 +63,8 @@ const WATCH: &str = "
 /// The page in an open browser.
 #[derive(Debug, Clone)]
 pub struct Page {
-    client: Client,
-    engine: Engine,
+    pub(crate) client: Client,
+    pub(crate) engine: Engine,
     address: String,
 }
 

@@ -28,6 +28,7 @@ pub mod units;
 mod write;
 
 use crate::job::drop::DropSheet;
+use crate::job::hand::HandOrder;
 use crate::job::ledger::Ledger;
 use crate::job::{Entries, Job, Millis, UnitSystem};
 use crate::materials::MaterialId;
@@ -42,6 +43,35 @@ pub const VERSION: u64 = 3;
 /// place filled is a tenth of a MiB.
 pub const LONGEST: usize = 4 << 20;
 
+/// When the page speaks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Speech {
+    /// When it is asked.
+    OnDemand,
+    /// At every reading.
+    Always,
+}
+
+impl Speech {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::OnDemand, Self::Always];
+
+    /// Its name in documents: for ever.
+    #[must_use]
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::OnDemand => "on_demand",
+            Self::Always => "always",
+        }
+    }
+
+    /// From its name in documents.
+    #[must_use]
+    pub fn from_id(id: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|speech| speech.id() == id)
+    }
+}
+
 /// What the shop has set once for all its jobs.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shop {
@@ -53,6 +83,15 @@ pub struct Shop {
     pub pad: Option<bool>,
     /// Beep and vibrate when a time is up; on where nothing is set.
     pub feedback: Option<bool>,
+    /// What the hand does when a gauge's reading is taken; where nothing is set it
+    /// stops at the answer of the step.
+    pub hand: Option<HandOrder>,
+    /// Whether the page speaks; where nothing is set it does not.
+    pub speech: Option<Speech>,
+    /// The key that skips a place, beside Page Down, as a browser names it.
+    pub skip_key: Option<String>,
+    /// The key that goes back a place, beside Page Up.
+    pub back_key: Option<String>,
     /// When all jobs were last written into a file.
     pub backup_at: Option<Millis>,
     /// What is remembered for joining copies of the settings.
@@ -70,6 +109,10 @@ impl Shop {
             entries: Entries::default(),
             pad: None,
             feedback: None,
+            hand: None,
+            speech: None,
+            skip_key: None,
+            back_key: None,
             backup_at: None,
             ledger: Ledger::default(),
             unknown: Map::new(),
@@ -212,6 +255,27 @@ mod tests {
             let document = Document::new(Body::Job(Box::new(job)), 1);
             assert_eq!(restore(&write(&document)), Restored::Valid(document));
         }
+    }
+
+    #[test]
+    fn what_the_shop_set_for_its_gauge_comes_back_and_what_is_none_of_it_is_set_aside() {
+        let mut shop = Shop::fresh(UnitSystem::Inch);
+        shop.hand = Some(HandOrder::ByPlace);
+        shop.speech = Some(Speech::OnDemand);
+        shop.skip_key = Some("F9".to_owned());
+        shop.back_key = Some("+".to_owned());
+        let document = Document::new(Body::Shop(shop), 1);
+        let text = write(&document);
+        assert_eq!(restore(&text), Restored::Valid(document));
+        let other = text.replace("by_place", "by_moon");
+        let Restored::Repaired(document, _) = restore(&other) else {
+            panic!("taken as it is")
+        };
+        let Body::Shop(shop) = &document.body else {
+            panic!("no shop")
+        };
+        assert_eq!((shop.hand, shop.speech), (None, Some(Speech::OnDemand)));
+        assert!(write(&document).contains("by_moon"));
     }
 
     #[test]

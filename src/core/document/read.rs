@@ -4,9 +4,10 @@
 use super::flat::SHEET;
 use super::paper::LEDGER;
 use super::restore::Repair;
-use super::{ColdDropPaper, Shop};
+use super::{ColdDropPaper, Shop, Speech};
 use crate::job::drop::DropSheet;
 use crate::job::engine::{CYLINDERS_MOST, Engine, Layout};
+use crate::job::hand::HandOrder;
 use crate::job::ledger::Ledger;
 use crate::job::step::{Mark, StepId, StepRecord};
 use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
@@ -23,6 +24,9 @@ const NAME_MOST: usize = 300;
 const NOTE_MOST: usize = 20_000;
 /// Longest text of an entry: more than any number, less than a nuisance.
 const ENTRY_MOST: usize = 200;
+
+/// Longest name of a key of a keyboard.
+const KEY_MOST: usize = 30;
 
 /// Key under which values that could not be used are set aside.
 const ASIDE: &str = "set_aside";
@@ -334,6 +338,18 @@ impl Reading {
             }
         };
         let (pad, feedback) = (switch("pad"), switch("feedback"));
+        let mut text = |key: &str, is_one: &dyn Fn(&str) -> bool| match body.remove(key) {
+            Some(Value::String(text)) if is_one(&text) => Some(text),
+            None => None,
+            Some(other) => {
+                self.set_aside(key.to_owned(), other);
+                None
+            }
+        };
+        let hand = text("hand", &|id| HandOrder::from_id(id).is_some());
+        let speech = text("speech", &|id| Speech::from_id(id).is_some());
+        let is_key = |key: &str| !key.is_empty() && key.chars().count() <= KEY_MOST;
+        let (skip_key, back_key) = (text("skip_key", &is_key), text("back_key", &is_key));
         let backup_at = match body.remove("backup_at") {
             None => None,
             Some(value) => value.as_u64().or_else(|| {
@@ -346,6 +362,10 @@ impl Reading {
             entries,
             pad,
             feedback,
+            hand: hand.as_deref().and_then(HandOrder::from_id),
+            speech: speech.as_deref().and_then(Speech::from_id),
+            skip_key,
+            back_key,
             backup_at,
             ledger: Ledger::default(),
             unknown: self.rest(body, [("entries", entries_object)]),

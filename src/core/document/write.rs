@@ -4,7 +4,8 @@
 use super::flat::SHEET;
 use super::paper::{Paper, whole_body};
 use super::row::BINNED;
-use super::{Body, ColdDropPaper, Document, Shop, VERSION};
+use super::{Body, ColdDropPaper, Document, Shop, Speech, VERSION};
+use crate::job::hand::HandOrder;
 use crate::job::step::Mark;
 use crate::job::{Entries, Entry, Job};
 use serde_json::{Map, Value};
@@ -199,6 +200,17 @@ pub(super) fn shop_value(shop: &Shop) -> Value {
     for (key, switch) in [("pad", shop.pad), ("feedback", shop.feedback)] {
         if let Some(on) = switch {
             set(key, on.into());
+        }
+    }
+    let words = [
+        ("hand", shop.hand.map(HandOrder::id)),
+        ("speech", shop.speech.map(Speech::id)),
+        ("skip_key", shop.skip_key.as_deref()),
+        ("back_key", shop.back_key.as_deref()),
+    ];
+    for (key, word) in words {
+        if let Some(word) = word {
+            set(key, word.into());
         }
     }
     if let Some(at) = shop.backup_at {

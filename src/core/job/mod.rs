@@ -35,7 +35,7 @@ pub use model::field::Field;
 pub use model::field_kind::UnitSystem;
 pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
-pub use model::{before, check, engine, field, ledger, part};
+pub use model::{before, burst, check, engine, field, hand, ledger, part};
 pub use steps::{all_low, assess, deck, loads, look_back, order, passes};
 
 /// The cold drop: of a cylinder, and without a job.

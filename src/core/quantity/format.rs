@@ -6,6 +6,9 @@
 
 use super::parse::Unit;
 
+/// Digits of a number at most: more are no reading (a bar code has 8 to 14).
+pub const DIGITS_MOST: usize = 12;
+
 /// `value` with `decimals` digits behind the point, rounded half away from
 /// zero; `-0.0000` is written `0.0000`. Not a number and values beyond 1e15
 /// are written `?`: nothing shown to a person is ever that large.
@@ -36,6 +39,13 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
+/// Whether a typed text has its unit in it: a word, or the mark of inches.
+#[must_use]
+pub fn names_unit(text: &str) -> bool {
+    let is_mark = |c: char| matches!(c, '"' | '\u{2033}' | '\'');
+    text.chars().any(|c| c.is_alphabetic() || is_mark(c))
+}
+
 /// A text as it was typed, with its unit where it names none itself.
 ///
 /// # Example
@@ -48,7 +58,7 @@ pub fn fixed(value: f64, decimals: usize) -> String {
 #[must_use]
 pub fn typed(text: &str, unit: Unit) -> String {
     let symbol = unit.symbol();
-    if symbol.is_empty() || text.chars().any(char::is_alphabetic) {
+    if symbol.is_empty() || names_unit(text) {
         text.to_owned()
     } else {
         format!("{text} {symbol}")
@@ -68,6 +78,41 @@ pub const fn decimals(unit: Unit) -> usize {
         Unit::CubicMetre => 1,
         Unit::Plain => 2,
     }
+}
+
+/// Digits alone as a lathe hand says them, counted from the last decimal of a unit:
+/// `43` and `0043` are 0.0043 in. `None` where anything but digits stands behind a
+/// sign, and where there are more of them than a hand types.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::from_right;
+/// use coldseat_core::quantity::parse::Unit;
+/// assert_eq!(from_right("142", Unit::Inch).as_deref(), Some("0.0142"));
+/// assert_eq!(from_right("0142", Unit::Inch).as_deref(), Some("0.0142"));
+/// assert_eq!(from_right("-12", Unit::Millimetre).as_deref(), Some("-0.012"));
+/// assert_eq!(from_right("4.2", Unit::Inch), None);
+/// ```
+#[must_use]
+pub fn from_right(text: &str, unit: Unit) -> Option<String> {
+    let text = text.trim();
+    let (sign, digits) = match text.strip_prefix(['-', '\u{2212}']) {
+        Some(digits) => ("-", digits.trim_start()),
+        None => ("", text.strip_prefix('+').unwrap_or(text).trim_start()),
+    };
+    let is_digits = !digits.is_empty() && digits.bytes().all(|b| b.is_ascii_digit());
+    if !is_digits || digits.len() > DIGITS_MOST {
+        return None;
+    }
+    let width = decimals(unit) + 1;
+    let padded = format!("{digits:0>width$}");
+    let (whole, rest) = padded.split_at(padded.len() - decimals(unit));
+    let whole = match whole.trim_start_matches('0') {
+        "" => "0",
+        whole => whole,
+    };
+    let point = if rest.is_empty() { "" } else { "." };
+    Some(format!("{sign}{whole}{point}{rest}"))
 }
 
 /// What one step of the last digit shown is worth, in the unit itself.

@@ -12,6 +12,7 @@
 
 pub mod about;
 pub mod bounds;
+pub mod burst;
 pub mod code;
 pub mod format;
 pub mod parse;

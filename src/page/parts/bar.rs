@@ -5,6 +5,7 @@ use crate::live::{live, maybe, words};
 use crate::memo::Memo;
 use crate::parts::strip::Strip;
 use crate::parts::timer::RunningTimers;
+use crate::parts::wall::wall_button;
 use crate::route::{Route, View};
 use crate::state::State;
 use crate::texts as t;
@@ -83,6 +84,7 @@ fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
         </div>
         <div class="bar-more">
             {id.map(|id| screens(state, id))}
+            {wall_button(state)}
             {take_back(state)}
         </div>
     }

@@ -141,6 +141,50 @@ pub fn press(text: &str, key: Key, typing: &mut Typing, counting: Counting, unit
     }
 }
 
+/// The text after a key of a keyboard in a field that counts: what the browser made
+/// of it, over what stood there. The same digits mean the same as on the pad; with a
+/// point, a unit or a fraction behind them they are what was typed.
+#[must_use]
+pub fn keyed(typed: &str, stood: &str, typing: &mut Typing, unit: Unit) -> String {
+    let digits = typing.digits.take();
+    typing.begun = !typed.is_empty();
+    let sign = |text: &str| text.starts_with(['-', '\u{2212}']);
+    let bare = |text: &str| text.trim_start_matches(['-', '\u{2212}']).to_owned();
+    let all_digits = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+    let mut count = |digits: String| {
+        let text = signed(sign(typed), &shown(&digits, &typing.after, unit));
+        typing.digits = Some(digits);
+        text
+    };
+    if let Some(mut digits) = digits {
+        match typed.strip_prefix(stood) {
+            // A key that changes nothing.
+            Some("") => return count(digits),
+            Some(more) if all_digits(more) => {
+                digits.push_str(more);
+                digits.truncate(MOST);
+                return count(digits);
+            }
+            Some(more) => return signed(sign(typed), &format!("{digits}{more}")),
+            None if stood.strip_prefix(typed).is_some_and(|cut| cut.len() == 1) => {
+                digits.pop();
+                return if digits.is_empty() {
+                    typing.begun = false;
+                    String::new()
+                } else {
+                    count(digits)
+                };
+            }
+            None => {}
+        }
+    }
+    let now = bare(typed);
+    if all_digits(&now) && now.len() <= MOST {
+        return count(now);
+    }
+    typed.to_owned()
+}
+
 /// Digits as they are shown: from the right, or over the last ones of a reading.
 fn shown(digits: &str, after: &str, unit: Unit) -> String {
     let kept = after.chars().filter(char::is_ascii_digit).count();
@@ -272,6 +316,47 @@ mod tests {
         types("4.4412", &[Delete], AsTyped, Unit::Inch, "4.441");
         let emptied = [Delete, Delete, Digit(4), Digit(3)];
         types("12", &emptied, FromRight, Unit::Inch, "0.0043");
+    }
+
+    /// Keys of a keyboard, one after the other, behind what stands in the field.
+    #[track_caller]
+    fn keyboard(keys: &str, unit: Unit, after: &str) {
+        let (mut typing, mut text) = (Typing::default(), String::new());
+        for key in keys.chars() {
+            let typed = match key {
+                '<' => text.get(..text.len() - 1).unwrap_or_default().to_owned(),
+                key => format!("{text}{key}"),
+            };
+            text = keyed(&typed, &text, &mut typing, unit);
+        }
+        assert_eq!(text, after, "{keys}");
+    }
+
+    #[test]
+    fn digits_mean_the_same_on_glass_and_on_keys() {
+        for digits in ["142", "0142", "43", "0", "44412", "0000043"] {
+            let pad: Vec<Key> = digits.bytes().map(|b| Digit(b - b'0')).collect();
+            for unit in [Unit::Inch, Unit::Millimetre] {
+                let (mut typing, mut text) = (Typing::default(), String::new());
+                for key in &pad {
+                    text = press(&text, *key, &mut typing, FromRight, unit);
+                }
+                keyboard(digits, unit, &text);
+            }
+        }
+        keyboard("-12", Unit::Inch, "-0.0012");
+        keyboard("143<2", Unit::Inch, "0.0142");
+        keyboard("1<", Unit::Inch, "");
+    }
+
+    #[test]
+    fn what_is_more_than_digits_stands_as_it_was_typed() {
+        for text in [
+            "4.4412", "4,4412", ".0043", "-0.0021", "17/64", "4 17/64", "43 thou", "12.70 mm",
+            "+0.002", "none", "5 tenths", "0012.5",
+        ] {
+            keyboard(text, Unit::Inch, text);
+        }
     }
 
     #[test]

@@ -3,6 +3,7 @@
 
 use crate::browser;
 use crate::live::live;
+use crate::parts::caught::gauge_line;
 use crate::parts::keys::{Counting, Key, Typing, press};
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
@@ -21,7 +22,10 @@ pub fn Pad() -> impl IntoView {
             .active
             .get()
             .filter(|_| state.pad_on.get())
-            .map(|(target, place)| keys_for(state, target, place).into_any())
+            .map_or_else(
+                || gauge_line(state),
+                |(target, place)| keys_for(state, target, place).into_any(),
+            )
     })
 }
 
@@ -30,11 +34,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     let is_length = place.field.spec().measure == Measure::Length;
     // What its last digits may be typed over.
     let before = StoredValue::new(untrack(|| state.reading_before(target, place)));
-    let counting = move || match state.counting.get() {
-        _ if !is_length => Counting::AsTyped,
-        Counting::Last if before.with_value(Option::is_none) => Counting::FromRight,
-        counting => counting,
-    };
+    let counting = move || state.counts(target, place);
     let fresh = move || Typing {
         after: match untrack(counting) {
             Counting::Last => before.get_value().unwrap_or_default(),
@@ -42,7 +42,8 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         },
         ..Typing::default()
     };
-    let typing = RwSignal::new(fresh());
+    let typing = state.typing;
+    typing.set(fresh());
     let tap = move |key: Key| {
         let text = untrack(|| state.text(target, place));
         let counting = untrack(counting);
@@ -132,8 +133,24 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             </button>
         }
     });
+    let say = move || {
+        state.gauge.speech.get().map(|_| {
+            view! {
+                <button
+                    type="button"
+                    class="pad-tool"
+                    on:pointerdown=hold
+                    on:click=move |_| state.say_it()
+                >
+                    {t::SAY_IT}
+                </button>
+            }
+            .into_any()
+        })
+    };
     view! {
         <section class="pad" aria-label=t::PAD>
+            {gauge_line(state)}
             <div class="pad-head">
                 <p class="pad-title">{t::pad_title(place)}</p>
                 <p class="pad-value">
@@ -149,7 +166,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                 </p>
             </div>
             <div class="pad-tools">
-                {count_key}
+                {count_key} {live(say)}
                 <button
                     type="button"
                     class="pad-tool"
@@ -188,7 +205,9 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                         "key key-word key-next key-wide"
                     }
                     on:pointerdown=hold
-                    on:click=move |_| state.on_from(&input_id(place))
+                    on:click=move |_| {
+                        state.goes_on(target, place);
+                    }
                 >
                     {t::PAD_NEXT}
                 </button>

@@ -2,6 +2,7 @@
 //! of readings; every screen uses it.
 
 use crate::browser;
+use crate::caret;
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::show;
@@ -85,21 +86,19 @@ pub fn Reading(
         }
         _ => "",
     };
-    let id_keys = id.clone();
     let id_focus = id.clone();
     let on_key = move |event: web_sys::KeyboardEvent| match event.key().as_str() {
         "Enter" => {
             event.prevent_default();
-            state.on_from(&id_keys);
+            state.goes_on(target, place);
         }
         "Escape" => state.close_pad(),
         _ => {}
     };
-    // On a touch screen the own pad is enough; the system keyboard would cover
-    // it. A hardware keyboard types in any case.
-    let touch = browser::matches("(pointer: coarse)");
+    // The own pad is enough; the system keyboard would cover it. A hardware keyboard
+    // and a gauge that is one type in any case.
     let mode = move || {
-        if touch && state.pad_on.get() {
+        if state.pad_on.get() {
             "none"
         } else {
             "decimal"
@@ -165,7 +164,13 @@ pub fn Reading(
                     <p>{t::question(&question, place.field, units)}</p>
                     <div class="row">
                         {suggestion}
-                        <button type="button" on:click=move |_| state.keep(target, place)>
+                        <button
+                            type="button"
+                            on:click=move |_| {
+                                state.keep(target, place);
+                                state.hand_stays();
+                            }
+                        >
                             {t::IT_IS_RIGHT}
                         </button>
                     </div>
@@ -173,6 +178,20 @@ pub fn Reading(
                 .into_any(),
             )
         }
+    };
+    let on_input = move |event: web_sys::Event| {
+        let typed = event_target_value(&event);
+        let text = if caret::is_keyed(&event) {
+            state.keyed(target, place, typed)
+        } else {
+            // Emptied, it is as if the hand had just come.
+            state.typing.update(|typing| {
+                typing.digits = None;
+                typing.begun = !typed.is_empty();
+            });
+            typed
+        };
+        state.type_text(target, place, &text);
     };
     let id_paste = id.clone();
     // A column out of a spreadsheet fills this place and those after it.
@@ -220,9 +239,7 @@ pub fn Reading(
                     prop:value=words(move || text.get())
                     aria-invalid=words(invalid)
                     aria-describedby=described
-                    on:input=move |event| {
-                        state.type_text(target, place, &event_target_value(&event));
-                    }
+                    on:input=on_input
                     placeholder=placeholder
                     on:blur=move |_| {
                         here.set(false);

@@ -283,6 +283,7 @@ pub fn StepView(
     onward: AnyView,
 ) -> impl IntoView {
     let state = State::here();
+    state.step_opens(owner, spec.id);
     let report = Memo::new(move |_| state.step_report(owner, spec.id));
     let units = state.units(Target::Job);
     let kind = untrack(|| state.sleeve_kind());

@@ -67,7 +67,11 @@ pub fn JobScreen(
             let goes_on = state.going_on.get_untracked();
             state.going_on.set(false);
             // Where a clock runs the hands are not free for readings.
-            if goes_on && now.1.spec().timed.is_none() {
+            if state.hand_goes_to(&state.route.get_untracked()) {
+                request_animation_frame(move || {
+                    state.hand_arrives();
+                });
+            } else if goes_on && now.1.spec().timed.is_none() {
                 request_animation_frame(browser::focus_first_reading);
             } else {
                 request_animation_frame(browser::focus_step);

@@ -4,6 +4,7 @@ use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Choice;
+use crate::parts::hand::gauge_settings;
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
@@ -137,6 +138,7 @@ pub fn SettingsScreen() -> impl IntoView {
             />
             <p class="quiet">{t::FEEDBACK_WHAT}</p>
         </div>
+        {gauge_settings(state)}
         {live(gauges)}
         <section class="cautions">
             <p>{t::STANDING_WORDS}</p>

@@ -3,7 +3,7 @@
 use crate::job::model::field::Field;
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable, Why};
-use crate::quantity::format::number;
+use crate::quantity::format::{names_unit, number};
 use crate::quantity::parse::{ParseError, Unit, parse};
 use litemap::LiteMap;
 
@@ -50,7 +50,7 @@ impl Entry {
     /// ```
     #[must_use]
     pub fn shown_in(&self, unit: Unit) -> String {
-        if self.unit == unit || self.text.chars().any(char::is_alphabetic) {
+        if self.unit == unit || names_unit(&self.text) {
             return self.text.clone();
         }
         match parse(&self.text, self.unit) {

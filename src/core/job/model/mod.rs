@@ -2,6 +2,7 @@
 //! typed and what it reads as, the steps as data. Nothing here judges.
 
 pub mod before;
+pub mod burst;
 pub mod check;
 #[cfg(test)]
 mod check_tests;
@@ -12,6 +13,7 @@ pub mod field_kind;
 pub mod field_read;
 #[cfg(test)]
 mod field_tests;
+pub mod hand;
 pub mod hangs_on;
 pub mod job;
 pub mod ledger;
