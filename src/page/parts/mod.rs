@@ -1,5 +1,6 @@
 //! Parts that several screens use.
 
+pub mod after_cut;
 pub mod again;
 pub mod answer;
 pub mod aside;
@@ -13,6 +14,7 @@ pub mod drops;
 pub mod findings;
 pub mod finished;
 pub mod fold;
+pub mod from_deck;
 pub mod holes;
 pub mod keys;
 pub mod listed;

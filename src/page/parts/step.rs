@@ -41,6 +41,10 @@ pub fn readings(spec: &'static StepSpec, owner: Owner) -> AnyView {
     let mut singles: Vec<AnyView> = Vec::new();
     for field in spec.fields.iter().copied().filter(|f| !lists.contains(f)) {
         let places = field.spec().places;
+        // Asked for only where the cut makes it so: `after_cut`.
+        if places == Places::FromDeck {
+            continue;
+        }
         if field.spec().measure == Measure::Choice {
             groups.push(one_of(field, owner));
             continue;
@@ -115,7 +119,7 @@ fn rounds(field: Field, owner: Owner) -> Vec<AnyView> {
 }
 
 /// One word out of a few.
-fn one_of(field: Field, owner: Owner) -> AnyView {
+pub fn one_of(field: Field, owner: Owner) -> AnyView {
     let state = State::here();
     let place = Place {
         owner,

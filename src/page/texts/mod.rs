@@ -2,6 +2,7 @@
 //! second file with the same names.
 
 mod en;
+mod en_after;
 mod en_aside;
 mod en_bore;
 mod en_drawings;
@@ -17,6 +18,7 @@ mod en_share;
 mod en_steps;
 mod en_work;
 pub use en::*;
+pub use en_after::*;
 pub use en_aside::*;
 pub use en_bore::*;
 pub use en_drawings::*;

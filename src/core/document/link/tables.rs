@@ -95,6 +95,13 @@ pub(super) const ENGINE: &[&str] = &[
     "common_depth",
     "prior_home",
     "home_needed",
+    "from_deck_before",
+    "from_deck_least",
+    "from_deck_most",
+    "block_cut_so_far",
+    "block_cut_most",
+    "deck_finish_kind",
+    "deck_finish_most",
 ];
 
 /// Fields of the cold drop, by their bit.

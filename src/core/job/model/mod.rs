@@ -12,6 +12,8 @@ pub mod field_kind;
 pub mod field_read;
 #[cfg(test)]
 mod field_tests;
+pub mod field_usual;
+pub mod from_deck;
 pub mod hangs_on;
 pub mod job;
 pub mod ledger;
