@@ -3,7 +3,8 @@
 use coldseat_core::job::demo::{Demo, put};
 use coldseat_core::job::engine::Layout;
 use coldseat_core::job::field::Scope;
-use coldseat_core::job::step::{Mark, STEPS};
+use coldseat_core::job::model::from_deck::FromDeck;
+use coldseat_core::job::step::{Mark, STEPS, StepId};
 use coldseat_core::job::steps::survey::spots;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use fastrand::Rng;
@@ -42,6 +43,80 @@ pub fn measure_cold(job: &mut Job, holes: impl Iterator<Item = u8>, share: f64) 
         let unit = job.unit(Field::ColdOd);
         let text = format!("{:.4}", unit.from_si(first * (1.0 - share)));
         put(job, Place::of_cylinder(hole, Field::ColdOd, 0), text, 1);
+    }
+}
+
+/// Gives a job sizes measured from its deck, a block with so much left, a finish, and
+/// the cut that is then made: some sizes hold, some leave their range and are measured
+/// again, ticked, reasoned or forgotten.
+pub fn deck_it(job: &mut Job, seed: u64) {
+    let mut rng = Rng::with_seed(0xdec_0 + seed);
+    let inch = |job: &Job, thou: f64| {
+        let unit = job.unit(Field::FromDeckBefore);
+        format!("{:.4}", unit.from_si(thou * 25.4e-6))
+    };
+    for (item, index) in FromDeck::ALL.into_iter().zip(0_u8..) {
+        if rng.u8(0..5) == 0 {
+            continue;
+        }
+        let before = 200.0 + f64::from(rng.u8(0..9));
+        let ends = [
+            before - f64::from(rng.u8(2..9)),
+            before + f64::from(rng.u8(2..9)),
+        ];
+        let sheet = [
+            (Field::FromDeckBefore, before),
+            (Field::FromDeckLeast, ends[0]),
+            (Field::FromDeckMost, ends[1]),
+        ];
+        for (field, thou) in sheet {
+            if rng.u8(0..20) > 0 && (field != Field::FromDeckMost || item.has_most()) {
+                let place = Place {
+                    index,
+                    ..Place::of_engine(field)
+                };
+                let text = inch(job, thou);
+                put(job, place, text, 2);
+            }
+        }
+        for bank in 0..job.engine.banks() {
+            let said = ["", "", "done", "left, the customer knows"][usize::from(rng.u8(0..4))];
+            put(job, Place::of_bank(bank, Field::RecutSaid, index), said, 3);
+            if rng.bool() {
+                let now = ends[0] + f64::from(rng.i8(-1..9));
+                let text = inch(job, now);
+                put(
+                    job,
+                    Place::of_bank(bank, Field::FromDeckAfter, index),
+                    text,
+                    3,
+                );
+            }
+        }
+    }
+    for (field, text) in [
+        (Field::BlockCutSoFar, inch(job, f64::from(rng.u8(0..12)))),
+        (Field::BlockCutMost, inch(job, 15.0)),
+        (
+            Field::DeckFinishKind,
+            ["Ra", "Rz"][usize::from(rng.bool())].to_owned(),
+        ),
+        (Field::DeckFinishMost, "1.6".to_owned()),
+    ] {
+        if rng.u8(0..8) > 0 {
+            put(job, Place::of_engine(field), text, 2);
+        }
+    }
+    for bank in 0..job.engine.banks() {
+        if rng.u8(0..4) > 0 {
+            let text = inch(job, 5.0);
+            put(job, Place::of_bank(bank, Field::DeckCut, 0), text, 2);
+        }
+        if rng.u8(0..3) > 0 {
+            let text = ["1.2", "1.6", "2.5"][usize::from(rng.u8(0..3))];
+            put(job, Place::of_bank(bank, Field::DeckFinish, 0), text, 3);
+        }
+        job.set_mark(Owner::Bank(bank), StepId::Deck, Some(Mark::Done), 4);
     }
 }
 

@@ -21,11 +21,13 @@ use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_tests::plain::{plain, plain_alone};
 use coldseat_tests::share_of;
-use jobs::{half_filled, measure_cold, random};
+use jobs::{deck_it, half_filled, measure_cold, random};
 use law::{Blow, Broken, Tally, hold, struck};
 
 /// Half-filled copies of each demo.
 const HALVES: u64 = 8;
+/// Copies of each demo with a deck that is cut.
+const DECKED: u64 = 40;
 /// Random jobs.
 const RANDOM: u64 = 560;
 /// Spoilings asked for, all together.
@@ -43,6 +45,11 @@ fn all_jobs() -> Vec<(String, Job)> {
             if place.owner == Owner::Cylinder(demo.not_home()) {
                 home.entries.put(place, Entry::new("", unit, 2));
             }
+        }
+        for seed in 0..share_of(DECKED) {
+            let mut decked = home.clone();
+            deck_it(&mut decked, seed);
+            jobs.push((format!("{demo:?} decked {seed}"), decked));
         }
         jobs.push((format!("{demo:?} without the one that is high"), home));
         for share in [0.0016, 0.0004, -0.0001] {

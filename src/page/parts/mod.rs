@@ -1,5 +1,6 @@
 //! Parts that several screens use.
 
+pub mod after_cut;
 pub mod again;
 pub mod answer;
 pub mod aside;
@@ -14,6 +15,7 @@ pub mod drops;
 pub mod findings;
 pub mod finished;
 pub mod fold;
+pub mod from_deck;
 pub mod hand;
 pub mod holes;
 pub mod keys;

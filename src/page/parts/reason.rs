@@ -3,6 +3,7 @@
 
 use crate::live::words;
 use crate::state::{State, Target};
+use coldseat_core::ask::{Field, Unit};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -29,6 +30,15 @@ impl Reason {
         let text = self.text.get_untracked().trim().to_owned();
         self.complained.set(text.is_empty());
         (!text.is_empty()).then_some(text)
+    }
+
+    /// The words, where the core takes them for a field.
+    #[must_use]
+    pub fn given_for(self, field: Field) -> Option<String> {
+        let text = self.given()?;
+        let is_taken = field.read(&text, Unit::Plain).is_ok();
+        self.complained.set(!is_taken);
+        is_taken.then_some(text)
     }
 
     /// The line, with its label and what it says when it is empty.

@@ -40,6 +40,10 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyV
     let mut singles: Vec<AnyView> = Vec::new();
     for field in kind.fields_of(spec).filter(|f| !lists.contains(f)) {
         let places = field.spec().places;
+        // Asked for only where the cut makes it so: `after_cut`.
+        if places == Places::FromDeck {
+            continue;
+        }
         if field.spec().measure == Measure::Choice {
             groups.push(one_of(field, owner));
             continue;
@@ -114,7 +118,7 @@ fn rounds(field: Field, owner: Owner) -> Vec<AnyView> {
 }
 
 /// One word out of a few.
-fn one_of(field: Field, owner: Owner) -> AnyView {
+pub fn one_of(field: Field, owner: Owner) -> AnyView {
     let state = State::here();
     let place = Place {
         owner,

@@ -5,6 +5,7 @@ use crate::drawings::deck_map::deck_map;
 use crate::drawings::deck_seats::deck_seats;
 use crate::live::live;
 use crate::memo::Memo;
+use crate::parts::after_cut::{after_cut_table, recuts};
 use crate::parts::answer::{chance_row, pairs};
 use crate::parts::aside::wanted;
 use crate::parts::bar::whole_bar;
@@ -23,7 +24,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     BankPlan, Field, Lacks, Lock, Next, Owner, Place, STEPS, Signal as Go, StepId, UnitSystem,
-    all_home, lock, origin, plan, shown as readings_shown, shown_engine,
+    after_cut, all_home, lock, origin, plan, shown as readings_shown, shown_engine,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -78,14 +79,25 @@ pub fn DeckScreen(
                         .with(|o| o.as_ref().and_then(|o| all_home(&o.job, reports, bank)))
                 });
                 let said = state_of_lock.with(|lock| plan.under(lock));
+                let said = match state
+                    .open
+                    .with(|o| o.as_ref().map(|o| after_cut(&o.job, bank)))
+                {
+                    Some(Ok(after)) => after.over(said),
+                    _ => said,
+                };
                 let map = deck_map(
                     &spots,
                     &holes_of(state, Owner::Bank(bank)),
                     Some(plan.plan.removal.as_m()),
                     units,
                 );
-                view! { {cut(&plan, said, state.half_typed.get(), clean_up_m, home, units)} {map} }
-                    .into_any()
+                view! {
+                    {cut(&plan, said, state.half_typed.get(), clean_up_m, home, units)}
+                    {map}
+                    {after_cut_table(state, bank, units)}
+                }
+                .into_any()
             }
         })
     };
@@ -116,7 +128,7 @@ pub fn DeckScreen(
                 {live(move || seats(state, bank, units))} {live(numbers)}
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Bank(bank), kind)} <Marks spec=spec owner=Owner::Bank(bank) />
+                {readings(spec, Owner::Bank(bank), kind)} {recuts(state, bank)} <Marks spec=spec owner=Owner::Bank(bank) />
                 <div class="row onward">{onward(state, &id, bank)}</div>
             </div>
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>

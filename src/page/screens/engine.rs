@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::bar::{sheet_bar, whole_bar};
 use crate::parts::choice::{Choice, Line, MaterialChoice, counts, layouts};
+use crate::parts::from_deck::from_deck;
 use crate::parts::holes::holes;
 use crate::parts::notice::export_button;
 use crate::parts::order::order_list;
@@ -480,6 +481,7 @@ pub fn EngineScreen(
         <p class="quiet">{t::ENGINE_FIRST}</p>
         {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
+        {from_deck(state)}
         {order(state)}
         {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
         {folded(state, t::SERVICE, SERVICE, false)}

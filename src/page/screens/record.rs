@@ -3,6 +3,7 @@
 use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::live;
+use crate::parts::after_cut::after_cut_paper;
 use crate::parts::bar::whole_bar;
 use crate::parts::finished::{finished_table, pressure_tests};
 use crate::parts::notice::export_button;
@@ -150,6 +151,9 @@ fn record(
     let decks: Vec<AnyView> = (0..job.engine.banks())
         .map(|bank| deck_line(job, reports, bank, units))
         .collect();
+    let after: Vec<AnyView> = (0..job.engine.banks())
+        .filter_map(|bank| after_cut_paper(job, bank, units))
+        .collect();
     let open: Vec<String> = reports
         .iter()
         .filter(|r| r.state != Condition::Seated && !is_bare(job, r))
@@ -221,6 +225,7 @@ fn record(
         <p>{limits}</p>
         <p>{gauges(job, reports, units)}</p>
         {decks}
+        {after}
         {gasket_line(job, units)}
         <div class=drawn>{drawings}</div>
         {disputes}

@@ -50,6 +50,11 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::DeepCut => "More than twice the cut planned: check the number. Pistons stand prouder by as much.".into(),
         Next::LittleFlange => CUT_TOO_DEEP.into(),
         Next::MayStayLow => "A sleeve may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
+        Next::BlockCutMost(_)
+        | Next::DeckSizePast(..)
+        | Next::DeckSizeRecut(..)
+        | Next::DeckSizeWants(..)
+        | Next::DeckRough => super::en_after::next_after_cut(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
         Next::MarkIt => en::MARK_IT.into(),

@@ -1,8 +1,9 @@
 //! English: names of steps, numbers and their places.
 
+use super::en_after::deck_size;
 use super::en_part::{COLD_BY, HEAT_BY, PART};
 use coldseat_core::ask::{
-    Detail, Field, Figure, OrderItem, Places, SleeveKind, StepId, UnitSystem,
+    Detail, Field, Figure, FromDeck, OrderItem, Places, SleeveKind, StepId, UnitSystem,
 };
 
 #[must_use]
@@ -344,6 +345,16 @@ pub const fn field(field: Field) -> &'static str {
         Field::GaugeLength => "Sleeve length (gauge)",
         Field::GaugeStep => "Step depth (gauge)",
         Field::DropIcePrice => "Dry ice, price of a kilogram",
+        Field::FromDeckBefore => "Before the cut",
+        Field::FromDeckLeast => "Least (sheet)",
+        Field::FromDeckMost => "Most (sheet)",
+        Field::BlockCutSoFar => "Cut off the block so far",
+        Field::BlockCutMost => "Cut off the block, most allowed (sheet)",
+        Field::DeckFinishKind => "Deck finish named by (gasket maker's sheet)",
+        Field::DeckFinishMost => "Deck finish, roughest allowed (gasket maker's sheet)",
+        Field::DeckFinish => "Deck finish, measured after the cut",
+        Field::FromDeckAfter => "Measured again",
+        Field::RecutSaid => "Why it is left so",
     }
 }
 
@@ -388,6 +399,9 @@ pub fn place(field: Field, index: u8) -> String {
             };
             format!("{}, {axis}", LEVELS[usize::from(index / 2) % 3])
         }
+        Places::FromDeck => FromDeck::ALL
+            .get(usize::from(index))
+            .map_or_else(String::new, |item| deck_size(*item).to_owned()),
         Places::List(_) if field == Field::LowSpot => {
             let side = if index.is_multiple_of(2) {
                 "left"

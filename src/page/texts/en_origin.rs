@@ -233,7 +233,7 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
     let unit = measure.unit(units);
     match measure {
         Measure::Temperature => format::difference(si, unit),
-        Measure::Plain | Measure::Choice => format::fixed(si, 3),
+        Measure::Plain | Measure::Choice | Measure::Words => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
         Measure::Pressure | Measure::Force | Measure::Volume => show::number(si, unit),
         Measure::Length | Measure::Roughness => format!(

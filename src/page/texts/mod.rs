@@ -2,6 +2,7 @@
 //! second file with the same names.
 
 mod en;
+mod en_after;
 mod en_aside;
 mod en_bore;
 mod en_drawings;
@@ -19,6 +20,7 @@ mod en_spoken;
 mod en_steps;
 mod en_work;
 pub use en::*;
+pub use en_after::*;
 pub use en_aside::*;
 pub use en_bore::*;
 pub use en_drawings::*;

@@ -99,6 +99,13 @@ pub(super) const ENGINE: &[&str] = &[
     "step_bore",
     "gauge_length",
     "gauge_step",
+    "from_deck_before",
+    "from_deck_least",
+    "from_deck_most",
+    "block_cut_so_far",
+    "block_cut_most",
+    "deck_finish_kind",
+    "deck_finish_most",
 ];
 
 /// Fields of the cold drop, by their bit.

@@ -122,9 +122,12 @@ fn trial(field: Field, si: f64) -> f64 {
         Measure::Length => 2.54e-6,
         Measure::Roughness => 1e-6,
         Measure::Temperature | Measure::Time => 1.0,
-        Measure::Pressure | Measure::Force | Measure::Volume | Measure::Plain | Measure::Choice => {
-            0.01 * si.abs()
-        }
+        Measure::Pressure
+        | Measure::Force
+        | Measure::Volume
+        | Measure::Plain
+        | Measure::Choice
+        | Measure::Words => 0.01 * si.abs(),
     }
 }
 
@@ -219,7 +222,9 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
     let mut inputs = Vec::new();
     // A word is no input that can be moved a little.
     let kind = job.listed_kind();
-    let moves = |f: &&Field| f.spec().measure != Measure::Choice && kind.asks(step, **f);
+    let moves = |f: &&Field| {
+        !matches!(f.spec().measure, Measure::Choice | Measure::Words) && kind.asks(step, **f)
+    };
     for field in spec.fields.iter().chain(spec.uses).filter(moves) {
         // A deck is cut from the readings of all its cylinders.
         let holders: Vec<Owner> = match (field.spec().scope, owner) {

@@ -216,6 +216,9 @@ impl Entries {
             Field::FitLow => other(Field::FitHigh)
                 .filter(|high| si >= *high)
                 .map(Why::LowNotBelowHigh),
+            Field::FromDeckLeast => other(Field::FromDeckMost)
+                .filter(|most| si > *most)
+                .map(Why::LowNotBelowHigh),
             Field::RoundLook => other(Field::RoundStop)
                 .filter(|stop| si > *stop)
                 .map(Why::LowNotBelowHigh),

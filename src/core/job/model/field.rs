@@ -1,4 +1,4 @@
-//! Every number a person can type, as data: what it measures, where it
+//! Every number a person can type, and the few words, as data: what it measures, where it
 //! belongs, how many places it has, its allowed range (from
 //! [`crate::quantity::bounds`]), what is usual, and the default a new engine
 //! starts with. The words for it are the page's; a new field is one entry
@@ -8,9 +8,11 @@
 //! points: the engine and sleeve makers' sheets override them.
 
 pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scope, UnitSystem};
+pub use crate::job::model::field_usual::{PULLS_MOST, SPOTS_MOST};
 
+use crate::job::model::field_usual::*;
 use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
-use crate::quantity::bounds::{self, Bound, End};
+use crate::quantity::bounds::{self, Bound};
 
 /// No preset.
 const NONE: Preset = preset("", "");
@@ -59,77 +61,6 @@ macro_rules! fields {
             preset: $preset,
         },)*];
     };
-}
-
-/// A size in millimetres: usual from, usual to, far from its neighbours.
-const fn size(lo_mm: f64, hi_mm: f64, far_mm: f64) -> Plausible {
-    Plausible::Size {
-        lo: lo_mm / 1e3,
-        hi: hi_mm / 1e3,
-        far: far_mm / 1e3,
-    }
-}
-
-/// An offset: millimetres from its neighbours that ask.
-const fn offset(far_mm: f64) -> Plausible {
-    Plausible::Offset { far: far_mm / 1e3 }
-}
-
-const FREE: Plausible = Plausible::Free;
-/// 5 to 60 C: a cold shop, a block not long out of the wash.
-const SHOP: Plausible = Plausible::Shop {
-    lo: 278.15,
-    hi: 333.15,
-};
-/// A closet to a hall, m3: beyond it the other unit was meant, or a digit slipped.
-const ROOMS: Plausible = Plausible::Size {
-    lo: 15.0,
-    hi: 5e4,
-    far: 1e12,
-};
-const ONE: Places = Places::One;
-const CLOCKS: Places = Places::Clocks;
-const LEVELS: Places = Places::Levels;
-/// Pulls at most on one sleeve.
-pub const PULLS_MOST: u8 = 12;
-/// Surveyed points of one deck at most: two to a row, a row before each of 16
-/// bores and one behind the last.
-pub const SPOTS_MOST: u8 = 34;
-const PULLS: Places = Places::List(PULLS_MOST);
-/// Degrees two parts may be apart.
-const APART: Bound = plain(0.0, 50.0);
-/// Strokes of a hone in one bore.
-const STROKES: Bound = plain(1.0, 10_000.0);
-/// Hours and money.
-const MONEY: Bound = plain(0.0, 1e7);
-
-/// Turns and strokes a minute.
-const PER_MINUTE: Bound = plain(1.0, 5000.0);
-/// Passes of the bar.
-const PASSES: Bound = plain(1.0, 20.0);
-/// Share of a gauge's variance that is common to a deck: some of it is, and some
-/// is each hole's own.
-const SHARED: Bound = plain(0.02, 0.98);
-/// Hours of nitrogen standing.
-const STANDING: Bound = plain(0.0, 1000.0);
-/// Index into [`DROP_OUTCOMES`].
-const OUTCOMES: Bound = plain(0.0, 2.0);
-/// How a sleeve goes in: job.md, step 20.
-pub(super) const DROP_OUTCOMES: &[&str] = &["free", "dragged", "stuck"];
-
-/// Index into the words of a choice.
-const fn index_of(words: &[&str]) -> Bound {
-    plain(0.0, words.len() as f64 - 1.0)
-}
-
-const fn plain(lo: f64, hi: f64) -> Bound {
-    Bound {
-        lo,
-        hi,
-        lo_end: End::In,
-        hi_end: End::In,
-        unit: "",
-    }
 }
 
 // "Usual" spans common practice widened generously: it only asks, never refuses.
@@ -487,4 +418,25 @@ fields! {
     GaugeLength "gauge_length" Engine Length ONE, bounds::SMALL, FREE, preset("0.0004", "0.010");
     /// Standard uncertainty of a step's depth. From memory.
     GaugeStep "gauge_step" Engine Length ONE, bounds::SMALL, FREE, preset("0.0005", "0.013");
+    /// What is measured from the deck and a cut changes, item by item: its size
+    /// before the cut; below the deck or, of what stands out of it, above.
+    FromDeckBefore "from_deck_before" Engine Length Places::FromDeck, bounds::FROM_DECK, FREE, NONE;
+    /// Its least size: the sheet.
+    FromDeckLeast "from_deck_least" Engine Length Places::FromDeck, bounds::FROM_DECK, FREE, NONE;
+    /// Its greatest size: the sheet.
+    FromDeckMost "from_deck_most" Engine Length Places::FromDeck, bounds::FROM_DECK, FREE, NONE;
+    /// What earlier cuts took off the block's deck, all together.
+    BlockCutSoFar "block_cut_so_far" Engine Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// The most that may ever be cut off it: the sheet.
+    BlockCutMost "block_cut_most" Engine Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// By which roughness the gasket's maker names the deck's finish.
+    DeckFinishKind "deck_finish_kind" Engine Choice ONE, index_of(ROUGHNESS_NAMES), FREE, NONE;
+    /// The roughest deck that the gasket's maker allows.
+    DeckFinishMost "deck_finish_most" Engine Roughness ONE, bounds::ROUGHNESS, FREE, NONE;
+    /// Roughness of the deck as cut, by the same name.
+    DeckFinish "deck_finish" Bank Roughness ONE, bounds::ROUGHNESS, FREE, NONE;
+    /// What is measured from the deck, as measured again once the deck was cut.
+    FromDeckAfter "from_deck_after" Bank Length Places::FromDeck, bounds::FROM_DECK, FREE, NONE;
+    /// That it was brought back to its range, or in words why it was not.
+    RecutSaid "recut_said" Bank Words Places::FromDeck, WORDS, FREE, NONE;
 }

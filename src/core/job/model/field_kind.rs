@@ -1,6 +1,7 @@
 //! What a field can be like: what it measures, whom it belongs to, how its
 //! places lie, what is plausible. Fields themselves are in [`super::field`].
 
+use crate::job::model::from_deck::FromDeck;
 use crate::quantity::parse::Unit;
 
 /// Inch or metric, for everything a person reads and types.
@@ -54,6 +55,8 @@ pub enum Measure {
     Plain,
     /// One of a few words, see `Field::choices`; its value is its index.
     Choice,
+    /// Words of the person's own; see `Field::read`.
+    Words,
 }
 
 impl Measure {
@@ -73,7 +76,7 @@ impl Measure {
             (Self::Time, _) => Unit::Second,
             (Self::Volume, UnitSystem::Inch) => Unit::CubicFoot,
             (Self::Volume, UnitSystem::Metric) => Unit::CubicMetre,
-            (Self::Plain | Self::Choice, _) => Unit::Plain,
+            (Self::Plain | Self::Choice | Self::Words, _) => Unit::Plain,
         }
     }
 }
@@ -108,6 +111,8 @@ pub enum Places {
     Ends,
     /// A list, used from the front: pulls, low spots.
     List(u8),
+    /// What is measured from the deck: [`super::from_deck::FromDeck`].
+    FromDeck,
 }
 
 impl Places {
@@ -121,6 +126,7 @@ impl Places {
             Self::Rounds => 12,
             Self::Ends => 2,
             Self::List(n) => n,
+            Self::FromDeck => FromDeck::ALL.len() as u8,
         }
     }
 }

@@ -1,12 +1,41 @@
 //! A field asked: its entry in the table, its unit, its words, how it reads.
 
-use crate::job::model::field::{DROP_OUTCOMES, FIELDS, Field, FieldSpec};
+use crate::job::model::field::{FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{Measure, UnitSystem};
+use crate::job::model::field_usual::{DROP_OUTCOMES, ROUGHNESS_NAMES};
 use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// The word for "this block has none". In documents for ever.
 pub const NONE_HERE: &str = "none";
+
+/// The word that says that something was done. In documents for ever.
+pub const DONE: &str = "done";
+
+/// Letters of words at most: what a document takes of an entry.
+const WORDS_MOST: usize = 200;
+
+/// Words a person gives: "done", or a reason, which takes a word of three letters
+/// at least: a slip of the thumb is none.
+fn words(text: &str) -> Result<Typed, ParseError> {
+    let text = text.trim();
+    let of = |si| Typed {
+        text: text.to_owned(),
+        si,
+        unit: Unit::Plain,
+    };
+    let fits = text.chars().count() <= WORDS_MOST;
+    let is_word = |word: &str| word.chars().filter(|c| c.is_alphabetic()).count() >= 3;
+    if text.eq_ignore_ascii_case(DONE) {
+        Ok(of(0.0))
+    } else if fits && text.split_whitespace().any(is_word) {
+        Ok(of(1.0))
+    } else {
+        Err(ParseError::NotANumber {
+            text: text.to_owned(),
+        })
+    }
+}
 
 impl Field {
     /// Its entry in the table.
@@ -39,15 +68,20 @@ impl Field {
             Self::DropCold => COLDS,
             Self::DropHeat => HEATS,
             Self::SleeveKind => SLEEVE_KINDS,
+            Self::DeckFinishKind => ROUGHNESS_NAMES,
             _ => &[],
         }
     }
 
-    /// Reads what is typed for it: a number, or one of its words as its index.
+    /// Reads what is typed for it: a number, one of its words as its index, or words
+    /// of the person's own.
     ///
     /// # Errors
     /// Text that is neither.
     pub fn read(self, text: &str, unit: Unit) -> Result<Typed, ParseError> {
+        if self.spec().measure == Measure::Words {
+            return words(text);
+        }
         let choices = self.choices();
         if choices.is_empty() {
             return parse(text, unit);

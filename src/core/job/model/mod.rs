@@ -13,6 +13,8 @@ pub mod field_kind;
 pub mod field_read;
 #[cfg(test)]
 mod field_tests;
+pub mod field_usual;
+pub mod from_deck;
 pub mod hand;
 pub mod hangs_on;
 pub mod job;

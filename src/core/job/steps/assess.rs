@@ -17,6 +17,7 @@ use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Spot, Unusable};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::{Calculation, Mark, StepId, StepSpec, Subject};
+use crate::job::steps::after_cut::any_open;
 use crate::job::steps::deck::{Lock, deck, lock};
 use crate::job::steps::look_back::{compare_returns, current, look_back, state};
 use crate::job::steps::survey::spots;
@@ -93,7 +94,7 @@ fn whole_of(job: &Job, doubts: &Doubts, reports: &[CylinderReport]) -> Whole {
         .map(|owner| (owner, owner_steps(job, doubts, owner, reports)))
         .collect();
     let mut block = owner_steps(job, doubts, Owner::Block, reports);
-    let open = not_all_done(&block, &banks, reports);
+    let open = not_all_done(&block, &banks, reports) || any_open(job);
     let of_holes = reports.iter().filter(|r| r.state != State::LeftOut);
     let steps = of_holes
         .flat_map(|report| &report.steps)
@@ -394,7 +395,9 @@ fn apply_mark(job: &Job, owner: Owner, report: &mut StepReport) {
                 Owner::Block | Owner::Cylinder(_) => None,
             };
             // The cut that was planned is measured, the cut that was made said.
-            report.signal = match to_mark && cut.is_some() {
+            // Nor is a recut that is ticked.
+            let measured = cut.is_some() && report.lacks.is_empty();
+            report.signal = match to_mark && measured {
                 true => Signal::Go,
                 false => Signal::Marked,
             };

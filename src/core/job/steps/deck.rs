@@ -13,6 +13,7 @@ use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Missing, Spot, Unusable};
 use crate::job::model::readings::{Readings, largest, smallest};
 use crate::job::model::step::StepId;
+use crate::job::steps::after_cut::after_cut;
 use crate::job::steps::all_low::{AllLow, measured};
 use crate::job::steps::survey::{deck_beside, spots};
 use crate::job::steps::tools::{TINY_M, length_figure};
@@ -365,7 +366,8 @@ pub fn deck(r: &Readings, lock: &Lock) -> Worked {
         Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..) => {}
     }
     let plan = plan(r.job, r.bank())?;
-    let (signal, next) = match plan.under(lock) {
+    let after = after_cut(r.job, r.bank())?;
+    let (signal, next) = match after.over(plan.under(lock)) {
         // Good: cut it, then say so.
         (Signal::Go, _) => (Signal::None, Next::Advice(StepId::Deck, Signal::None)),
         worse => worse,
@@ -385,6 +387,7 @@ pub fn deck(r: &Readings, lock: &Lock) -> Worked {
                 places: 1,
             })
             .into_iter()
+            .chain(after.lacks())
             .collect(),
         ..Verdict::plain(signal, next)
     })

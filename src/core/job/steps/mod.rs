@@ -2,6 +2,10 @@
 //! to a verdict. What two phases share (deck survey, loads, case of a drop) has
 //! a file of its own. `assess` asks them all.
 
+pub mod after_cut;
+#[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
+mod after_cut_tests;
 pub mod all_low;
 pub mod assess;
 #[cfg(test)]

@@ -1,6 +1,7 @@
 //! What to do next.
 
 use crate::job::model::field::Field;
+use crate::job::model::from_deck::FromDeck;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Missing, Spot};
 use crate::job::model::step::StepId;
@@ -46,6 +47,18 @@ pub enum Next {
     LittleFlange,
     /// A flange may be left low with more than the chance accepted.
     MayStayLow,
+    /// The block has not so much left to be cut: it is overdrawn by this much.
+    BlockCutMost(Length),
+    /// A size measured from the deck is past its range, where no cutting brings it
+    /// back, by this much.
+    DeckSizePast(FromDeck, Length),
+    /// The cut puts a size measured from the deck outside its range by this much:
+    /// bring it back, and say so.
+    DeckSizeRecut(FromDeck, Length),
+    /// Of a size measured from the deck this number is not entered.
+    DeckSizeWants(FromDeck, Field),
+    /// The deck is rougher than the gasket allows.
+    DeckRough,
     /// A cylinder stops the job.
     StopsAt(u8),
     /// Steps are open: see what is not done.
