@@ -26,6 +26,7 @@ fn table(job: &Job) -> (Vec<String>, Vec<Vec<String>>) {
             "when",
             "kept",
         ],
+        no_unit: "no unit",
         owner: &|place| format!("{:?}", place.owner),
         reading: &|place| format!("{}, {}", place.field.spec().id, place.index),
         time: &|at| at.to_string(),
@@ -54,7 +55,7 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "pressure (psi)",
                 "force (lbf)",
                 "time (s)",
-                "number",
+                "number (no unit)",
                 "roughness (\u{b5}m)",
                 "volume (ft\u{b3})",
             ]
@@ -65,7 +66,7 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "pressure (bar)",
                 "force (kN)",
                 "time (s)",
-                "number",
+                "number (no unit)",
                 "roughness (\u{b5}m)",
                 "volume (m\u{b3})",
             ]

@@ -223,7 +223,7 @@ fn the_page_computes_nothing() {
             let drawing = path.to_string_lossy().contains("drawings") || path.ends_with("strip.rs");
             let trigonometry = matches!(word, ".sin()" | ".cos()");
             // The record tells a limit, or the text that is no limit.
-            let told = path.ends_with("record.rs") && word == "engine_si(";
+            let told = path.ends_with("record_file.rs") && word == "engine_si(";
             assert!(
                 (drawing && trigonometry) || told || !code(&text).contains(word),
                 "{} computes with {word}: that belongs in the core",

@@ -140,7 +140,7 @@ async fn all_jobs_go_to_another_device_in_one_file() -> Result<()> {
         .await?;
     let (name, table) = file(page).await?;
     ensure!(name.ends_with(".csv"), "{name}");
-    ensure!(table.contains("Length (in)"), "{table}");
+    ensure!(table.contains("Number: length (in)"), "{table}");
     Ok(())
 }
 

@@ -11,6 +11,7 @@
 mod asides;
 mod bore;
 mod cases;
+mod deck;
 mod demos;
 mod desk;
 mod drops;

@@ -110,6 +110,7 @@ pub use crate::job::loads::gauge_most;
 pub use crate::job::loads::loads;
 pub use crate::job::look_back::to_open;
 pub use crate::job::model::field_read::DONE;
+pub use crate::job::model::field_read::GAUGES_CHECKED;
 pub use crate::job::model::field_read::NONE_HERE;
 pub use crate::job::model::from_deck::FromDeck;
 pub use crate::job::model::lookup::steps_with;

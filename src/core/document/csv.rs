@@ -15,8 +15,11 @@ use crate::quantity::parse::{Unit, parse};
 #[derive(Clone, Copy)]
 pub struct Words<'a> {
     /// Heads of: job, whose, reading, length, temperature, pressure, force,
-    /// time, plain number, roughness, as typed, unit typed, when, kept. Units are added.
+    /// time, plain number, roughness, volume, as typed, unit typed, when, kept, each
+    /// with its group; behind those of numbers their unit is added.
     pub heads: [&'a str; 15],
+    /// What stands in the place of a unit where a number has none.
+    pub no_unit: &'a str,
     /// Whose a place is.
     pub owner: &'a dyn Fn(Place) -> String,
     /// What is read there.
@@ -52,14 +55,12 @@ pub fn csv(job: &Job, words: Words<'_>) -> String {
     let system = job.engine.units;
     let mut table = String::new();
     let heads = words.heads.iter().enumerate().map(|(column, head)| {
-        let unit = column
-            .checked_sub(3)
-            .and_then(|kind| MEASURES.get(kind))
-            .map_or("", |measure| measure.unit(system).symbol());
-        if unit.is_empty() {
-            cell(head)
-        } else {
-            cell(&format!("{head} ({unit})"))
+        let measure = column.checked_sub(3).and_then(|kind| MEASURES.get(kind));
+        let unit = measure.map(|measure| measure.unit(system).symbol());
+        match unit {
+            None => cell(head),
+            Some("") => cell(&format!("{head} ({})", words.no_unit)),
+            Some(unit) => cell(&format!("{head} ({unit})")),
         }
     });
     line(&mut table, heads);

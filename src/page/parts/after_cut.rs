@@ -6,6 +6,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::reason::Reason;
+use crate::parts::record_file::DASH;
 use crate::parts::table::{Line, cell, table};
 use crate::show::{bare, length, length_unit, number};
 use crate::state::{State, Target};
@@ -16,9 +17,6 @@ use coldseat_core::ask::{
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
-
-/// What stands in a cell without a value.
-const DASH: &str = "\u{2013}";
 
 /// From where to where a size may be.
 fn range(size: &DeckSize, units: UnitSystem) -> String {
@@ -39,11 +37,14 @@ fn back_to(item: FromDeck, size: &DeckSize, units: UnitSystem) -> String {
 }
 
 /// What becomes of a size, in words; short ones for paper.
-pub fn state_words(item: FromDeck, size: &DeckSize, units: UnitSystem, short: bool) -> String {
+fn state_words(item: FromDeck, size: &DeckSize, units: UnitSystem, short: bool) -> String {
     let stands = size.stands();
     let by = length(stands.by.as_m(), units);
     let to = back_to(item, size, units);
-    let state = if short {
+    let back = size.worked.state != AfterState::Holds && stands.state == AfterState::Holds;
+    let state = if back {
+        t::SIZE_BACK.to_owned()
+    } else if short {
         t::size_state_short(item, stands.state, &by, &to)
     } else {
         t::size_state(item, stands.state, &by, &to)
@@ -85,7 +86,7 @@ fn unknown<T>(standing: &Standing<T>, units: UnitSystem) -> Option<String> {
 }
 
 /// The lines of the table: sizes, block, finish.
-pub fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
+fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
     let dash = || DASH.to_owned();
     let mut lines: Vec<Line> = Vec::new();
     for (item, standing) in &after.sizes {
@@ -146,7 +147,7 @@ pub fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
 }
 
 /// The heads of the table.
-pub fn heads(units: UnitSystem) -> Vec<String> {
+fn heads(units: UnitSystem) -> Vec<String> {
     let unit = length_unit(units).symbol();
     vec![
         t::DECK_SIZE.to_owned(),
@@ -158,7 +159,7 @@ pub fn heads(units: UnitSystem) -> Vec<String> {
 }
 
 /// What is not entered, said so that nobody takes it for good.
-pub fn left_out(after: &AfterCut) -> Vec<String> {
+fn left_out(after: &AfterCut) -> Vec<String> {
     let absent: Vec<&str> = after
         .sizes
         .iter()
@@ -186,7 +187,7 @@ fn shown(after: &AfterCut, units: UnitSystem) -> AnyView {
         view! { <p class="deck-bears">{words}</p> }
     });
     let lines = lines(after, units, false);
-    let whole = (!lines.is_empty()).then(|| table("cards", None, &heads(units), lines));
+    let whole = (!lines.is_empty()).then(|| table("cards deck-sizes", None, &heads(units), lines));
     let by = if after.decided {
         t::AFTER_CUT_DECIDED
     } else {
@@ -335,9 +336,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
             </div>
             {live(kept)}
             <details class="help">
-                <summary aria-label=format!("{}: {}", t::RECUT_WHY, t::deck_size_short(*item))>
-                    {t::RECUT_WHY}
-                </summary>
+                <summary>{format!("{}: {}", t::RECUT_WHY, t::deck_size_short(*item))}</summary>
                 {why.line(state, stem, t::RECUT_WHY, t::RECUT_WHY_NEEDED)}
                 <button type="button" aria-label=leave_name on:click=leave>
                     {t::RECUT_LEAVE}
@@ -377,10 +376,35 @@ pub fn after_cut_paper(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView
     let notes = left_out(&after).join(" ");
     Some(
         view! {
-            {table("cards", Some(caption), &heads(units), lines)}
+            {table("cards deck-sizes", Some(caption), &heads(units), lines)}
             {still_open(&after)}
             {(!notes.is_empty()).then(|| view! { <p>{notes}</p> })}
         }
         .into_any(),
     )
+}
+
+/// What became of the sizes that the cut put outside their range, and how rough the
+/// deck is, in lines that a layman reads.
+pub fn after_cut_words(job: &Job, bank: u8, units: UnitSystem) -> Vec<String> {
+    let Some(after) = after_cut(job, bank).ok().filter(|after| after.decided) else {
+        return Vec::new();
+    };
+    let banks = job.engine.banks();
+    let sizes = after
+        .known()
+        .filter(|(_, size)| size.worked.state != AfterState::Holds || size.measured.is_some())
+        .map(|(item, size)| {
+            let name = t::of_deck(bank, banks, t::deck_size_short(item));
+            format!("{name}: {}", state_words(item, size, units, true))
+        });
+    let finish = after.finish.known().and_then(|finish| {
+        let unit = Field::DeckFinish.unit(units);
+        let measured = number(finish.measured?.as_m(), unit);
+        let kind = t::choice(Field::DeckFinishKind, finish.kind);
+        let most = number(finish.most.as_m(), unit);
+        let line = t::deck_finish_line(&measured, kind, &most, finish.is_rough());
+        Some(t::of_deck(bank, banks, &line))
+    });
+    sizes.chain(finish).collect()
 }

@@ -1,6 +1,7 @@
 //! What the record tells besides: wall, counterbore, groove, finished bore, ring
 //! gaps, pistons, and both pressure tests.
 
+use crate::parts::record_file::DASH;
 use crate::parts::table::{Line, cell, hole, table};
 use crate::show::{bare, clock, length_unit, number};
 use crate::texts as t;
@@ -8,11 +9,8 @@ use coldseat_core::ask::{CylinderReport, Field, Job, Length, Owner, Told, UnitSy
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// What stands in a cell without a value.
-const DASH: &str = "\u{2013}";
-
 /// What was read, a dash where nothing was, and said where it cannot be used.
-fn told(told: &Told, show: impl Fn(f64) -> String) -> String {
+pub fn told(told: &Told, show: impl Fn(f64) -> String) -> String {
     match told {
         Told::Absent => DASH.to_owned(),
         Told::Read(list) => list

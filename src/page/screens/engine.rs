@@ -13,6 +13,7 @@ use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
 use crate::parts::verdict::verdict;
+use crate::parts::words::gauges_checked;
 use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -488,6 +489,7 @@ pub fn EngineScreen(
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}
         {folded(state, t::GAUGES, GAUGES, false)}
+        {gauges_checked(state, Target::Job)}
         {share(t::SHARE_ENGINE, "link-engine", move || {
             state
                 .open

@@ -53,8 +53,11 @@ fn floor(id: &str, job: &Job, units: UnitSystem) -> AnyView {
     let heads = [
         t::CYLINDER.to_owned(),
         format!("{} ({unit})", t::HONE_TO),
+        t::MEASURED_BORE.to_owned(),
         format!("{} ({unit})", t::CUT_TO),
+        t::MEASURED_DEPTH.to_owned(),
         format!("{} ({unit})", t::STANDS_PROUD),
+        t::INITIALS.to_owned(),
     ];
     view! {
         <h2>{format!("{}: {}", t::FLOOR_SHEET, job.name)}</h2>
@@ -63,6 +66,11 @@ fn floor(id: &str, job: &Job, units: UnitSystem) -> AnyView {
         <p class="record-words">{t::STANDING_WORDS}</p>
     }
     .into_any()
+}
+
+/// Where the hand writes what it measured, and who it was.
+const fn blank() -> String {
+    String::new()
 }
 
 fn line(id: &str, one: &Targets, units: UnitSystem) -> Line {
@@ -84,9 +92,16 @@ fn line(id: &str, one: &Targets, units: UnitSystem) -> Line {
     Line {
         class: "",
         head: hole(id, one.cylinder),
-        cells: [bore, show(depth), show(one.proud.map(Length::as_m))]
-            .map(cell)
-            .into_iter()
-            .collect(),
+        cells: [
+            bore,
+            blank(),
+            show(depth),
+            blank(),
+            show(one.proud.map(Length::as_m)),
+            blank(),
+        ]
+        .map(cell)
+        .into_iter()
+        .collect(),
     }
 }

@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Choice;
 use crate::parts::hand::gauge_settings;
+use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{GAUGES, fields};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
@@ -99,7 +100,9 @@ pub fn SettingsScreen() -> impl IntoView {
     let gauges = move || {
         units.get();
         view! {
+            {lines(state, Target::Shop, &OF_SHOP)}
             {fields(Target::Shop, t::GAUGES, GAUGES)}
+            {gauges_checked(state, Target::Shop)}
             {fields(Target::Shop, t::SHOP_LIMITS, LIMITS)}
         }
         .into_any()

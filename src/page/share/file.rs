@@ -94,6 +94,7 @@ pub fn save_table(state: State) {
         let job = &open.as_ref()?.job;
         let words = Words {
             heads: t::CSV_HEADS,
+            no_unit: t::CSV_NO_UNIT,
             owner: &|place| t::owner(place.owner),
             reading: &|place| t::place_title(place),
             time: &browser::date,

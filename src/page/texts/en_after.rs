@@ -61,9 +61,13 @@ pub const SIZE_STATE: &str = "What becomes of it";
 pub const SIZE_BLOCK: &str = "off the block, all cuts";
 pub const SIZE_FINISH: &str = "deck finish";
 pub const SIZE_HOLDS: &str = "holds";
+/// Out of its range by the cut, and measured within it since.
+pub const SIZE_BACK: &str = "recut, holds";
 pub const RECUT_DONE: &str = "Recut, done";
 pub const RECUT_WHY: &str = "Left so, because";
 pub const RECUT_WHY_NEEDED: &str = "Say why in a few words.";
+/// Words that do not fit their line.
+pub const ONE_LINE: &str = "One line, and a shorter one.";
 pub const RECUT_LEAVE: &str = "Leave it so";
 pub const RECUT_AGAIN: &str = "Take that back";
 pub const SAID_DONE: &str = "ticked as done, not measured";
@@ -198,6 +202,16 @@ pub fn size_wants(missing: &coldseat_core::ask::Missing) -> String {
 #[must_use]
 pub fn size_mend(unusable: &coldseat_core::ask::Unusable, units: UnitSystem) -> String {
     en_mend::mend(unusable, units)
+}
+
+/// Words about a deck; of two it is named.
+#[must_use]
+pub fn of_deck(bank: u8, banks: u8, words: &str) -> String {
+    if banks > 1 {
+        format!("Deck {}: {words}", en::bank(bank))
+    } else {
+        capital(words)
+    }
 }
 
 /// With its first letter large.

@@ -130,22 +130,23 @@ pub const NONE_FOUND: &str = "No job has all of these words.";
 
 /// Heads of the table of readings; units are added.
 pub const CSV_HEADS: [&str; 15] = [
-    "Job",
-    "Whose",
-    "Reading",
-    "Length",
-    "Temperature",
-    "Pressure",
-    "Force",
-    "Time",
-    "Number",
-    "Roughness",
-    "Volume",
-    "As typed",
-    "Unit typed in",
-    "When",
-    "Kept although questioned",
+    "Job: name (text)",
+    "Reading: whose (text)",
+    "Reading: what (text)",
+    "Number: length",
+    "Number: temperature",
+    "Number: pressure",
+    "Number: force",
+    "Number: time",
+    "Number: plain",
+    "Number: roughness",
+    "Number: volume",
+    "As typed: value (text)",
+    "As typed: unit (text)",
+    "As typed: when (date and time here)",
+    "As typed: kept though it was asked about (x)",
 ];
+pub const CSV_NO_UNIT: &str = "no unit";
 
 /// What a file is that cannot be used.
 #[must_use]
@@ -224,21 +225,6 @@ pub const QR_LABEL: &str = "Code with the essentials of this record";
 pub const QR_CAPTION: &str = "The essentials of this record, for a phone's camera.";
 pub const HOME_CHANCE: &str = "Home, chance";
 pub const QR_HEAD: &str = "COLDSEAT RECORD";
-
-/// The gauges behind the record and how far a gap is known.
-#[must_use]
-pub fn record_gauges(
-    height: &str,
-    thickness: &str,
-    depth: &str,
-    gap: Option<&str>,
-    unit: &str,
-) -> String {
-    let gap = gap.map_or_else(String::new, |gap| format!("; a gap is known to {gap}"));
-    format!(
-        "Gauges (standard uncertainty, k = 1): height {height}, flange {thickness}, depth {depth}{gap} ({unit}). Chance: that the mean gap lies within its limit."
-    )
-}
 
 /// The gasket to buy.
 #[must_use]

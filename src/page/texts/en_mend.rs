@@ -256,6 +256,12 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
     let allowed = range(&field.spec().bound, unit);
     let show = |si: &f64| number(*si, unit);
     match refusal {
+        Why::NotRead(_) if field == Field::RecutSaid => {
+            super::en_after::RECUT_WHY_NEEDED.to_owned()
+        }
+        Why::NotRead(_) if field.spec().measure == Measure::Words => {
+            super::en_after::ONE_LINE.to_owned()
+        }
         Why::NotRead(error) => match error {
             ParseError::Empty => format!("Nothing typed. Allowed: {allowed}."),
             ParseError::NotANumber { .. } => format!("Not a number. Allowed: {allowed}."),

@@ -3,7 +3,8 @@
 use super::en_after::deck_size;
 use super::en_part::{COLD_BY, HEAT_BY, PART};
 use coldseat_core::ask::{
-    Detail, Field, Figure, FromDeck, OrderItem, Places, SleeveKind, StepId, UnitSystem,
+    Detail, Field, Figure, FromDeck, GAUGES_CHECKED, OrderItem, Places, SleeveKind, StepId,
+    UnitSystem,
 };
 
 #[must_use]
@@ -355,6 +356,11 @@ pub const fn field(field: Field) -> &'static str {
         Field::DeckFinish => "Deck finish, measured after the cut",
         Field::FromDeckAfter => "Measured again",
         Field::RecutSaid => "Why it is left so",
+        Field::ShopName => "Shop",
+        Field::Machinist => "Machinist",
+        Field::BlockSerial => "Serial number of the block",
+        Field::EngineHours => "Hours the engine has run",
+        Field::GaugeChecked => "Gauge last checked",
     }
 }
 
@@ -402,6 +408,11 @@ pub fn place(field: Field, index: u8) -> String {
         Places::FromDeck => FromDeck::ALL
             .get(usize::from(index))
             .map_or_else(String::new, |item| deck_size(*item).to_owned()),
+        Places::Gauges => GAUGES_CHECKED
+            .get(usize::from(index))
+            .map_or_else(String::new, |gauge| {
+                super::en_names::field(*gauge).to_owned()
+            }),
         Places::List(_) if field == Field::LowSpot => {
             let side = if index.is_multiple_of(2) {
                 "left"

@@ -38,6 +38,8 @@ fn order(spec: &StepSpec, rows: u8) -> Vec<(Field, u8)> {
         spec.fields
             .iter()
             .filter(|f| f.spec().measure != Measure::Choice)
+            // Asked for only where a cut puts a size out of its range.
+            .filter(|f| places(f) != Places::FromDeck)
             .filter(|f| !is_list(f))
     };
     for field in numbers().filter(|f| places(f) != Places::One) {

@@ -106,6 +106,7 @@ pub(super) const ENGINE: &[&str] = &[
     "block_cut_most",
     "deck_finish_kind",
     "deck_finish_most",
+    "gauge_checked",
 ];
 
 /// Fields of the cold drop, by their bit.

@@ -439,4 +439,14 @@ fields! {
     FromDeckAfter "from_deck_after" Bank Length Places::FromDeck, bounds::FROM_DECK, FREE, NONE;
     /// That it was brought back to its range, or in words why it was not.
     RecutSaid "recut_said" Bank Words Places::FromDeck, WORDS, FREE, NONE;
+    /// The shop, for the record.
+    ShopName "shop_name" Block Words ONE, WORDS, FREE, NONE;
+    /// Who did the work, for the record.
+    Machinist "machinist" Block Words ONE, WORDS, FREE, NONE;
+    /// Serial number of the block.
+    BlockSerial "block_serial" Block Words ONE, WORDS, FREE, NONE;
+    /// Hours that the engine has run.
+    EngineHours "engine_hours" Block Plain ONE, MONEY, FREE, NONE;
+    /// When each gauge was last checked against a standard, as the shop writes it.
+    GaugeChecked "gauge_checked" Engine Words Places::Gauges, WORDS, FREE, NONE;
 }

@@ -113,7 +113,12 @@ pub enum Places {
     List(u8),
     /// What is measured from the deck: [`super::from_deck::FromDeck`].
     FromDeck,
+    /// The gauges: [`super::field_read::GAUGES_CHECKED`].
+    Gauges,
 }
+
+/// Gauges with a date of their own.
+pub(super) const GAUGES: u8 = 7;
 
 impl Places {
     /// How many.
@@ -127,6 +132,7 @@ impl Places {
             Self::Ends => 2,
             Self::List(n) => n,
             Self::FromDeck => FromDeck::ALL.len() as u8,
+            Self::Gauges => GAUGES,
         }
     }
 }

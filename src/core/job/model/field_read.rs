@@ -1,10 +1,22 @@
 //! A field asked: its entry in the table, its unit, its words, how it reads.
 
 use crate::job::model::field::{FIELDS, Field, FieldSpec};
-use crate::job::model::field_kind::{Measure, UnitSystem};
+use crate::job::model::field_kind::{GAUGES, Measure, UnitSystem};
 use crate::job::model::field_usual::{DROP_OUTCOMES, ROUGHNESS_NAMES};
 use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
+
+/// Gauges with a date of their own, by what is known of them. In documents for ever:
+/// further ones at the end.
+pub const GAUGES_CHECKED: [Field; GAUGES as usize] = [
+    Field::GaugeSleeve,
+    Field::GaugeBore,
+    Field::GaugeHeight,
+    Field::GaugeThickness,
+    Field::GaugeDepth,
+    Field::GaugeLength,
+    Field::GaugeStep,
+];
 
 /// The word for "this block has none". In documents for ever.
 pub const NONE_HERE: &str = "none";
@@ -14,6 +26,23 @@ pub const DONE: &str = "done";
 
 /// Letters of words at most: what a document takes of an entry.
 const WORDS_MOST: usize = 200;
+/// Bytes of words at most that go into a link.
+const LINKED_MOST: usize = 60;
+
+/// Words that are only told: a name, a number of a block, a date.
+fn told(text: &str, most: usize) -> Result<Typed, ParseError> {
+    let text = text.trim();
+    let is_line = !text.is_empty() && !text.chars().any(char::is_control);
+    (is_line && text.len() <= most)
+        .then(|| Typed {
+            text: text.to_owned(),
+            si: 1.0,
+            unit: Unit::Plain,
+        })
+        .ok_or_else(|| ParseError::NotANumber {
+            text: text.to_owned(),
+        })
+}
 
 /// Words a person gives: "done", or a reason, which takes a word of three letters
 /// at least: a slip of the thumb is none.
@@ -80,7 +109,11 @@ impl Field {
     /// Text that is neither.
     pub fn read(self, text: &str, unit: Unit) -> Result<Typed, ParseError> {
         if self.spec().measure == Measure::Words {
-            return words(text);
+            return match self {
+                Self::RecutSaid => words(text),
+                Self::GaugeChecked => told(text, LINKED_MOST),
+                _ => told(text, WORDS_MOST),
+            };
         }
         let choices = self.choices();
         if choices.is_empty() {

@@ -1,0 +1,117 @@
+//! English: the record's two papers.
+
+use super::{en, en_names};
+use coldseat_core::ask::Field;
+
+pub const FOR_THE_CUSTOMER: &str = "what was done";
+pub const FOR_THE_FILE: &str = "for the file";
+pub const PRINT_CUSTOMER: &str = "Print the customer's page";
+pub const PRINT_FILE: &str = "Print the page for the file";
+pub const RECORD_WORDS: &str = "Shop, machinist, block: for the record";
+pub const GAUGES_CHECKED_GROUP: &str = "When each gauge was last checked";
+pub const GAUGES_CHECKED_WHAT: &str =
+    "A date, or what your sticker says. It stands on the record beside what the gauge is good for.";
+pub const WHAT_WAS_DONE: &str = "What was done";
+pub const ALL_STEPS_DONE: &str = "No step was left out.";
+pub const DECK_PLAN_WHAT: &str = "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its flange stood above the deck after the last pull, before the deck was cut. Gap: what the gauges find between flange and ledge; home: the chance that it is within its limit. Bore: as it was finished, diameter.";
+pub const LEFT_FIT: &str = "fit";
+pub const LEFT_GAP: &str = "gap";
+pub const LEFT_PROUD: &str = "proud";
+pub const LEFT_CHANCE: &str = "home";
+pub const LEFT_BORE: &str = "bore";
+pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, nobody has marked it as made)";
+
+/// Columns of the table of holes as they were left.
+pub const AS_LEFT_COLUMNS: [&str; 12] = [
+    en::CYLINDER,
+    en::STATE,
+    en::SLEEVE_OD,
+    en::BORE,
+    en::FIT,
+    en::FLANGE,
+    en::DEPTH,
+    en::HEIGHT,
+    en::GAP,
+    en::TILT,
+    super::en_keeping::HOME_CHANCE,
+    en::PULLS,
+];
+
+/// Over the plan of a deck.
+#[must_use]
+pub fn deck_plan_caption(bank: u8, banks: u8, unit: &str) -> String {
+    if banks > 1 {
+        format!("Deck {} as left ({unit})", en::bank(bank))
+    } else {
+        format!("The deck as left ({unit})")
+    }
+}
+
+/// The record in one sentence.
+#[must_use]
+pub fn record_sentence(home: &[String], open: &[String]) -> String {
+    let cylinders = |names: &[String]| match names {
+        [one] => format!("cylinder {one}"),
+        many => format!("cylinders {}", many.join(", ")),
+    };
+    match (home, open) {
+        ([], []) => "No sleeve was fitted.".to_owned(),
+        (home, []) => format!(
+            "New sleeves in {}: measured, every one sits home on its ledge, within the limits the shop entered.",
+            cylinders(home)
+        ),
+        ([], open) => format!(
+            "No sleeve is shown to be home. Still open: {}.",
+            cylinders(open)
+        ),
+        (home, open) => format!(
+            "Measured and home on their ledges, within the limits the shop entered: {}. NOT shown to be home: {}.",
+            cylinders(home),
+            cylinders(open)
+        ),
+    }
+}
+
+/// Values that two devices set differently.
+#[must_use]
+pub fn disputes_open(count: usize) -> String {
+    match count {
+        1 => "One value is in dispute between two devices: see the page for the file.".to_owned(),
+        many => {
+            format!("{many} values are in dispute between two devices: see the page for the file.")
+        }
+    }
+}
+
+/// A gauge on the record: what it measures, how sure, when it was checked.
+#[must_use]
+pub fn record_gauge(gauge: Field, sure: &str, checked: Option<&str>) -> String {
+    let name = en_names::field(gauge)
+        .trim_end_matches(" (gauge)")
+        .to_lowercase();
+    match checked {
+        Some(checked) => format!("{name} {sure} (checked {checked})"),
+        None => format!("{name} {sure} (no date of its last check)"),
+    }
+}
+
+/// The gauges behind the record and how far a gap is known.
+#[must_use]
+pub fn record_gauges(known: &str, gap: Option<&str>, unit: &str) -> String {
+    let gap = gap.map_or_else(String::new, |gap| format!(" A gap is known to {gap}."));
+    format!(
+        "Gauges (standard uncertainty, k = 1, {unit}): {known}.{gap} Chance: that the mean gap lies within its limit."
+    )
+}
+
+/// How the deck came out, on the customer's page.
+#[must_use]
+pub fn deck_finish_line(measured: &str, kind: &str, most: &str, rough: bool) -> String {
+    let good = if rough { "ROUGHER THAN" } else { "within" };
+    format!("deck finish measured {measured} ({kind}), {good} the {most} that the gasket allows")
+}
+
+/// Columns of the floor sheet for the hand.
+pub const MEASURED_BORE: &str = "Bore measured";
+pub const MEASURED_DEPTH: &str = "Depth measured";
+pub const INITIALS: &str = "Initials";
