@@ -21,6 +21,7 @@ mod files;
 mod first_visit;
 mod gauge;
 mod hand;
+mod heard;
 mod installed;
 mod job;
 mod late;
