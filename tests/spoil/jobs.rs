@@ -50,7 +50,7 @@ pub fn measure_cold(job: &mut Job, holes: impl Iterator<Item = u8>, share: f64) 
 /// the cut that is then made: some sizes hold, some leave their range and are measured
 /// again, ticked, reasoned or forgotten.
 pub fn deck_it(job: &mut Job, seed: u64) {
-    let mut rng = Rng::with_seed(0xdec_0 + seed);
+    let mut rng = Rng::with_seed(0xdec0 + seed);
     let inch = |job: &Job, thou: f64| {
         let unit = job.unit(Field::FromDeckBefore);
         format!("{:.4}", unit.from_si(thou * 25.4e-6))

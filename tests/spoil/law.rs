@@ -288,7 +288,7 @@ const TOGETHER: [&[Field]; 4] = [
 fn waited(b: &StepReport, place: Place) -> bool {
     let of_it = |field: Field| {
         let both = |group: &&[Field]| group.contains(&field) && group.contains(&place.field);
-        field == place.field || TOGETHER.iter().any(|group| both(&group))
+        field == place.field || TOGETHER.iter().any(both)
     };
     matches!(b.next, Next::Measure(missing) if of_it(missing.field))
         || b.lacks.iter().any(|missing| of_it(missing.field))

@@ -117,7 +117,7 @@ pub fn merge_signed<P: Paper>(copy: &P, begun: &P) -> P {
 pub fn merge(a: &Document, b: &Document) -> Option<Document> {
     match (&a.body, &b.body) {
         (Body::Job(job), Body::Job(other)) => Some(merged(a, &**job, b, &**other)),
-        (Body::Shop(shop), Body::Shop(other)) => Some(merged(a, shop, b, other)),
+        (Body::Shop(shop), Body::Shop(other)) => Some(merged(a, &**shop, b, &**other)),
         (Body::Drop(drop), Body::Drop(other)) => Some(merged(a, &**drop, b, &**other)),
         _ => None,
     }

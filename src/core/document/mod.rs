@@ -167,7 +167,7 @@ pub enum Body {
     /// A job.
     Job(Box<Job>),
     /// The shop's settings.
-    Shop(Shop),
+    Shop(Box<Shop>),
     /// A cold drop without a job.
     Drop(Box<ColdDropPaper>),
 }
@@ -264,7 +264,7 @@ mod tests {
         shop.speech = Some(Speech::OnDemand);
         shop.skip_key = Some("F9".to_owned());
         shop.back_key = Some("+".to_owned());
-        let document = Document::new(Body::Shop(shop), 1);
+        let document = Document::new(Body::Shop(Box::new(shop)), 1);
         let text = write(&document);
         assert_eq!(restore(&text), Restored::Valid(document));
         let other = text.replace("by_place", "by_moon");

@@ -94,7 +94,7 @@ impl Paper for Shop {
         entries_only()
     }
     fn into_body(self) -> Body {
-        Body::Shop(self)
+        Body::Shop(Box::new(self))
     }
     fn of_body(body: &Body) -> Option<&Self> {
         match body {

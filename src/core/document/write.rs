@@ -15,7 +15,7 @@ use serde_json::{Map, Value};
 pub fn write(document: &Document) -> String {
     let (body, is_signed) = match &document.body {
         Body::Job(job) => body_of(&**job, document),
-        Body::Shop(shop) => body_of(shop, document),
+        Body::Shop(shop) => body_of(&**shop, document),
         Body::Drop(drop) => body_of(&**drop, document),
     };
     let checksum = checksum(&body);

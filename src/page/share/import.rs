@@ -172,7 +172,7 @@ fn joins(here: &Document, joined: &Document) -> (usize, usize) {
     }
     match (&here.body, &joined.body) {
         (Body::Job(a), Body::Job(b)) => of(&**a, &**b),
-        (Body::Shop(a), Body::Shop(b)) => of(a, b),
+        (Body::Shop(a), Body::Shop(b)) => of(&**a, &**b),
         (Body::Drop(a), Body::Drop(b)) => of(&**a, &**b),
         _ => (0, 0),
     }
