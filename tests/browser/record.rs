@@ -225,7 +225,7 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
     );
     ensure!(text.contains("STOP") && text.contains("SEATED"), "{text}");
     page.go(&format!("#/job/{}/floor", own.0)).await?;
-    page.says("Cut the counterbore to").await?;
+    page.says("Cut the ledge to a depth of").await?;
     page.long_picture("floor").await?;
     // As it looks on paper: the print style at the width of A4 less its margins.
     page.devtools("Emulation.setEmulatedMedia", json!({ "media": "print" }))

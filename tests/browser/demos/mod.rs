@@ -10,8 +10,9 @@ mod player;
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, Size, containing};
+use coldseat_core::ask::{SleeveKind, steps_with};
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::step::{STEPS, StepId, StepSpec, Subject};
+use coldseat_core::job::step::{StepId, StepSpec, Subject};
 use coldseat_core::job::{Field, Owner};
 use player::{Hand, Player};
 use serde_json::json;
@@ -75,7 +76,7 @@ async fn play(
     page.tap(Role::Link, "Work out the price").await?;
     // Steps that the page leads past: the engine's own numbers settle them.
     let mut passed = Vec::new();
-    let mut steps = STEPS.iter().peekable();
+    let mut steps = steps_with(SleeveKind::Flanged).peekable();
     while let Some(spec) = steps.next() {
         let at = player.address().await?;
         let is_here = at.get(1).is_none_or(|name| name == spec.name) || at[0] == "deck";
@@ -98,7 +99,7 @@ async fn play(
 }
 
 /// The deck stays locked for the sleeve that is not home; pulled again it is.
-async fn home_and_decked(player: &mut Player<'_>, spec: &StepSpec, high: u8) -> Result<()> {
+async fn home_and_decked(player: &mut Player<'_>, spec: &'static StepSpec, high: u8) -> Result<()> {
     let page = player.page;
     let bank = player.job.engine.bank_of(high);
     let job = player.page.job().await?;

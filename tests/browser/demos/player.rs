@@ -4,6 +4,7 @@
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Key, Page, Role, containing};
 use coldseat_core::job::field::{Measure, Places, Scope};
+use coldseat_core::job::model::part::SleeveKind;
 use coldseat_core::job::step::{StepId, StepSpec, Subject};
 use coldseat_core::job::steps::survey::spots;
 use coldseat_core::job::{Field, Job, Owner, Place};
@@ -25,17 +26,23 @@ pub struct Player<'a> {
     pub rest: &'static [(Field, &'static [&'static str])],
 }
 
+/// What a step asks of the demos' sleeves: flanged ones.
+fn fields_of(spec: &'static StepSpec) -> Vec<Field> {
+    SleeveKind::Flanged.fields_of(spec).collect()
+}
+
 /// The places of a step in the order in which "next" comes to them: lists side
 /// by side, then what has several places, then single numbers.
-fn order(spec: &StepSpec, rows: u8) -> Vec<(Field, u8)> {
+fn order(spec: &'static StepSpec, rows: u8) -> Vec<(Field, u8)> {
     let places = |f: &Field| f.spec().places;
     let is_list = |f: &&Field| matches!(places(f), Places::List(_));
-    let lists: Vec<Field> = spec.fields.iter().filter(is_list).copied().collect();
+    let fields = fields_of(spec);
+    let lists: Vec<Field> = fields.iter().filter(is_list).copied().collect();
     let mut found: Vec<(Field, u8)> = (0..rows)
         .flat_map(|row| lists.iter().map(move |f| (*f, row)))
         .collect();
     let numbers = || {
-        spec.fields
+        fields
             .iter()
             .filter(|f| f.spec().measure != Measure::Choice)
             // Asked for only where a cut puts a size out of its range.
@@ -134,9 +141,9 @@ impl Player<'_> {
     }
 
     /// Types what a step wants of an owner, then looks whether it stands.
-    pub async fn fill(&self, spec: &StepSpec, owner: Owner) -> Result<()> {
-        let lists = spec
-            .fields
+    pub async fn fill(&self, spec: &'static StepSpec, owner: Owner) -> Result<()> {
+        let fields = fields_of(spec);
+        let lists = fields
             .iter()
             .filter(|f| matches!(f.spec().places, Places::List(_)));
         let rows = lists
@@ -151,8 +158,7 @@ impl Player<'_> {
             .into_iter()
             .map(|(field, index)| (field, index, self.text(owner, field, index)))
             .collect();
-        for field in spec
-            .fields
+        for field in fields
             .iter()
             .filter(|f| f.spec().measure == Measure::Choice)
         {
@@ -178,7 +184,7 @@ impl Player<'_> {
         for (field, index, text) in &wanted {
             // Past the row that waits for more.
             if in_list && waits && !is_list(*field) {
-                for _ in spec.fields.iter().filter(|f| is_list(**f)) {
+                for _ in fields.iter().filter(|f| is_list(**f)) {
                     self.pass().await?;
                 }
             }
@@ -208,8 +214,7 @@ impl Player<'_> {
                         .filter_map(|v| v.as_str().map(str::to_owned))
                         .collect();
                     // The row that waits for more.
-                    let lists = spec
-                        .fields
+                    let lists = fields
                         .iter()
                         .filter(|f| matches!(f.spec().places, Places::List(_)))
                         .count();
@@ -284,7 +289,7 @@ impl Player<'_> {
     }
 
     /// A step for all whom it concerns; the page stands at its first.
-    pub async fn step(&self, spec: &StepSpec) -> Result<()> {
+    pub async fn step(&self, spec: &'static StepSpec) -> Result<()> {
         match spec.subject {
             Subject::Block => self.fill(spec, Owner::Block).await,
             Subject::Bank => {
