@@ -201,13 +201,15 @@ async fn the_wall_view_shows_step_hole_reading_and_verdict_alone() -> Result<()>
             Ok(all.iter().all(|word| shown.contains(word)).then_some(()))
         })
         .await?;
-        for text in ["4.4413", "4.4410", "4.4412", "4.4411", "4.4411"] {
+        for text in ["4.4413", "4.4410", "4.4412", "4.4411", "4.4410"] {
             page.gauge(&format!("{text}\n"), 1).await?;
         }
         // A bar code is told here as well.
         page.gauge("4006381333931\n", 1).await?;
         page.until("the refusal on the wall", async || {
-            Ok(wall.text().await?.contains("4006381333931").then_some(()))
+            let shown = wall.text().await?;
+            ensure!(shown.contains("4006381333931"), "the wall says {shown}");
+            Ok(Some(()))
         })
         .await?;
         page.picture(&format!("{name}-refused")).await?;
@@ -217,7 +219,9 @@ async fn the_wall_view_shows_step_hole_reading_and_verdict_alone() -> Result<()>
         let fits = page.script(ON_THE_WALL, vec![]).await?;
         ensure!(fits[0] == true && fits[1] == true, "{name}: {fits}");
         let high = fits[2].as_f64().context("a size")?;
-        ensure!(high > 0.1, "{name}: {high} of the screen's height");
+        // A phone is read from the hand: there the width is what bounds it.
+        let least = if name == "wall-phone" { 0.09 } else { 0.1 };
+        ensure!(high > least, "{name}: {high} of the screen's height");
         page.tap(Role::Button, "Close the wall view").await?;
         page.gone(Role::Region, "Wall view").await?;
         page.is_quiet().await?;
