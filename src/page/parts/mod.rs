@@ -32,6 +32,7 @@ pub mod record_customer;
 pub mod record_file;
 pub mod record_head;
 pub mod share;
+pub mod sleeve_kind;
 pub mod step;
 pub mod strip;
 pub mod table;

@@ -12,6 +12,7 @@ use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
+use crate::parts::sleeve_kind::stands;
 use crate::parts::verdict::verdict;
 use crate::parts::words::gauges_checked;
 use crate::route::{Route, View};
@@ -19,8 +20,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, SleeveKind, StepId, order_checks,
-    order_signal, profile_of,
+    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks, order_signal,
+    profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -273,36 +274,6 @@ fn fold_of(state: State, title: &'static str, list: &[Field], open: bool) -> Any
             <summary>{title} <span class="fold-count">{live(entered)}</span></summary>
             <div class="readings readings-two">{items}</div>
         </details>
-    }
-    .into_any()
-}
-
-/// How the sleeves stand: it decides which steps and numbers the job has.
-fn stands(state: State, locked: Signal<bool>) -> AnyView {
-    let place = Place::of_engine(Field::SleeveKind);
-    let options = SleeveKind::ALL.iter().map(|kind| {
-        let words = t::sleeve_kind(*kind);
-        (kind.id().to_owned(), words.to_owned())
-    });
-    // What a person did not type stands as what it counts as.
-    let value = Signal::derive(move || {
-        let typed = state.text(Target::Job, place);
-        match typed.trim() {
-            "" => SleeveKind::Flanged.id().to_owned(),
-            typed => typed.to_lowercase(),
-        }
-    });
-    view! {
-        <div class="form">
-            <Choice
-                id="job-sleeve-kind"
-                locked=locked
-                label=t::field(Field::SleeveKind)
-                options=options.collect()
-                value=value
-                change=Callback::new(move |id: String| state.type_text(Target::Job, place, &id))
-            />
-        </div>
     }
     .into_any()
 }

@@ -228,7 +228,7 @@ mod tests {
 
     #[test]
     fn lengths_are_said_in_thousandths() {
-        let thou = |t: f64| Length::from_m(t * 25.4e-6);
+        let thou = Length::from_thou;
         assert_eq!(small(thou(4.3), UnitSystem::Inch), "four point three");
         assert_eq!(small(thou(0.6), UnitSystem::Inch), "zero point six");
         assert_eq!(small(thou(20.0), UnitSystem::Inch), "two oh point oh");
