@@ -55,6 +55,8 @@ impl SleeveKind {
             | (StepId::WarmHeight | StepId::Pull | StepId::Seat, Field::TargetProud) => {
                 matches!(self, Self::ByFit)
             }
+            // The foot of a plain sleeve bears on its step as far as its inside.
+            (StepId::Pull, Field::SleeveId) => matches!(self, Self::OnStep),
             _ => self.has_step(step) && self.has_field(field),
         }
     }
