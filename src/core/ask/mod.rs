@@ -15,7 +15,7 @@ pub use drop::{
 };
 pub use picture::{
     Hole, Plan, Section, Stair, block_plan, holes_of, mean_length, section, shown, shown_engine,
-    shown_mean, stairs,
+    stairs,
 };
 pub use record::{
     AsLeft, ColdUse, Finished, Told, as_left, finished, gap_uncertainty, measured_cold,

@@ -67,14 +67,6 @@ pub fn mean_length(list: &[Length]) -> Option<Length> {
     mean(&all).map(Length::from_m)
 }
 
-/// The mean of what is measured of a field, for a table: usable readings alone,
-/// and none of them where one cannot be used.
-#[must_use]
-pub fn shown_mean(job: &Job, owner: Owner, field: Field) -> Option<f64> {
-    let list = job.readings(owner, field).ok()?;
-    mean(&list.into_iter().map(|(_, si)| si).collect::<Vec<f64>>())
-}
-
 /// The readings of a field for a drawing.
 #[must_use]
 pub fn shown(job: &Job, owner: Owner, field: Field) -> Vec<(u8, f64)> {

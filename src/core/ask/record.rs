@@ -1,6 +1,5 @@
 //! What the record tells of a cylinder and of the gauges: as left, or nothing.
 
-use crate::ask::picture::shown_mean;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
@@ -12,47 +11,51 @@ use crate::job::verdict::{Answer, CylinderReport};
 use crate::quantity::Length;
 
 /// A cylinder as it was left.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct AsLeft {
     /// Sleeve, mean diameter.
-    pub sleeve: Option<Length>,
+    pub sleeve: Told,
     /// Honed bore, mean diameter.
-    pub bore: Option<Length>,
+    pub bore: Told,
     /// Interference.
     pub fit: Option<Length>,
-    /// Flange thickness, mean.
-    pub flange: Option<Length>,
-    /// Counterbore depth, mean.
-    pub depth: Option<Length>,
+    /// Flange thickness, of a plain sleeve its length, mean.
+    pub flange: Told,
+    /// Depth of the ledge, mean.
+    pub depth: Told,
     /// Height after the last pull, mean.
-    pub height: Option<Length>,
-    /// Gap under the flange, mean.
+    pub height: Told,
+    /// Gap at the ledge, mean; of a sleeve that its fit holds, how far above its mark.
     pub gap: Option<Length>,
     /// Tilt.
     pub tilt: Option<Length>,
     /// Chance that it is home.
     pub p_seated: Option<f64>,
-    /// Pulls.
-    pub pulls: usize,
+    /// Heights after the pulls, in order.
+    pub pulls: Told,
 }
 
 /// A cylinder as it was left.
 #[must_use]
 pub fn as_left(job: &Job, report: &CylinderReport) -> AsLeft {
     let owner = Owner::Cylinder(report.cylinder);
-    let of = |field| shown_mean(job, owner, field).map(Length::from_m);
-    let [long, deep] = match measured_by(job.listed_kind()) {
-        Some(both) => both.map(Some),
-        None => [None; 2],
+    let of = |field| Told::of(job, owner, field).one(mean);
+    // A sleeve that its fit holds has neither.
+    let [flange, depth] = match measured_by(job.listed_kind()) {
+        Some(both) => both.map(of),
+        None => [Told::Absent, Told::Absent],
     };
     let mut left = AsLeft {
         sleeve: of(Field::SleeveOd),
         bore: of(Field::BoreD),
-        flange: long.and_then(of),
-        depth: deep.and_then(of),
+        fit: None,
+        flange,
+        depth,
         height: of(Field::SeatHeight),
-        pulls: job.entries.comparable(owner, Field::PullReleased).len(),
-        ..AsLeft::default()
+        gap: None,
+        tilt: None,
+        p_seated: None,
+        pulls: Told::of(job, owner, Field::PullReleased),
     };
     if let Some(Answer::Fit(fit, _)) = report.step(StepId::Fit).map(|s| &s.answer) {
         left.fit = Some(Length::from_m(fit.interference_mean.as_m()));
@@ -197,6 +200,22 @@ mod tests {
     fn put(job: &mut Job, field: Field, index: u8, text: &str) {
         let entry = Entry::new(text, job.unit(field), 2);
         job.entries.put(Place::of_cylinder(1, field, index), entry);
+    }
+
+    /// One clock, one level, one pull that cannot be used: no mean of the others, no
+    /// count of the others, no dash as if nothing had been read.
+    #[test]
+    fn as_left_tells_what_cannot_be_used() {
+        let mut job = Demo::InchFive.job(1);
+        let left = |job: &Job| as_left(job, &assess_cylinder(job, 1));
+        assert!(matches!(left(&job).pulls, Told::Read(all) if all.len() == 4));
+        put(&mut job, Field::PullReleased, 2, "0.01o3");
+        put(&mut job, Field::CounterboreDepth, 1, "0.2o90");
+        put(&mut job, Field::SleeveOd, 3, "-");
+        let left = left(&job);
+        let told = [left.pulls, left.depth, left.sleeve];
+        assert_eq!(told, [Told::Unusable, Told::Unusable, Told::Unusable]);
+        assert!(matches!(left.flange, Told::Read(_)));
     }
 
     #[test]

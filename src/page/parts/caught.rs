@@ -18,20 +18,16 @@ pub fn gauge_line(state: State) -> AnyView {
                 Some(no_voice(state))
             }
             None => state.gauge.refused.get().map(|refused| {
-                view! {
-                    <section class="gauge-line gauge-bad" aria-label=t::GAUGE_LINE>
-                        <p role="alert">{t::refused(&refused)}</p>
-                        <div class="row">
-                            <button type="button" on:click=move |_| {
-                                state.gauge.refused.set(None);
-                                state.hand_stays();
-                            }>
-                                {t::DROP_IT}
-                            </button>
-                        </div>
-                    </section>
-                }
-                .into_any()
+                let words = t::refused(&refused);
+                let drop = move || state.gauge.refused.set(None);
+                told(
+                    state,
+                    "gauge-line gauge-bad",
+                    "alert",
+                    words,
+                    t::DROP_IT,
+                    drop,
+                )
             }),
         }
     })
@@ -39,15 +35,32 @@ pub fn gauge_line(state: State) -> AnyView {
 
 /// There is no voice: said once.
 fn no_voice(state: State) -> AnyView {
+    let read = move || state.gauge.no_voice_read.set(true);
+    let words = t::NO_VOICE.to_owned();
+    told(state, "gauge-line", "status", words, t::UNDERSTOOD, read)
+}
+
+/// A line that says one thing and has one way on; the hand stays where it was.
+fn told(
+    state: State,
+    class: &'static str,
+    role: &'static str,
+    words: String,
+    button: &'static str,
+    act: impl Fn() + 'static,
+) -> AnyView {
     view! {
-        <section class="gauge-line" aria-label=t::GAUGE_LINE>
-            <p role="status">{t::NO_VOICE}</p>
+        <section class=class aria-label=t::GAUGE_LINE>
+            <p role=role>{words}</p>
             <div class="row">
-                <button type="button" on:click=move |_| {
-                        state.gauge.no_voice_read.set(true);
+                <button
+                    type="button"
+                    on:click=move |_| {
+                        act();
                         state.hand_stays();
-                    }>
-                    {t::UNDERSTOOD}
+                    }
+                >
+                    {button}
                 </button>
             </div>
         </section>

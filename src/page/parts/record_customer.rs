@@ -124,7 +124,7 @@ fn one(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyVi
     let mut lines: Vec<(&'static str, String)> = Vec::new();
     if !is_bare(job, report) {
         lines.push((t::LEFT_FIT, cell_words(left.fit, units)));
-        lines.push((t::LEFT_PROUD, cell_words(left.height, units)));
+        lines.push((t::LEFT_PROUD, told(&left.height, |si| bare(si, units))));
         lines.push((t::LEFT_GAP, cell_words(left.gap, units)));
         if let Some(chance) = left.p_seated {
             lines.push((t::LEFT_CHANCE, t::percent(chance)));

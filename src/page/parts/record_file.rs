@@ -2,7 +2,7 @@
 //! limits and gauges behind them, what is in dispute, marked or noted.
 
 use crate::parts::after_cut::after_cut_paper;
-use crate::parts::finished::{finished_table, pressure_tests};
+use crate::parts::finished::{finished_table, pressure_tests, told};
 use crate::parts::record_head::head;
 use crate::parts::strip::bore;
 use crate::parts::table::{Line, cell, hole, table};
@@ -10,7 +10,7 @@ use crate::show::{bare, clock, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
-    State as Condition, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, lock,
+    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, lock,
     measured_cold, only_marked, plan, shown,
 };
 use coldseat_markup::view;
@@ -38,7 +38,7 @@ pub fn file_paper(
         t::MEAN,
         length_unit(units).symbol()
     );
-    let heads = t::AS_LEFT_COLUMNS.map(str::to_owned);
+    let heads = t::as_left_columns(job.listed_kind()).map(str::to_owned);
     let banks = 0..job.engine.banks();
     let decks: Vec<AnyView> = banks
         .clone()
@@ -172,6 +172,12 @@ fn gauges(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> String {
 fn line(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> Line {
     let left = as_left(job, report);
     let of = |length: Option<Length>| cell_words(length, units);
+    let read = |of: &Told| told(of, |si| bare(si, units));
+    let pulls = match &left.pulls {
+        Told::Read(all) => all.len().to_string(),
+        Told::Absent => "0".to_owned(),
+        unusable => told(unusable, |si| bare(si, units)),
+    };
     let class = match report.state {
         Condition::Stop => "record-stop",
         Condition::Look => "record-look",
@@ -184,16 +190,16 @@ fn line(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> Line
     }
     .into_any();
     let numbers = [
-        of(left.sleeve),
-        of(left.bore),
+        read(&left.sleeve),
+        read(&left.bore),
         of(left.fit),
-        of(left.flange),
-        of(left.depth),
-        of(left.height),
+        read(&left.flange),
+        read(&left.depth),
+        read(&left.height),
         of(left.gap),
         of(left.tilt),
         left.p_seated.map_or_else(|| DASH.to_owned(), t::percent),
-        left.pulls.to_string(),
+        pulls,
     ];
     Line {
         class,

@@ -1,7 +1,7 @@
 //! English: the record's two papers.
 
 use super::{en, en_names};
-use coldseat_core::ask::Field;
+use coldseat_core::ask::{Field, SleeveKind};
 
 pub const FOR_THE_CUSTOMER: &str = "what was done";
 pub const FOR_THE_FILE: &str = "for the file";
@@ -13,7 +13,7 @@ pub const GAUGES_CHECKED_WHAT: &str =
     "A date, or what your sticker says. It stands on the record beside what the gauge is good for.";
 pub const WHAT_WAS_DONE: &str = "What was done";
 pub const ALL_STEPS_DONE: &str = "No step was left out.";
-pub const DECK_PLAN_WHAT: &str = "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its flange stood above the deck after the last pull, before the deck was cut. Gap: what the gauges find between flange and ledge; home: the chance that it is within its limit. Bore: as it was finished, diameter.";
+pub const DECK_PLAN_WHAT: &str = "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull, before the deck was cut. Gap: how far the gauges find it off its ledge, or off its mark where only its fit holds it; home: the chance that it is within its limit. Bore: as it was finished, diameter.";
 pub const LEFT_FIT: &str = "fit";
 pub const LEFT_GAP: &str = "gap";
 pub const LEFT_PROUD: &str = "proud";
@@ -22,20 +22,32 @@ pub const LEFT_BORE: &str = "bore";
 pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, nobody has marked it as made)";
 
 /// Columns of the table of holes as they were left.
-pub const AS_LEFT_COLUMNS: [&str; 12] = [
-    en::CYLINDER,
-    en::STATE,
-    en::SLEEVE_OD,
-    en::BORE,
-    en::FIT,
-    en::FLANGE,
-    en::DEPTH,
-    en::HEIGHT,
-    en::GAP,
-    en::TILT,
-    super::en_keeping::HOME_CHANCE,
-    en::PULLS,
-];
+#[must_use]
+pub const fn as_left_columns(kind: SleeveKind) -> [&'static str; 12] {
+    [
+        en::CYLINDER,
+        en::STATE,
+        en::SLEEVE_OD,
+        en::BORE,
+        en::FIT,
+        match kind {
+            SleeveKind::Flanged => en::FLANGE,
+            SleeveKind::OnStep | SleeveKind::ByFit => SLEEVE_LENGTH,
+        },
+        en::DEPTH,
+        en::HEIGHT,
+        match kind {
+            SleeveKind::Flanged | SleeveKind::OnStep => en::GAP,
+            SleeveKind::ByFit => OFF_MARK,
+        },
+        en::TILT,
+        super::en_keeping::HOME_CHANCE,
+        en::PULLS,
+    ]
+}
+
+const SLEEVE_LENGTH: &str = "Sleeve length";
+const OFF_MARK: &str = "Off its mark";
 
 /// Over the plan of a deck.
 #[must_use]
