@@ -315,6 +315,11 @@ fn better(
     if own && rank(a) <= 2 {
         return None;
     }
+    // A size that was measured again and is cleared stands as it was worked out,
+    // before anybody measured it: it may wait for another, never go.
+    if blow == Blow::Empty && place.field == Field::FromDeckAfter && rank(a) <= 2 {
+        return None;
+    }
     // A step that has nothing measured any more has nothing to say.
     if blow == Blow::Empty && !a.begun && rank(a) <= 2 {
         return None;

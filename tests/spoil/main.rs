@@ -27,7 +27,7 @@ use law::{Blow, Broken, Tally, hold, struck};
 /// Half-filled copies of each demo.
 const HALVES: u64 = 8;
 /// Copies of each demo with a deck that is cut.
-const DECKED: u64 = 2;
+const DECKED: u64 = 6;
 /// Random jobs.
 const RANDOM: u64 = 560;
 /// Spoilings asked for, all together.

@@ -188,7 +188,7 @@ fn shown(after: &AfterCut, units: UnitSystem) -> AnyView {
     });
     let lines = lines(after, units, false);
     let whole = (!lines.is_empty()).then(|| table("cards deck-sizes", None, &heads(units), lines));
-    let by = if after.decided {
+    let by = if after.made {
         t::AFTER_CUT_DECIDED
     } else {
         t::AFTER_CUT_PLANNED
@@ -240,7 +240,7 @@ fn asked(state: State, bank: u8) -> Vec<u8> {
                 .iter()
                 .map(|(_, standing)| {
                     let out = |size: &DeckSize| size.worked.state != AfterState::Holds;
-                    after.decided && standing.known().is_some_and(out)
+                    after.made && standing.known().is_some_and(out)
                 })
                 .collect(),
             Err(_) => Vec::new(),
@@ -351,7 +351,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
 fn still_open(after: &AfterCut) -> Option<AnyView> {
     let names: Vec<&str> = after
         .known()
-        .filter(|(_, size)| after.decided && size.is_open())
+        .filter(|(_, size)| after.made && size.is_open())
         .map(|(item, _)| t::deck_size_short(item))
         .collect();
     (!names.is_empty())
@@ -370,7 +370,7 @@ fn is_entered(after: &AfterCut) -> bool {
 pub fn after_cut_paper(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView> {
     let after = after_cut(job, bank)
         .ok()
-        .filter(|after| after.decided && is_entered(after))?;
+        .filter(|after| after.made && is_entered(after))?;
     let caption = t::after_cut_of(bank, job.engine.banks());
     let lines = lines(&after, units, true);
     let notes = left_out(&after).join(" ");
@@ -387,7 +387,7 @@ pub fn after_cut_paper(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView
 /// What became of the sizes that the cut put outside their range, and how rough the
 /// deck is, in lines that a layman reads.
 pub fn after_cut_words(job: &Job, bank: u8, units: UnitSystem) -> Vec<String> {
-    let Some(after) = after_cut(job, bank).ok().filter(|after| after.decided) else {
+    let Some(after) = after_cut(job, bank).ok().filter(|after| after.made) else {
         return Vec::new();
     };
     let banks = job.engine.banks();

@@ -49,7 +49,7 @@ const fn remedy(item: FromDeck) -> &'static str {
 
 pub const AFTER_CUT: &str = "What the cut does to what is measured from the deck";
 pub const AFTER_CUT_PLANNED: &str = "By the cut planned; nothing is cut yet.";
-pub const AFTER_CUT_DECIDED: &str = "By the cut decided on.";
+pub const AFTER_CUT_DECIDED: &str = "By the cut decided on or made.";
 pub const FROM_DECK_GROUP: &str = "Measured from the deck, and how much may be cut";
 pub const FROM_DECK_WHAT: &str = "Each with its size before the cut and its range, by the engine's sheet. Leave out what this engine has not got. The deck step works out what the cut makes of each.";
 pub const FROM_DECK_NONE: &str = "Nothing measured from the deck is entered under Engine and limits: water and seal counterbores, dowels, bolt holes, valve recesses. The cut changes all of them.";

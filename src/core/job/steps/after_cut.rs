@@ -14,6 +14,8 @@ use crate::job::model::job::Job;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Standing};
 use crate::job::model::readings::Readings;
+use crate::job::model::step::{Mark, StepId};
+use crate::job::steps::finish::deck_cut;
 use crate::job::steps::tools::TINY_M;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::signal::Signal;
@@ -130,8 +132,8 @@ pub struct AfterCut {
     pub bank: u8,
     /// The cut.
     pub cut: Length,
-    /// Whether it was decided on, and is not the one planned.
-    pub decided: bool,
+    /// Whether it was decided on, or somebody said that the planned one was made.
+    pub made: bool,
     /// Each size.
     pub sizes: Vec<(FromDeck, Standing<DeckSize>)>,
     /// What may come off the block.
@@ -283,11 +285,8 @@ fn finish(r: &Readings) -> Result<Option<DeckFinish>, Lack> {
 /// No cut, decided or planned, that can be used.
 pub fn after_cut(job: &Job, bank: u8) -> Result<AfterCut, Lack> {
     let r = &Readings::new(job, Owner::Bank(bank));
-    let decided = r.own(Field::DeckCut)?;
-    let cut = Length::from_m(match decided {
-        Some(cut_m) => cut_m,
-        None => r.engine(Field::PlannedCut)?,
-    });
+    let (cut_m, made) = deck_cut(r)?;
+    let cut = Length::from_m(cut_m);
     let sizes = FromDeck::ALL
         .into_iter()
         .zip(0..)
@@ -296,7 +295,7 @@ pub fn after_cut(job: &Job, bank: u8) -> Result<AfterCut, Lack> {
     Ok(AfterCut {
         bank,
         cut,
-        decided: decided.is_some(),
+        made,
         sizes,
         budget: standing(budget(r, cut)),
         finish: standing(finish(r)),
@@ -357,7 +356,7 @@ impl AfterCut {
                 AfterState::Holds => None,
                 AfterState::TooDeep => Some((Signal::Stop, Next::DeckSizePast(item, by))),
                 // Before the cut it is a number to plan with.
-                AfterState::Recut if self.decided && size.is_open() => {
+                AfterState::Recut if self.made && size.is_open() => {
                     Some((Signal::Look, Next::DeckSizeRecut(item, by)))
                 }
                 AfterState::Recut => None,
@@ -403,7 +402,7 @@ impl AfterCut {
         for (_, standing) in &self.sizes {
             match standing {
                 Standing::Missing(missing) => note(*missing),
-                Standing::Known(size) if self.decided => {
+                Standing::Known(size) if self.made => {
                     let outside = size.worked.state != AfterState::Holds;
                     if outside && size.measured.is_none() {
                         note(wanted(owner, Field::FromDeckAfter));
@@ -417,7 +416,7 @@ impl AfterCut {
         }
         match &self.finish {
             Standing::Missing(missing) => note(*missing),
-            Standing::Known(finish) if self.decided && finish.measured.is_none() => {
+            Standing::Known(finish) if self.made && finish.measured.is_none() => {
                 note(wanted(owner, Field::DeckFinish));
             }
             _ => {}
@@ -430,9 +429,27 @@ impl AfterCut {
 /// what became, or one that cannot be judged.
 #[must_use]
 pub fn any_open(job: &Job) -> bool {
-    (0..job.engine.banks()).any(|bank| {
-        let cut = job.cylinders_of(bank).next().is_some();
-        let typed = job.entries.get(Place::of_bank(bank, Field::DeckCut, 0));
-        cut && typed.is_some() && !after_cut(job, bank).is_ok_and(|after| after.is_settled())
+    (0..job.engine.banks()).any(|bank| match after_cut(job, bank) {
+        _ if job.cylinders_of(bank).next().is_none() => false,
+        Ok(after) => after.made && !after.is_settled(),
+        Err(Lack::Unusable(_) | Lack::Refused(_)) => true,
+        // Said to be cut, and nobody knows by how much.
+        Err(Lack::Missing(_)) => {
+            let done = job.mark(Owner::Bank(bank), StepId::Deck) == Some(&Mark::Done);
+            done && is_any_entered(job)
+        }
     })
+}
+
+/// Whether the sheet names anything that is measured from the deck.
+fn is_any_entered(job: &Job) -> bool {
+    const OF_SHEET: [Field; 3] = [
+        Field::FromDeckBefore,
+        Field::FromDeckLeast,
+        Field::FromDeckMost,
+    ];
+    OF_SHEET
+        .into_iter()
+        .flat_map(|field| Place::all(Owner::Block, field))
+        .any(|place| job.entries.get(place).is_some())
 }

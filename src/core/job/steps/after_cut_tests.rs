@@ -122,9 +122,16 @@ fn by_hand() {
     // The cut planned, 0.0050 in too, before one is decided on.
     let mut planned = job;
     put(&mut planned, Place::of_bank(0, Field::DeckCut, 0), "", 2);
+    planned.set_mark(Owner::Bank(0), StepId::Deck, None, 3);
     let before = after_cut(&planned, 0).unwrap();
-    assert!(!before.decided);
+    assert!(!before.made && !any_open(&planned));
     assert_eq!(before.sizes, after.sizes);
+    // Who says that the deck is done says that the planned cut was made: what it puts
+    // outside its range is open all the same.
+    planned.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 4);
+    let made = after_cut(&planned, 0).unwrap();
+    assert!(made.made && any_open(&planned));
+    assert_eq!(made.sizes, after.sizes);
 }
 
 #[test]

@@ -172,7 +172,7 @@ pub fn protrusion(r: &Readings) -> Worked {
 
 /// What the deck lost: the cut decided on, else the cut planned; and whether
 /// somebody said that it was made.
-fn deck_cut(r: &Readings) -> Result<(f64, bool), Lack> {
+pub(super) fn deck_cut(r: &Readings) -> Result<(f64, bool), Lack> {
     let bank = r.bank();
     let typed = r
         .job
