@@ -20,8 +20,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks, order_signal,
-    profile_of,
+    Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks,
+    order_signal, profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -148,18 +148,11 @@ const LIMITS: [(&str, &[Field]); 4] = [
     ),
 ];
 
-/// Gauges and the hand feed.
-pub const GAUGES: &[Field] = &[
-    Field::GaugeSleeve,
-    Field::GaugeBore,
-    Field::GaugeHeight,
-    Field::GaugeThickness,
-    Field::GaugeDepth,
-    Field::GaugeLength,
-    Field::GaugeStep,
-    Field::FeedSd,
-    Field::DeckSd,
-];
+/// Gauges, hand feed and surfacer: what each is known to.
+#[must_use]
+pub fn gauges() -> Vec<Field> {
+    [&GAUGES_CHECKED[..], &[Field::FeedSd, Field::DeckSd]].concat()
+}
 
 /// Readings of an engine, as a group.
 pub fn fields(target: Target, title: &'static str, list: &[Field]) -> AnyView {
@@ -459,7 +452,7 @@ pub fn EngineScreen(
         {folded(state, t::SERVICE, SERVICE, false)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
         {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}
-        {folded(state, t::GAUGES, GAUGES, false)}
+        {folded(state, t::GAUGES, &gauges(), false)}
         {gauges_checked(state, Target::Job)}
         {share(t::SHARE_ENGINE, "link-engine", move || {
             state

@@ -6,7 +6,7 @@ use crate::memo::Memo;
 use crate::parts::choice::Choice;
 use crate::parts::hand::gauge_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
-use crate::screens::engine::{GAUGES, fields};
+use crate::screens::engine::{fields, gauges};
 use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
 use coldseat_core::ask::{Field, UnitSystem};
@@ -101,7 +101,7 @@ pub fn SettingsScreen() -> impl IntoView {
         units.get();
         view! {
             {lines(state, Target::Shop, &OF_SHOP)}
-            {fields(Target::Shop, t::GAUGES, GAUGES)}
+            {fields(Target::Shop, t::GAUGES, &gauges())}
             {gauges_checked(state, Target::Shop)}
             {fields(Target::Shop, t::SHOP_LIMITS, LIMITS)}
         }

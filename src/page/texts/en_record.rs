@@ -69,7 +69,7 @@ pub fn record_sentence(home: &[String], open: &[String]) -> String {
     match (home, open) {
         ([], []) => "No sleeve was fitted.".to_owned(),
         (home, []) => format!(
-            "New sleeves in {}: measured, every one sits home on its ledge, within the limits the shop entered.",
+            "New sleeves in {}: measured, every one is home, within the limits the shop entered.",
             cylinders(home)
         ),
         ([], open) => format!(
@@ -77,7 +77,7 @@ pub fn record_sentence(home: &[String], open: &[String]) -> String {
             cylinders(open)
         ),
         (home, open) => format!(
-            "Measured and home on their ledges, within the limits the shop entered: {}. NOT shown to be home: {}.",
+            "Measured and home, within the limits the shop entered: {}. NOT shown to be home: {}.",
             cylinders(home),
             cylinders(open)
         ),
