@@ -4,7 +4,9 @@
 //! Those of Chromium run with the check `browser`, the others with `engines`.
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Engine, Key, Page, Role, SELECT_ALL, Setting, containing};
+use coldseat_browser_tests::{
+    Bench, Engine, Key, Page, REST, Role, SELECT_ALL, Setting, containing,
+};
 use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::demo::Demo;
@@ -316,6 +318,47 @@ async fn without_a_field_a_reading_is_offered_and_put_nowhere_by_itself() -> Res
     })
     .await?;
     // A name is no reading: what is typed there stays there.
+    page.is_quiet().await
+}
+
+/// Keys that come unevenly, by a slow gauge or a quick hand: the whole reading stands in
+/// its field, over what stood there, wherever the rest falls.
+#[tokio::test]
+async fn a_rest_within_a_reading_loses_none_of_it() -> Result<()> {
+    let bench = Bench::open(Setting::default()).await?;
+    let page = bench.page();
+    let job = keep(page, job(2)).await?;
+    for order in [None, Some(BY_CYLINDER)] {
+        if let Some(order) = order {
+            choose_order(page, order).await?;
+        }
+        page.go(&format!("{job}/cylinder/1/seat")).await?;
+        let text = "0.0142";
+        for (nth, at) in (1..text.len()).chain(1..text.len()).enumerate() {
+            let other = format!("0.01{nth:02}");
+            let (before, after) = text.split_at(at);
+            let rested = format!("{before}{REST}{after}\n");
+            // Over a reading, then over what the rest left.
+            for (keys, wanted) in [(format!("{other}\n"), other.as_str()), (rested, text)] {
+                let field = page.find(Role::TextBox, containing("12 o'clock")).await?;
+                field.bring_above_the_pad().await?;
+                field.tap().await?;
+                page.gauge(&keys, 3).await?;
+                let whole = page
+                    .until(&format!("{wanted} whole, {order:?}, {at}"), async || {
+                        Ok((standing(page).await?[0] == wanted).then_some(()))
+                    })
+                    .await;
+                if let Err(error) = whole {
+                    let stands = standing(page).await?;
+                    return Err(error.context(format!("{stands:?}, {}", line(page).await?)));
+                }
+            }
+        }
+        let others = standing(page).await?.split_off(1);
+        ensure!(others.iter().all(String::is_empty), "{order:?}: {others:?}");
+        ensure!(line(page).await?.is_empty(), "{}", line(page).await?);
+    }
     page.is_quiet().await
 }
 

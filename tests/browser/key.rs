@@ -49,6 +49,11 @@ impl Key {
 /// Control and A, in what [`Page::gauge`] sends.
 pub const SELECT_ALL: char = '\u{1}';
 
+/// A rest between two keys, longer than a gauge's and shorter than a cut, in what
+/// [`Page::gauge`] sends.
+pub const REST: char = '\u{2}';
+const REST_MS: u64 = 60;
+
 impl Page {
     /// Keys wherever the focus is, as a gauge sends them: pressed and let go of one
     /// by one, so many ms apart. `\n` is Enter, `\t` Tab, [`SELECT_ALL`] is that.
@@ -61,6 +66,11 @@ impl Page {
         }
         let mut actions = KeyActions::new("gauge".to_owned());
         for letter in keys.chars() {
+            if letter == REST {
+                let duration = Duration::from_millis(REST_MS);
+                actions = actions.then(KeyAction::Pause { duration });
+                continue;
+            }
             let (hold, value) = match letter {
                 '\n' => (None, '\u{E007}'),
                 '\t' => (None, '\u{E004}'),
@@ -89,7 +99,12 @@ impl Page {
 
     async fn timed_keys(&self, keys: &str, gap_ms: u64) -> Result<()> {
         let now = SystemTime::now().duration_since(UNIX_EPOCH)?.as_secs_f64();
-        for (nth, letter) in keys.chars().enumerate() {
+        let mut after_ms = 0;
+        for letter in keys.chars() {
+            if letter == REST {
+                after_ms += REST_MS;
+                continue;
+            }
             // Control is 2 among what is held beside a key.
             let (key, code, text, held) = match letter {
                 '\n' => ("Enter".to_owned(), 13, "\r".to_owned(), 0),
@@ -97,7 +112,8 @@ impl Page {
                 SELECT_ALL => ("a".to_owned(), 65, String::new(), 2),
                 letter => (letter.to_string(), 0, letter.to_string(), 0),
             };
-            let at = now + 1e-3 * (nth as u64 * gap_ms) as f64;
+            let at = now + 1e-3 * after_ms as f64;
+            after_ms += gap_ms;
             let mut down = json!({
                 "type": if text.is_empty() { "rawKeyDown" } else { "keyDown" },
                 "key": key, "text": text, "unmodifiedText": text, "modifiers": held,

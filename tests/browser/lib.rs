@@ -38,7 +38,7 @@ mod server;
 pub use bench::{Bench, Folder, Frames, Setting, Size, Theme, Visitor, dist_folder};
 pub use engine::Engine;
 pub use host::{Fault, Host};
-pub use key::{Key, SELECT_ALL};
+pub use key::{Key, REST, SELECT_ALL};
 pub use page::Page;
 pub use part::Part;
 pub use places::places;

@@ -84,6 +84,7 @@ pub use crate::job::flange_stress::flange_stress;
 pub use crate::job::grip::Grip;
 pub use crate::job::grip::grip;
 pub use crate::job::hand::HandOrder;
+pub use crate::job::hand::empty_after;
 pub use crate::job::hand::next_empty;
 pub use crate::job::hand::place_after;
 pub use crate::job::hand::place_before;

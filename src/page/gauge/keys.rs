@@ -36,6 +36,9 @@ struct Keys {
     held: String,
     /// What stood in its field before letters of it were let in.
     stood: Option<String>,
+    /// Whether something was typed in its field before it began: the rest of a hand's
+    /// reading, not a reading of its own.
+    after_hand: bool,
     /// Whether it is looked at for being cut off.
     watched: bool,
     /// Looks since the last letter.
@@ -177,6 +180,7 @@ fn a_letter(
         };
         now.held.clear();
         now.stood = None;
+        now.after_hand = state.typing.with_untracked(|typing| typing.begun);
     }
     let is_at_home =
         matches!(focus, Focus::Reading(target, place) if now.began == Some((target, place)));
@@ -298,6 +302,19 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
         Focus::Reading(..) => count >= 2,
         Focus::Control | Focus::Nothing => count >= 1,
     };
+    // Letters that are in their field are what the field says: it has all of them, a
+    // burst perhaps only those that came without a pause.
+    let is_home = matches!(focus, Focus::Reading(target, place)
+        if keys.borrow().began == Some((target, place)));
+    let is_in_field = is_home && (keys.borrow().held.is_empty() || keys.borrow().after_hand);
+    if is_in_field {
+        let_in(state, keys);
+        let mut now = keys.borrow_mut();
+        now.burst.cut();
+        now.began = None;
+        now.stood = None;
+        return;
+    }
     if !goes_on || !enough {
         hand_back(state, keys);
         return;

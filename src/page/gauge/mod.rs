@@ -18,7 +18,7 @@ use crate::texts::Spoken;
 use coldseat_core::ask::document::Speech;
 use coldseat_core::ask::{
     Checked, Digits, Field, HandOrder, Measure, Owner, Place, Said, StepId, UnitSystem, Why,
-    next_empty, place_after, place_before, said,
+    empty_after, next_empty, place_after, place_before, said,
 };
 use leptos::prelude::*;
 
@@ -324,15 +324,25 @@ impl State {
 
     /// After a reading the hand goes on; says where to, if a place waits.
     pub fn goes_on(self, target: Target, place: Place) -> Option<Place> {
-        let next = self
-            .neighbour(place, false)
-            .filter(|_| target == Target::Job);
-        match next {
-            Some(next) => {
+        let hand = self.gauge.hand.get_untracked();
+        let step = self.gauge.step.get_untracked();
+        let ordered = hand.zip(step).filter(|_| target == Target::Job);
+        let next = ordered.and_then(|(order, (_, step))| {
+            self.open
+                .with_untracked(|open| empty_after(&open.as_ref()?.job, step.spec(), place, order))
+        });
+        match (next, ordered) {
+            (Some(next), _) => {
                 self.hand_to(next);
                 Some(next)
             }
-            None => {
+            // Nothing is empty any more: what comes now is offered.
+            (None, Some(_)) => {
+                caret::blur();
+                self.close_pad();
+                None
+            }
+            (None, None) => {
                 self.on_from(&input_id(place));
                 let active = self.active.get_untracked();
                 active.filter(|at| *at != (target, place)).map(|at| at.1)

@@ -114,6 +114,16 @@ pub fn place_after(job: &Job, spec: &StepSpec, place: Place, order: HandOrder) -
     all.get(at + 1).copied()
 }
 
+/// The next place after one, in the order of the hand, at which nothing stands: a
+/// reading that is there is written over by whoever goes to it, never by going on.
+#[must_use]
+pub fn empty_after(job: &Job, spec: &StepSpec, place: Place, order: HandOrder) -> Option<Place> {
+    let all = all_places(job, spec, place.owner, order);
+    let at = all.iter().position(|p| *p == place)?;
+    let is_empty = |place: &Place| job.entries.get(*place).is_none();
+    all.into_iter().skip(at + 1).find(is_empty)
+}
+
 /// The place before one in the order of the hand; `None` before the first.
 #[must_use]
 pub fn place_before(job: &Job, spec: &StepSpec, place: Place, order: HandOrder) -> Option<Place> {
@@ -241,5 +251,24 @@ mod tests {
             }
         }
         assert_eq!(next(&job, last), Some(clock(1, 0)));
+    }
+
+    #[test]
+    fn going_on_passes_over_what_stands() {
+        let mut job = job();
+        let seat = StepId::Seat.spec();
+        let reading = || Entry::new("0.002", Unit::Inch, 1);
+        let after = |job: &Job, place| empty_after(job, seat, place, HandOrder::ByCylinder);
+        for place in [clock(1, 1), clock(1, 2), clock(2, 0)] {
+            job.entries.put(place, reading());
+        }
+        assert_eq!(after(&job, clock(1, 0)), Some(clock(1, 3)));
+        assert_eq!(after(&job, clock(1, 3)), Some(clock(2, 1)));
+        // What cannot be read stands too.
+        job.entries
+            .put(clock(1, 3), Entry::new("4..1", Unit::Inch, 1));
+        assert_eq!(after(&job, clock(1, 0)), Some(clock(2, 1)));
+        let last = job.cylinders().last().unwrap();
+        assert_eq!(after(&job, clock(last, 3)), None);
     }
 }
