@@ -61,6 +61,7 @@ impl DropCase {
             u_fit: self.u_fit,
             carry_timed: self.carry_timed,
             frost_most: self.frost_most,
+            insertion: self.needed,
         }
     }
 }
