@@ -92,6 +92,7 @@ pub use crate::job::handover::Gasket;
 pub use crate::job::handover::Targets;
 pub use crate::job::handover::deck_heights;
 pub use crate::job::handover::gasket;
+pub use crate::job::handover::is_cut;
 pub use crate::job::handover::not_done;
 pub use crate::job::handover::only_marked;
 pub use crate::job::handover::targets;

@@ -11,7 +11,7 @@ use crate::show::{bare, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, Job, Owner, Place, State as Condition, StepId, UnitSystem, as_left,
-    finished, not_done,
+    finished, is_cut, not_done,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -38,10 +38,11 @@ pub fn customer_paper(
         .clone()
         .map(|bank| deck_plan(id, job, reports, bank, units))
         .collect();
-    let done: Vec<String> = banks
+    let cut = banks.filter(|bank| is_cut(job, reports, *bank));
+    let done: Vec<String> = cut
         .clone()
         .map(|bank| deck_words(job, reports, bank, units))
-        .chain(banks.flat_map(|bank| after_cut_words(job, bank, units)))
+        .chain(cut.flat_map(|bank| after_cut_words(job, bank, units)))
         .chain(core::iter::once(gasket_words(job, units)))
         .collect();
     let steps: Vec<String> = not_done(job, reports)

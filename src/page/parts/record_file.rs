@@ -10,8 +10,8 @@ use crate::show::{bare, clock, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
-    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, lock,
-    measured_cold, only_marked, plan, shown,
+    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, is_cut,
+    lock, measured_cold, only_marked, plan, shown,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -46,6 +46,7 @@ pub fn file_paper(
         .map(|words| view! { <p>{words}</p> }.into_any())
         .collect();
     let after: Vec<AnyView> = banks
+        .filter(|bank| is_cut(job, reports, *bank))
         .filter_map(|bank| after_cut_paper(job, bank, units))
         .collect();
     let open: Vec<String> = reports
@@ -302,6 +303,7 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
                 Ok(plan) => {
                     let cut = length(plan.plan.removal.as_m(), units);
                     match &plan.left_least {
+                        _ if !is_cut(job, reports, bank) => t::deck_not_cut(&cut),
                         Some(left) => {
                             let left: Vec<String> = plan
                                 .cylinders

@@ -53,6 +53,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::BlockCutMost(_)
         | Next::DeckSizePast(..)
         | Next::DeckSizeRecut(..)
+        | Next::DeckSizeWill(..)
         | Next::DeckSizeWants(..)
         | Next::DeckRough => super::en_after::next_after_cut(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
@@ -124,6 +125,12 @@ pub fn engine_of_job(engine: &str, job: &str) -> String {
 #[must_use]
 pub fn deck_cut_plain(cut: &str) -> String {
     format!("{} {cut}", en::CUT)
+}
+
+/// The cut of a deck that nobody has made, for the record.
+#[must_use]
+pub fn deck_not_cut(cut: &str) -> String {
+    format!("not cut yet; {cut} planned")
 }
 
 /// The same, and what it leaves of each flange.

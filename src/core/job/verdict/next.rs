@@ -55,6 +55,8 @@ pub enum Next {
     /// The cut puts a size measured from the deck outside its range by this much:
     /// bring it back, and say so.
     DeckSizeRecut(FromDeck, Length),
+    /// The cut that is planned will put a size out of its range, by so much.
+    DeckSizeWill(FromDeck, Length),
     /// Of a size measured from the deck this number is not entered.
     DeckSizeWants(FromDeck, Field),
     /// The deck is rougher than the gasket allows.
