@@ -109,7 +109,7 @@ async fn measure() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 5")).await?;
     let job = page.job().await?;
     for (step, label) in [
-        ("sleeve", "top, under a flange, across"),
+        ("sleeve", "top, across"),
         ("drop", "Carry time"),
         ("seat", "12 o'clock"),
     ] {

@@ -129,6 +129,7 @@ pub use crate::job::model::reading::Unusable;
 pub use crate::job::model::reading::Why;
 pub use crate::job::order::order_checks;
 pub use crate::job::order::order_signal;
+pub use crate::job::origin::Decides;
 pub use crate::job::origin::Input;
 pub use crate::job::origin::Origin;
 pub use crate::job::origin::Trust;
@@ -273,6 +274,7 @@ pub mod format {
     pub use crate::quantity::format::difference;
     pub use crate::quantity::format::fixed;
     pub use crate::quantity::format::from_right;
+    pub use crate::quantity::format::in_full;
     pub use crate::quantity::format::last_digit;
     pub use crate::quantity::format::number;
     pub use crate::quantity::format::rule;

@@ -39,6 +39,9 @@ struct Keys {
     /// Whether something was typed in its field before it began: the rest of a hand's
     /// reading, not a reading of its own.
     after_hand: bool,
+    /// All letters that came to a field since it has the hand, whatever rests between
+    /// them.
+    run: Option<((Target, Place), String)>,
     /// Whether it is looked at for being cut off.
     watched: bool,
     /// Looks since the last letter.
@@ -105,6 +108,7 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
     let with_others = event.ctrl_key() || event.meta_key() || event.alt_key();
     if with_others || event.is_composing() || event.repeat() {
         hand_back(state, keys);
+        keys.borrow_mut().run = None;
         return;
     }
     let name = event.key();
@@ -129,7 +133,10 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
         (None, "Enter" | "Tab") if !event.shift_key() => an_end(state, keys, event, at_ms),
         // Shift itself comes before a sign or a capital.
         (None, "Shift" | "CapsLock" | "NumLock" | "Unidentified" | "Dead") => {}
-        _ => hand_back(state, keys),
+        _ => {
+            hand_back(state, keys);
+            keys.borrow_mut().run = None;
+        }
     }
 }
 
@@ -168,6 +175,13 @@ fn a_letter(
         settle(state, keys);
     }
     let mut now = keys.borrow_mut();
+    let begun = state.typing.with_untracked(|typing| typing.begun);
+    if let Focus::Reading(target, place) = focus {
+        match &mut now.run {
+            Some((at, letters)) if begun && *at == (target, place) => letters.push(letter),
+            other => *other = Some(((target, place), letter.to_string())),
+        }
+    }
     if let Heard::Begins(_) = now.burst.letter(letter, at_ms) {
         now.began = match focus {
             Focus::Reading(target, place) => Some((target, place)),
@@ -180,7 +194,7 @@ fn a_letter(
         };
         now.held.clear();
         now.stood = None;
-        now.after_hand = state.typing.with_untracked(|typing| typing.begun);
+        now.after_hand = begun;
     }
     let is_at_home =
         matches!(focus, Focus::Reading(target, place) if now.began == Some((target, place)));
@@ -302,19 +316,27 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
         Focus::Reading(..) => count >= 2,
         Focus::Control | Focus::Nothing => count >= 1,
     };
-    // Letters that are in their field are what the field says: it has all of them, a
-    // burst perhaps only those that came without a pause.
-    let is_home = matches!(focus, Focus::Reading(target, place)
-        if keys.borrow().began == Some((target, place)));
-    let is_in_field = is_home && (keys.borrow().held.is_empty() || keys.borrow().after_hand);
-    if is_in_field {
-        let_in(state, keys);
-        let mut now = keys.borrow_mut();
-        now.burst.cut();
-        now.began = None;
-        now.stood = None;
-        return;
+    if let Focus::Reading(target, place) = focus {
+        let began = keys.borrow().began;
+        if began == Some((target, place)) && keys.borrow().after_hand {
+            // The rest of a reading: the field has all of it.
+            let_in(state, keys);
+            let run = {
+                let mut now = keys.borrow_mut();
+                now.burst.cut();
+                now.began = None;
+                now.stood = None;
+                now.run.take()
+            };
+            if let Some((at, typed)) = run
+                && at == (target, place)
+            {
+                state.typed_over(target, place, &typed);
+            }
+            return;
+        }
     }
+    keys.borrow_mut().run = None;
     if !goes_on || !enough {
         hand_back(state, keys);
         return;

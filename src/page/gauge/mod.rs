@@ -165,7 +165,11 @@ impl State {
         self.gauge.last.set(None);
         self.gauge.wall.set(true);
         feedback::stay_awake();
-        if let Some((_, place)) = untrack(|| self.waiting_place()) {
+        // What is looked at stays in sight: where nothing of it is empty nobody is led on.
+        let here = self.gauge.step.get_untracked().map(|(owner, _)| owner);
+        if let Some((_, place)) = untrack(|| self.waiting_place())
+            && here == Some(place.owner)
+        {
             self.hand_to(place);
         }
     }
@@ -214,6 +218,20 @@ impl State {
             texts.join("\n")
         });
         browser::set_session_text(CAUGHT, &texts);
+    }
+
+    /// What was typed behind what stood in a field, with which it is no reading, stands
+    /// alone if it is one by itself.
+    fn typed_over(self, target: Target, place: Place, typed: &str) {
+        let units = untrack(|| self.units(target));
+        let is_one = |text: &str| {
+            let digits = Digits::AsTheyStand;
+            let all = said(text, place.field, units, digits, browser::now());
+            matches!(all.as_slice(), [Said::Reading(_)])
+        };
+        if !is_one(&untrack(|| self.text(target, place))) && is_one(typed) {
+            self.type_text(target, place, typed);
+        }
     }
 
     /// Puts what a gauge said into a place and goes on; says whether all of it stands.
