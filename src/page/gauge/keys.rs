@@ -2,10 +2,11 @@
 //! went; a gauge's are gathered and put, whole, where they began.
 
 use super::{Because, Caught};
+use crate::browser;
 use crate::caret;
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
-use coldseat_core::ask::{Burst, CUT_MS, Heard, Place, STUTTER_MS};
+use coldseat_core::ask::{Burst, CUT_MS, Digits, Heard, Place, STUTTER_MS, Said, said};
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -68,6 +69,17 @@ fn focus(state: State) -> Focus {
             _ => Focus::Text,
         },
         _ => Focus::Nothing,
+    }
+}
+
+/// Where the hand is: at the reading that has the focus, or on its way to one.
+pub(super) fn hand_at(state: State) -> Option<(Target, Place)> {
+    match focus(state) {
+        Focus::Reading(target, place) => Some((target, place)),
+        Focus::Text | Focus::Control | Focus::Nothing => {
+            let going = state.gauge.going.get_value();
+            going.map(|place| (Target::Job, place))
+        }
     }
 }
 
@@ -358,5 +370,21 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
     };
     if let (false, Some((target, place)), Some(stood)) = (stands, began, stood) {
         state.type_text(target, place, &stood);
+    }
+}
+
+impl State {
+    /// What was typed behind what stood in a field, with which it is no reading, stands
+    /// alone if it is one by itself.
+    fn typed_over(self, target: Target, place: Place, typed: &str) {
+        let units = untrack(|| self.units(target));
+        let is_one = |text: &str| {
+            let digits = Digits::AsTheyStand;
+            let all = said(text, place.field, units, digits, browser::now());
+            matches!(all.as_slice(), [Said::Reading(_)])
+        };
+        if !is_one(&untrack(|| self.text(target, place))) && is_one(typed) {
+            self.type_text(target, place, typed);
+        }
     }
 }
