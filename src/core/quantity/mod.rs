@@ -18,6 +18,7 @@ pub mod format;
 pub mod parse;
 pub mod report;
 pub mod ties;
+pub mod wire;
 
 /// Metres in one inch (exact).
 pub const INCH_M: f64 = 0.0254;

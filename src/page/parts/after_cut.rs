@@ -12,8 +12,8 @@ use crate::show::{bare, length, length_unit, number};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    AfterCut, AfterState, DONE, DeckSize, Field, FromDeck, Job, Place, RecutSaid, Standing,
-    UnitSystem, after_cut,
+    AfterCut, AfterState, DONE, DeckSize, Field, FromDeck, Job, Length, Place, RecutSaid, Standing,
+    UnitSystem, after_cut, is_cut,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -43,7 +43,7 @@ fn state_words(item: FromDeck, size: &DeckSize, units: UnitSystem, short: bool) 
     let to = back_to(item, size, units);
     let back = size.worked.state != AfterState::Holds && stands.state == AfterState::Holds;
     let state = if back {
-        t::SIZE_BACK.to_owned()
+        t::size_back(item).to_owned()
     } else if short {
         t::size_state_short(item, stands.state, &by, &to)
     } else {
@@ -177,12 +177,17 @@ fn left_out(after: &AfterCut) -> Vec<String> {
 }
 
 /// The table of a deck, with the target before the cut over it.
-fn shown(after: &AfterCut, units: UnitSystem) -> AnyView {
+fn shown(after: &AfterCut, least: Length, units: UnitSystem) -> AnyView {
     let bears = after.bears().map(|(most, by)| {
         let words = if most.as_m() > 0.0 {
             t::bears(&length(most.as_m(), units), by)
         } else {
             t::bears_none(by)
+        };
+        let words = if most.as_m() < least.as_m() {
+            format!("{words} {}", t::bears_less(&length(least.as_m(), units)))
+        } else {
+            words
         };
         view! { <p class="deck-bears">{words}</p> }
     });
@@ -209,17 +214,24 @@ fn shown(after: &AfterCut, units: UnitSystem) -> AnyView {
     .into_any()
 }
 
-/// What the cut of a deck does; nothing where it has no cut that can be used.
-pub fn after_cut_table(state: State, bank: u8, units: UnitSystem) -> Option<AnyView> {
+/// What the cut of a deck does; nothing where it has no cut that can be used. With less
+/// than `least` the deck does not clean up.
+pub fn after_cut_table(
+    state: State,
+    bank: u8,
+    least: Length,
+    units: UnitSystem,
+) -> Option<AnyView> {
     let after = state.open.with(|open| {
         open.as_ref()
             .and_then(|open| after_cut(&open.job, bank).ok())
     })?;
-    Some(shown(&after, units))
+    Some(shown(&after, least, units))
 }
 
 /// The sizes of which something is to be read or said.
 fn asked(state: State, bank: u8) -> Vec<u8> {
+    let reports = state.reports.get();
     state.open.with(|open| {
         let Some(open) = open.as_ref() else {
             return Vec::new();
@@ -234,13 +246,14 @@ fn asked(state: State, bank: u8) -> Vec<u8> {
                         .is_some()
                 })
         };
+        let is_cut = is_cut(&open.job, &reports, bank);
         let outside: Vec<bool> = match after_cut(&open.job, bank) {
             Ok(after) => after
                 .sizes
                 .iter()
                 .map(|(_, standing)| {
                     let out = |size: &DeckSize| size.worked.state != AfterState::Holds;
-                    after.made && standing.known().is_some_and(out)
+                    is_cut && standing.known().is_some_and(out)
                 })
                 .collect(),
             Err(_) => Vec::new(),
@@ -276,7 +289,8 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
     });
     let stem = format!("recut-b{bank}-{index}");
     let name = t::capital(t::deck_size_short(*item));
-    let done_name = format!("{}: {name}", t::RECUT_DONE);
+    let done_words = t::recut_done(*item);
+    let done_name = format!("{done_words}: {name}");
     let leave_name = format!("{}: {name}", t::RECUT_LEAVE);
     let leave = move |_| {
         if let Some(words) = why.given_for(Field::RecutSaid) {
@@ -330,7 +344,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
                         state.reading_done();
                     }
                 >
-                    {t::RECUT_DONE}
+                    {done_words}
                 </button>
                 {live(take_back)}
             </div>
@@ -351,7 +365,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
 fn still_open(after: &AfterCut) -> Option<AnyView> {
     let names: Vec<&str> = after
         .known()
-        .filter(|(_, size)| after.made && size.is_open())
+        .filter(|(_, size)| size.is_open())
         .map(|(item, _)| t::deck_size_short(item))
         .collect();
     (!names.is_empty())
@@ -365,12 +379,9 @@ fn is_entered(after: &AfterCut) -> bool {
         || after.finish != Standing::NotHere
 }
 
-/// The same of a deck for the record, where anything of it is entered and the cut was
-/// decided on.
+/// The same of a deck that is cut, for the record, where anything of it is entered.
 pub fn after_cut_paper(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView> {
-    let after = after_cut(job, bank)
-        .ok()
-        .filter(|after| after.made && is_entered(after))?;
+    let after = after_cut(job, bank).ok().filter(is_entered)?;
     let caption = t::after_cut_of(bank, job.engine.banks());
     let lines = lines(&after, units, true);
     let notes = left_out(&after).join(" ");
@@ -384,10 +395,10 @@ pub fn after_cut_paper(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView
     )
 }
 
-/// What became of the sizes that the cut put outside their range, and how rough the
-/// deck is, in lines that a layman reads.
+/// What became of the sizes that the cut of a deck put outside their range, and how
+/// rough the deck is, in lines that a layman reads.
 pub fn after_cut_words(job: &Job, bank: u8, units: UnitSystem) -> Vec<String> {
-    let Some(after) = after_cut(job, bank).ok().filter(|after| after.made) else {
+    let Ok(after) = after_cut(job, bank) else {
         return Vec::new();
     };
     let banks = job.engine.banks();

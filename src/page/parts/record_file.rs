@@ -6,12 +6,12 @@ use crate::parts::finished::{finished_table, pressure_tests, told};
 use crate::parts::record_head::head;
 use crate::parts::strip::bore;
 use crate::parts::table::{Line, cell, hole, table};
-use crate::show::{bare, clock, length, length_unit};
+use crate::show::{bare, clock, in_full, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
-    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, lock,
-    measured_cold, only_marked, plan, shown,
+    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, is_cut,
+    lock, measured_cold, only_marked, plan, shown,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -26,6 +26,7 @@ pub fn file_paper(
     reports: &[CylinderReport],
     units: UnitSystem,
     drawings: Option<AnyView>,
+    opens: Option<AnyView>,
 ) -> AnyView {
     let lines: Vec<Line> = reports
         .iter()
@@ -46,6 +47,7 @@ pub fn file_paper(
         .map(|words| view! { <p>{words}</p> }.into_any())
         .collect();
     let after: Vec<AnyView> = banks
+        .filter(|bank| is_cut(job, reports, *bank))
         .filter_map(|bank| after_cut_paper(job, bank, units))
         .collect();
     let open: Vec<String> = reports
@@ -98,7 +100,9 @@ pub fn file_paper(
     };
     view! {
         <section class="record-paper record-file" aria-labelledby="record-file">
-            {head(job, "record-file", t::FOR_THE_FILE)}
+            <header class="record-head">
+                {head(job, "record-file", t::FOR_THE_FILE)} {opens}
+            </header>
             {table("cards", Some(caption), &heads, lines)}
             {finished}
             {no_sleeves(job, reports)}
@@ -137,7 +141,7 @@ pub fn no_sleeves(job: &Job, reports: &[CylinderReport]) -> Option<AnyView> {
 /// as it is typed.
 fn engine_words(job: &Job, field: Field, units: UnitSystem) -> String {
     match job.engine_si(field) {
-        Ok(Some(si)) => bare(si, units),
+        Ok(Some(si)) => in_full(si, units),
         Ok(None) => DASH.to_owned(),
         Err(_) => {
             let typed = job.entries.get(Place::of_engine(field));
@@ -302,6 +306,7 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
                 Ok(plan) => {
                     let cut = length(plan.plan.removal.as_m(), units);
                     match &plan.left_least {
+                        _ if !is_cut(job, reports, bank) => t::deck_not_cut(&cut),
                         Some(left) => {
                             let left: Vec<String> = plan
                                 .cylinders

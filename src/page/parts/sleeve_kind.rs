@@ -1,5 +1,6 @@
 //! The choice of how a job's sleeves stand, on the engine's screen.
 
+use crate::live::live;
 use crate::parts::choice::Choice;
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -22,6 +23,18 @@ pub fn stands(state: State, locked: Signal<bool>) -> AnyView {
             typed => typed.to_lowercase(),
         }
     });
+    // What was read before the choice is judged by what stands here now.
+    let judged = move || {
+        let kind = state.sleeve_kind();
+        let is_read = state.open.with(|open| {
+            open.as_ref().is_some_and(|open| {
+                let seats = [Field::WarmHeight, Field::PullReleased, Field::SeatHeight];
+                let mut entries = open.job.entries.iter();
+                entries.any(|(place, _)| seats.contains(&place.field))
+            })
+        });
+        is_read.then(|| view! { <p class="quiet">{t::judged_as(kind)}</p> }.into_any())
+    };
     view! {
         <div class="form">
             <Choice
@@ -32,6 +45,7 @@ pub fn stands(state: State, locked: Signal<bool>) -> AnyView {
                 value=value
                 change=Callback::new(move |id: String| state.type_text(Target::Job, place, &id))
             />
+            {live(judged)}
         </div>
     }
     .into_any()

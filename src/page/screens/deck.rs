@@ -95,7 +95,7 @@ pub fn DeckScreen(
                 view! {
                     {cut(&plan, said, state.half_typed.get(), clean_up_m, home, units)}
                     {map}
-                    {after_cut_table(state, bank, units)}
+                    {after_cut_table(state, bank, plan.plan.removal_least, units)}
                 }
                 .into_any()
             }

@@ -61,9 +61,10 @@ pub const SIZE_STATE: &str = "What becomes of it";
 pub const SIZE_BLOCK: &str = "off the block, all cuts";
 pub const SIZE_FINISH: &str = "deck finish";
 pub const SIZE_HOLDS: &str = "holds";
-/// Out of its range by the cut, and measured within it since.
-pub const SIZE_BACK: &str = "recut, holds";
-pub const RECUT_DONE: &str = "Recut, done";
+const SIZE_RECUT: &str = "recut, holds";
+const SIZE_BROUGHT_BACK: &str = "brought back, holds";
+const RECUT_DONE: &str = "Recut, done";
+const BACK_DONE: &str = "Brought back, done";
 pub const RECUT_WHY: &str = "Left so, because";
 pub const RECUT_WHY_NEEDED: &str = "Say why in a few words.";
 /// Words that do not fit their line.
@@ -107,12 +108,51 @@ pub fn bears_none(by: BearsLeast) -> String {
     }
 }
 
+/// Out of its range by the cut, and measured within it since: a depth is recut, what
+/// stands above the deck is not.
+#[must_use]
+pub const fn size_back(item: FromDeck) -> &'static str {
+    if item.is_height() {
+        SIZE_BROUGHT_BACK
+    } else {
+        SIZE_RECUT
+    }
+}
+
+/// The tick that it was brought back.
+#[must_use]
+pub const fn recut_done(item: FromDeck) -> &'static str {
+    if item.is_height() {
+        BACK_DONE
+    } else {
+        RECUT_DONE
+    }
+}
+
+/// Where a size is to be brought back to.
+fn recut_to(item: FromDeck, to: &str) -> String {
+    if item.is_height() {
+        format!("bring back to {to}")
+    } else {
+        format!("recut to {to}")
+    }
+}
+
+/// No cut is both deep enough and shallow enough.
+#[must_use]
+pub fn bears_less(least: &str) -> String {
+    format!("The deck cleans up at {least}: both cannot be had, one of them has to be mended.")
+}
+
 /// What becomes of a size; `to` is where it is brought back to.
 #[must_use]
 pub fn size_state(item: FromDeck, state: AfterState, by: &str, to: &str) -> String {
     match state {
         AfterState::Holds => SIZE_HOLDS.to_owned(),
-        AfterState::Recut => format!("recut to {to} (off by {by}): {}", remedy(item)),
+        AfterState::Recut => {
+            let to = recut_to(item, to);
+            format!("{to} (off by {by}): {}", remedy(item))
+        }
         AfterState::TooDeep if item.is_height() => format!("too low by {by}"),
         AfterState::TooDeep => format!("too deep by {by}"),
     }
@@ -122,7 +162,8 @@ pub fn size_state(item: FromDeck, state: AfterState, by: &str, to: &str) -> Stri
 #[must_use]
 pub fn size_state_short(item: FromDeck, state: AfterState, by: &str, to: &str) -> String {
     match state {
-        AfterState::Recut => format!("recut to {to}"),
+        AfterState::Recut if item.is_height() => format!("back to {to}"),
+        AfterState::Recut => recut_to(item, to),
         other => size_state(item, other, by, to),
     }
 }
@@ -175,6 +216,12 @@ pub fn next_after_cut(next: &Next, units: UnitSystem) -> String {
         ),
         Next::DeckSizeRecut(item, short) => format!(
             "{}: out of range by {} after this cut; {}. Then measure it below, tick it, or say why it is left.",
+            capital(deck_size_short(*item)),
+            by(short),
+            remedy(*item)
+        ),
+        Next::DeckSizeWill(item, short) => format!(
+            "{}: the cut planned puts them out of range by {}. Cut less, or plan for it: {}.",
             capital(deck_size_short(*item)),
             by(short),
             remedy(*item)

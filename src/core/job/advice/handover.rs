@@ -13,11 +13,11 @@
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::part::SleeveKind;
-use crate::job::model::place::Owner;
+use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::Standing;
 use crate::job::model::readings::Readings;
 use crate::job::model::shop_order::STEPS;
-use crate::job::model::step::StepId;
+use crate::job::model::step::{Mark, StepId};
 use crate::job::steps::assess::assess_whole;
 use crate::job::steps::deck::{lock, plan};
 use crate::job::steps::work_to::work_to;
@@ -28,14 +28,23 @@ use crate::quantity::Length;
 
 pub use crate::job::steps::finish::{Gasket, gasket};
 
+/// Whether a deck is cut: said to be, or free to be cut and with a cut decided on.
+#[must_use]
+pub fn is_cut(job: &Job, reports: &[CylinderReport], bank: u8) -> bool {
+    let owner = Owner::Bank(bank);
+    let typed = job.entries.get(Place::of_bank(bank, Field::DeckCut, 0));
+    job.mark(owner, StepId::Deck) == Some(&Mark::Done)
+        || (typed.is_some() && lock(job, reports, bank).is_open())
+}
+
 /// A deck's heights above the main line after its cut, at both ends; empty
-/// where they were not measured, where it is not free to be cut, or where the
-/// cut cannot be planned: its step says why.
+/// where they were not measured, where it is not cut, or where the cut cannot be
+/// worked out: its step says why.
 #[must_use]
 pub fn deck_heights(job: &Job, reports: &[CylinderReport], bank: u8) -> Vec<Length> {
     let heights = Readings::new(job, Owner::Bank(bank)).complete(Field::DeckHeight);
     match (plan(job, bank), heights) {
-        (Ok(cut), Ok(heights)) if lock(job, reports, bank).is_open() => heights
+        (Ok(cut), Ok(heights)) if is_cut(job, reports, bank) => heights
             .into_iter()
             .map(|si| Length::from_m(si - cut.plan.removal.as_m()))
             .collect(),
@@ -264,6 +273,10 @@ mod tests {
                 at: 0,
             },
         );
+        // Planned is not cut.
+        assert!(deck_heights(&released, &reports, 0).is_empty());
+        released.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 1);
+        assert!(is_cut(&released, &reports, 0));
         let removal = plan(&released, 0).unwrap().plan.removal;
         let heights = deck_heights(&released, &reports, 0);
         assert_eq!(heights.len(), 2);

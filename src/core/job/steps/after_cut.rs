@@ -355,8 +355,10 @@ impl AfterCut {
             match state {
                 AfterState::Holds => None,
                 AfterState::TooDeep => Some((Signal::Stop, Next::DeckSizePast(item, by))),
-                // Before the cut it is a number to plan with.
-                AfterState::Recut if self.made && size.is_open() => {
+                AfterState::Recut if !self.made => {
+                    Some((Signal::Look, Next::DeckSizeWill(item, by)))
+                }
+                AfterState::Recut if size.is_open() => {
                     Some((Signal::Look, Next::DeckSizeRecut(item, by)))
                 }
                 AfterState::Recut => None,

@@ -125,6 +125,13 @@ fn by_hand() {
     planned.set_mark(Owner::Bank(0), StepId::Deck, None, 3);
     let before = after_cut(&planned, 0).unwrap();
     assert!(!before.made && !any_open(&planned));
+    // Nothing is cut: it is to be looked at, not green.
+    let (signal, next) = before.over((Signal::Go, Next::Marked));
+    assert!(
+        matches!(next, Next::DeckSizeWill(FromDeck::WaterBore, by) if thou(by) == 1.0),
+        "{next:?}"
+    );
+    assert_eq!(signal, Signal::Look);
     assert_eq!(before.sizes, after.sizes);
     // Who says that the deck is done says that the planned cut was made: what it puts
     // outside its range is open all the same.

@@ -1,9 +1,10 @@
 //! The counterbore: room round the flange, depth, chamfer.
 
 use crate::job::model::field::Field;
+use crate::job::model::part::SleeveKind;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Lack;
-use crate::job::model::readings::Readings;
+use crate::job::model::readings::{Readings, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::home::{depth_gauge, measured_by, plane};
 use crate::job::steps::survey::deck_beside;
@@ -47,9 +48,17 @@ pub fn flange_room(r: &Readings) -> Worked {
     })
 }
 
+/// How deep the step of the block lies as it came, where the engine says so.
+fn step_before(r: &Readings) -> Result<Option<f64>, Lack> {
+    match r.engine_or_none(Field::StepBelow) {
+        Err(Lack::Missing(_)) => Ok(None),
+        other => other,
+    }
+}
+
 /// Depth still to cut, of a counterbore or of the step under a plain sleeve. The
-/// least thickness (or length) decides, so every clock of it must be there; of the depth the deepest does, and a missing clock can
-/// hide it.
+/// least thickness (or length) decides, so every clock of it must be there; of the
+/// depth the deepest does, and a missing clock can hide it.
 ///
 /// # Errors
 /// What it lacks.
@@ -66,8 +75,20 @@ pub fn depth(r: &Readings) -> Worked {
         list.iter().map(of).collect()
     };
     let thickness = from_plane(&above);
-    let depth_now = from_plane(&r.some(deep)?);
     let gauge_sd = r.length(gauge)?;
+    let read = r.some(deep);
+    if let (SleeveKind::OnStep, Err(Lack::Missing(_)), Some(least_m)) =
+        (kind, &read, smallest(&above))
+    {
+        // Nothing is cut yet: a step that lies too deep already is told before it is.
+        let wanted_m = least_m - r.engine(Field::TargetProud)?;
+        let over_m = step_before(r)?.map(|step_m| step_m - wanted_m);
+        if let Some(over_m) = over_m.filter(|over_m| *over_m > 2.0 * gauge_sd.as_m() + TINY_M) {
+            let next = Next::StepLies(Length::from_m(over_m));
+            return Ok(Verdict::plain(Signal::Stop, next));
+        }
+    }
+    let depth_now = from_plane(&read?);
     let surveyed = match r.owner {
         Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder),
         Owner::Block | Owner::Bank(_) => Ok(None),

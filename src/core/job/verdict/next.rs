@@ -55,6 +55,8 @@ pub enum Next {
     /// The cut puts a size measured from the deck outside its range by this much:
     /// bring it back, and say so.
     DeckSizeRecut(FromDeck, Length),
+    /// The cut that is planned will put a size out of its range, by so much.
+    DeckSizeWill(FromDeck, Length),
     /// Of a size measured from the deck this number is not entered.
     DeckSizeWants(FromDeck, Field),
     /// The deck is rougher than the gasket allows.
@@ -75,6 +77,8 @@ pub enum Next {
     AtDepth,
     /// Too deep by this much.
     TooDeep(Length),
+    /// The step of the block as it came lies deeper than it is to be, by this much.
+    StepLies(Length),
     /// The fit is in its band.
     FitGood,
     /// The gauges cannot tell whether it is.
@@ -107,6 +111,8 @@ pub enum Next {
     Seated,
     /// A sleeve that its fit alone holds stands this much too low.
     SetTooLow(Length),
+    /// The same of its lowest clock.
+    SetLowAt(Length),
     /// It stands this much higher than it was to.
     SetHigh(Length),
     /// The gauge cannot tell whether it stands where it was to.
