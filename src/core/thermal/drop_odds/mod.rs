@@ -268,7 +268,7 @@ impl OddsRun {
             self.spread = Some(spread);
             return Ok(());
         };
-        let second = self.drawn.get(half..).unwrap_or_default();
+        let second = &self.drawn[half..];
         self.again = spread.next_to_short(second, again);
         let once_more = self.again.iter().map(|i| self.points[half + i].clone());
         self.points.extend(once_more.collect::<Vec<_>>());
