@@ -179,6 +179,8 @@ struct Tab {
     seen: Vec<Seen>,
     cleared: Vec<usize>,
     last_spot: Option<usize>,
+    /// Where its last change was noted.
+    noted: Option<usize>,
 }
 
 struct Device {
@@ -315,6 +317,7 @@ impl World {
             seen: Vec::new(),
             cleared: Vec::new(),
             last_spot: None,
+            noted: None,
         }
     }
 
@@ -357,12 +360,10 @@ impl World {
             if new.is_none() && !is_cleared {
                 continue;
             }
-            // What another hand set meanwhile is come to, not gone on with.
-            let is_own = seen.first().is_none_or(|(dot, text)| {
-                let deed = self.model.deed_of(spot, dot, text);
-                self.model.deeds[deed].tab == tab
-            });
-            let replaces = self.replaced(spot, &seen, stay == Stay::New || !is_own);
+            // Who set nothing here yet that was noted (typed and cleared at once) comes.
+            let goes_on = stay == Stay::Same && self.tabs[tab].noted == Some(spot);
+            self.tabs[tab].noted = Some(spot);
+            let replaces = self.replaced(spot, &seen, !goes_on);
             let (dot, text) = new.map_or((None, None), |(dot, text)| (Some(dot), Some(text)));
             let who = (DEVICE_OF[tab], tab);
             self.model.note(spot, dot.as_ref(), text, replaces, who);
