@@ -120,6 +120,35 @@ pub fn deck_it(job: &mut Job, seed: u64) {
     }
 }
 
+/// Leaves a job's sleeves proud: limits that hold, that one sleeve breaks, or that are
+/// there in part; now and then a torque, and whether it was put on.
+pub fn leave_proud(job: &mut Job, seed: u64) {
+    let mut rng = Rng::with_seed(0x9_0d + seed);
+    let unit = job.unit(Field::ProudLow);
+    let text = |thou: f64| format!("{:.4}", unit.from_si(thou * 25.4e-6));
+    put(job, Place::of_engine(Field::SleeveEnds), "proud", 2);
+    // The demos stand some 10 thou proud.
+    let high = [13.0, 13.0, 13.0, 10.0][usize::from(rng.u8(0..4))];
+    for (field, thou) in [
+        (Field::ProudLow, 6.0),
+        (Field::ProudHigh, high),
+        (Field::SpreadHole, f64::from(rng.u8(1..6))),
+        (Field::SpreadNeighbour, 3.0),
+        (Field::SpreadAll, f64::from(rng.u8(2..6))),
+    ] {
+        if rng.u8(0..12) > 0 {
+            put(job, Place::of_engine(field), text(thou), 2);
+        }
+    }
+    if rng.bool() {
+        put(job, Place::of_engine(Field::HeldTorque), "90", 2);
+        for bank in 0..job.engine.banks() {
+            let said = ["held", "held", "free", ""][usize::from(rng.u8(0..4))];
+            put(job, Place::of_bank(bank, Field::HeldDown, 0), said, 3);
+        }
+    }
+}
+
 fn clear(job: &mut Job, place: Place) {
     let unit = job.unit(place.field);
     job.entries.put(place, Entry::new("", unit, 2));

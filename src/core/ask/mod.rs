@@ -18,7 +18,7 @@ pub use picture::{
     stairs,
 };
 pub use record::{
-    AsLeft, ColdUse, Finished, Told, as_left, finished, gap_uncertainty, measured_cold,
+    AsLeft, ColdUse, Finished, Told, as_left, finished, gap_uncertainty, left_proud, measured_cold,
 };
 pub use whole::{Listed, OfAll, PhaseTally, phase_tally, step_of_all};
 
@@ -118,7 +118,9 @@ pub use crate::job::model::from_deck::FromDeck;
 pub use crate::job::model::lookup::steps_with;
 pub use crate::job::model::part::Cold;
 pub use crate::job::model::part::Heat;
+pub use crate::job::model::part::HeldDown;
 pub use crate::job::model::part::Part;
+pub use crate::job::model::part::SleeveEnds;
 pub use crate::job::model::part::SleeveKind;
 pub use crate::job::model::reading::Lack;
 pub use crate::job::model::reading::Lacks;
@@ -127,6 +129,7 @@ pub use crate::job::model::reading::Spot;
 pub use crate::job::model::reading::Standing;
 pub use crate::job::model::reading::Unusable;
 pub use crate::job::model::reading::Why;
+pub use crate::job::model::stand::Stand;
 pub use crate::job::order::order_checks;
 pub use crate::job::order::order_signal;
 pub use crate::job::origin::Input;
@@ -151,6 +154,7 @@ pub use crate::job::profile::field_of as profile_field_of;
 pub use crate::job::profile::order_of_sleeves;
 pub use crate::job::profile::profile;
 pub use crate::job::profile_needs::needs;
+pub use crate::job::proud::proud_deck;
 pub use crate::job::step::Calculation;
 pub use crate::job::step::Caution;
 pub use crate::job::step::Drawing;
@@ -184,6 +188,10 @@ pub use crate::job::verdict::load::Load;
 pub use crate::job::verdict::load::LoadCheck;
 pub use crate::job::verdict::order::OrderCheck;
 pub use crate::job::verdict::order::OrderItem;
+pub use crate::job::verdict::proud::Breach;
+pub use crate::job::verdict::proud::ProudDeck;
+pub use crate::job::verdict::proud::ProudHole;
+pub use crate::job::verdict::proud::ProudLimit;
 pub use crate::job::wants::PULL_HANGS_ON;
 pub use crate::job::wants::engine_wants;
 pub use crate::materials::{Family, MaterialId};

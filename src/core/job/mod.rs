@@ -36,7 +36,7 @@ pub use model::field_kind::UnitSystem;
 pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
 pub use model::{before, burst, check, engine, field, hand, ledger, part};
-pub use steps::{after_cut, all_low, assess, deck, loads, look_back, order, passes};
+pub use steps::{after_cut, all_low, assess, deck, loads, look_back, order, passes, proud};
 
 /// The cold drop: of a cylinder, and without a job.
 pub mod drop {

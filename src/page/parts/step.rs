@@ -20,16 +20,16 @@ use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go,
-    SleeveKind, StepId, StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin,
-    planned, spots, strokes,
+    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go, Stand,
+    StepId, StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin, planned, spots,
+    strokes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The readings of a step, for an owner.
-pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyView {
-    let lists: Vec<Field> = kind
+pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView {
+    let lists: Vec<Field> = stand
         .fields_of(spec)
         .filter(|f| matches!(f.spec().places, Places::List(_)))
         .collect();
@@ -38,7 +38,7 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyV
         groups.push(rows(lists.clone(), owner));
     }
     let mut singles: Vec<AnyView> = Vec::new();
-    for field in kind.fields_of(spec).filter(|f| !lists.contains(f)) {
+    for field in stand.fields_of(spec).filter(|f| !lists.contains(f)) {
         let places = field.spec().places;
         // Asked for only where the cut makes it so: `after_cut`.
         if places == Places::FromDeck {
@@ -290,7 +290,7 @@ pub fn StepView(
     state.step_opens(owner, spec.id);
     let report = Memo::new(move |_| state.step_report(owner, spec.id));
     let units = state.units(Target::Job);
-    let kind = untrack(|| state.sleeve_kind());
+    let stand = untrack(|| state.stand());
     let dropped = match owner {
         Owner::Cylinder(cylinder) if spec.calculation == Calculation::ColdDrop => Some(cylinder),
         _ => None,
@@ -386,7 +386,7 @@ pub fn StepView(
                 {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
-                {timer} {readings(spec, owner, kind)} {live(of_engine)} <Marks spec=spec owner=owner />
+                {timer} {readings(spec, owner, stand)} {live(of_engine)} <Marks spec=spec owner=owner />
                 {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>

@@ -12,7 +12,7 @@ use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
-use crate::parts::sleeve_kind::stands;
+use crate::parts::stand::stands;
 use crate::parts::verdict::verdict;
 use crate::parts::words::gauges_checked;
 use crate::route::{Route, View};
@@ -20,8 +20,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks,
-    order_signal, profile_of,
+    Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, SleeveEnds, StepId,
+    order_checks, order_signal, profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -223,13 +223,13 @@ fn acts(state: State, sheet: bool) -> AnyView {
 /// its head.
 fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
     let list = list.to_vec();
-    let kind = Memo::new(move |_| state.sleeve_kind());
+    let stand = Memo::new(move |_| state.stand());
     let shown = move || {
-        let kind = kind.get();
+        let stand = stand.get();
         let there: Vec<Field> = list
             .iter()
             .copied()
-            .filter(|f| kind.has_field(*f))
+            .filter(|f| stand.has_field(*f))
             .collect();
         fold_of(state, title, &there, open)
     };
@@ -434,6 +434,11 @@ pub fn EngineScreen(
             />
         </div>
     };
+    let ends = Memo::new(move |_| state.stand().ends);
+    let from_the_deck = move || match ends.get() {
+        SleeveEnds::Decked => from_deck(state),
+        SleeveEnds::Proud => view! { <p class="quiet">{t::FROM_DECK_STAYS}</p> }.into_any(),
+    };
     let first = (!sheet).then(|| view! { {holes(state)} {onward(&id)} });
     view! {
         {head}
@@ -446,7 +451,7 @@ pub fn EngineScreen(
         <p class="quiet">{t::ENGINE_FIRST}</p>
         {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
-        {from_deck(state)}
+        {live(from_the_deck)}
         {order(state)}
         {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
         {folded(state, t::SERVICE, SERVICE, false)}

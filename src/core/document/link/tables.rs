@@ -107,6 +107,13 @@ pub(super) const ENGINE: &[&str] = &[
     "deck_finish_kind",
     "deck_finish_most",
     "gauge_checked",
+    "sleeve_ends",
+    "proud_low",
+    "proud_high",
+    "spread_hole",
+    "spread_neighbour",
+    "spread_all",
+    "held_torque",
 ];
 
 /// Fields of the cold drop, by their bit.

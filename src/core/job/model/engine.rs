@@ -92,12 +92,17 @@ pub fn preset_text(field: Field, units: UnitSystem) -> &'static str {
 /// Numbers for which no usual value stands: shops, sleeves and gaskets differ too
 /// much, and the sheet of the engine or of the sleeve has them. A shop that does
 /// one kind of block keeps its own in the settings.
-const BY_SHEET: [Field; 5] = [
+const BY_SHEET: [Field; 10] = [
     Field::FitLow,
     Field::FitHigh,
     Field::TargetProud,
     Field::PlannedCut,
     Field::CleanUp,
+    Field::ProudLow,
+    Field::ProudHigh,
+    Field::SpreadHole,
+    Field::SpreadNeighbour,
+    Field::SpreadAll,
 ];
 
 /// Up to where such a number is taken without a question, SI; `None` for all

@@ -11,7 +11,7 @@ pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scop
 pub use crate::job::model::field_usual::{PULLS_MOST, SPOTS_MOST};
 
 use crate::job::model::field_usual::*;
-use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::bounds::{self, Bound};
 
 /// No preset.
@@ -449,4 +449,20 @@ fields! {
     EngineHours "engine_hours" Block Plain ONE, MONEY, FREE, NONE;
     /// When each gauge was last checked against a standard, as the shop writes it.
     GaugeChecked "gauge_checked" Engine Words Places::Gauges, WORDS, FREE, NONE;
+    /// How the sleeves end: decked flush, left proud.
+    SleeveEnds "sleeve_ends" Engine Choice ONE, index_of(SLEEVE_ENDS), FREE, NONE;
+    /// Lowest height of a sleeve that is left proud: the sheet.
+    ProudLow "proud_low" Engine Length ONE, bounds::HEIGHT, offset(0.8), NONE;
+    /// Its highest.
+    ProudHigh "proud_high" Engine Length ONE, bounds::HEIGHT, offset(0.8), NONE;
+    /// Heights of one sleeve round the clock apart at most.
+    SpreadHole "spread_hole" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Means of two neighbours apart at most.
+    SpreadNeighbour "spread_neighbour" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Means of all sleeves of a deck apart at most.
+    SpreadAll "spread_all" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Torque at which they are held down while read, where the sheet states one.
+    HeldTorque "held_torque" Engine Torque ONE, bounds::TORQUE, FREE, NONE;
+    /// Whether they were.
+    HeldDown "held_down" Bank Choice ONE, index_of(HELD_DOWN), FREE, NONE;
 }

@@ -3,7 +3,7 @@
 use crate::job::model::field::{FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{GAUGES, Measure, UnitSystem};
 use crate::job::model::field_usual::{DROP_OUTCOMES, ROUGHNESS_NAMES};
-use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// Gauges with a date of their own, by what is known of them. In documents for ever:
@@ -97,6 +97,8 @@ impl Field {
             Self::DropCold => COLDS,
             Self::DropHeat => HEATS,
             Self::SleeveKind => SLEEVE_KINDS,
+            Self::SleeveEnds => SLEEVE_ENDS,
+            Self::HeldDown => HELD_DOWN,
             Self::DeckFinishKind => ROUGHNESS_NAMES,
             _ => &[],
         }
@@ -156,6 +158,8 @@ impl Field {
                 | Self::TargetProud
                 | Self::PistonProud
                 | Self::RingProud
+                | Self::ProudLow
+                | Self::ProudHigh
         )
     }
 

@@ -29,8 +29,10 @@ pub mod look_back;
 pub mod measure;
 pub mod order;
 pub mod passes;
+pub mod proud;
 pub mod seat;
 pub mod shrink;
+pub mod stand_proud;
 pub mod survey;
 #[cfg(test)]
 mod tests;

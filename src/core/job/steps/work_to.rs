@@ -12,6 +12,7 @@ use crate::job::steps::bore::{bore_wanted, sleeve_d};
 use crate::job::steps::finish::groove_wanted;
 use crate::job::steps::home::{depth_gauge, measured_by};
 use crate::job::steps::seat::predicted;
+use crate::job::steps::stand_proud::target_proud;
 use crate::job::verdict::work_to::{Work, WorkTo};
 use crate::materials::Material;
 use crate::quantity::Temperature;
@@ -92,7 +93,7 @@ fn depth(r: &Readings) -> Result<Option<WorkTo>, Lack> {
     let above = r.complete(long)?;
     let least_m = smallest(&above).ok_or_else(|| r.missing(long, 1))?;
     let near_m = 2.0 * r.engine(gauge)?;
-    let si = least_m - r.engine(Field::TargetProud)?;
+    let si = least_m - target_proud(r)?;
     let work = match deep {
         Field::StepDepth => Work::StepDepth,
         _ => Work::Depth,

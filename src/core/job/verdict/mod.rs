@@ -6,6 +6,7 @@ pub mod figure;
 pub mod load;
 pub mod next;
 pub mod order;
+pub mod proud;
 pub mod report;
 pub mod signal;
 pub mod work_to;

@@ -5,6 +5,7 @@ use crate::job::model::from_deck::FromDeck;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Missing, Spot};
 use crate::job::model::step::StepId;
+use crate::job::verdict::proud::Breach;
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
 
@@ -61,6 +62,12 @@ pub enum Next {
     DeckSizeWants(FromDeck, Field),
     /// The deck is rougher than the gasket allows.
     DeckRough,
+    /// A sleeve that is left proud breaks a limit of its height.
+    ProudOut(Breach),
+    /// All heights of a deck keep their limits.
+    ProudGood,
+    /// Heights were read without the torque that the sheet states.
+    ReadFree,
     /// A cylinder stops the job.
     StopsAt(u8),
     /// Steps are open: see what is not done.
