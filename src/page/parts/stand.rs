@@ -11,14 +11,16 @@ use coldseat_core::ask::{Field, Place, SleeveEnds, SleeveKind};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// Limits of sleeves that are left proud, and the torque they are read at.
-const PROUD: [Field; 6] = [
+/// Limits of sleeves that are left proud, the torque they are read at, what may be cut.
+const PROUD: [Field; 8] = [
     Field::ProudLow,
     Field::ProudHigh,
     Field::SpreadHole,
     Field::SpreadNeighbour,
     Field::SpreadAll,
     Field::HeldTorque,
+    Field::LedgeCutMost,
+    Field::LedgeCutStep,
 ];
 
 /// One of a few words of the engine; what a person did not type stands as what it

@@ -38,7 +38,11 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView 
         groups.push(rows(lists.clone(), owner));
     }
     let mut singles: Vec<AnyView> = Vec::new();
-    for field in stand.fields_of(spec).filter(|f| !lists.contains(f)) {
+    let beside: Vec<Field> = stand.fields_of(spec).filter(|f| f.is_beside()).collect();
+    for field in stand
+        .fields_of(spec)
+        .filter(|f| !lists.contains(f) && !f.is_beside())
+    {
         let places = field.spec().places;
         // Asked for only where the cut makes it so: `after_cut`.
         if places == Places::FromDeck {
@@ -87,7 +91,33 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView 
     if !singles.is_empty() {
         groups.push(view! { <div class="readings readings-two">{singles}</div> }.into_any());
     }
+    if !beside.is_empty() {
+        groups.push(besides(&beside, owner));
+    }
     groups.into_any()
+}
+
+/// What few jobs need of a step, behind a line of its own; open where something of it
+/// is typed.
+fn besides(fields: &[Field], owner: Owner) -> AnyView {
+    let state = State::here();
+    let of = |field: &Field| Place::all(owner, *field).collect::<Vec<Place>>();
+    let typed = |place: &Place| !untrack(|| state.text(Target::Job, *place)).is_empty();
+    let open = fields.iter().flat_map(of).any(|place| typed(&place));
+    let items: Vec<AnyView> = fields
+        .iter()
+        .flat_map(of)
+        .map(|place| {
+            view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
+        })
+        .collect();
+    view! {
+        <details class="help" open=open>
+            <summary>{t::LEDGE_MORE}</summary>
+            <div class="readings readings-two">{items}</div>
+        </details>
+    }
+    .into_any()
 }
 
 /// Round the clock at each of three levels.

@@ -10,6 +10,7 @@ use crate::parts::answer::{chance_row, pairs};
 use crate::parts::aside::wanted;
 use crate::parts::bar::whole_bar;
 use crate::parts::findings::{cautions, findings, help};
+use crate::parts::heights_plan::heights_plan;
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::holes_of;
@@ -142,6 +143,7 @@ fn heights_screen(state: State, id: &str, bank: u8) -> AnyView {
         {whole_bar(state, id, heading_of(state, t::HEIGHTS, bank))}
         <p class="quiet">{t::NOT_DECKED}</p>
         <StepView spec=StepId::Heights.spec() owner=Owner::Bank(bank) onward=onward />
+        {heights_plan(state, bank)}
     }
     .into_any()
 }

@@ -12,6 +12,7 @@ use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
+use crate::parts::shims::shims;
 use crate::parts::stand::stands;
 use crate::parts::verdict::verdict;
 use crate::parts::words::gauges_checked;
@@ -439,6 +440,9 @@ pub fn EngineScreen(
         SleeveEnds::Decked => from_deck(state),
         SleeveEnds::Proud => view! { <p class="quiet">{t::FROM_DECK_STAYS}</p> }.into_any(),
     };
+    // What stands on nothing has no shim.
+    let has_seat = Memo::new(move |_| state.stand().has_field(Field::ShimSizes));
+    let at_hand = move || has_seat.get().then(|| shims(state, Target::Job));
     let first = (!sheet).then(|| view! { {holes(state)} {onward(&id)} });
     view! {
         {head}
@@ -452,6 +456,7 @@ pub fn EngineScreen(
         {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
         {live(from_the_deck)}
+        {live(at_hand)}
         {order(state)}
         {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
         {folded(state, t::SERVICE, SERVICE, false)}

@@ -55,9 +55,11 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         | Next::DeckSizeWill(..)
         | Next::DeckSizeWants(..)
         | Next::DeckRough => super::en_after::next_after_cut(next, units),
-        Next::ProudOut(_) | Next::ProudGood | Next::ReadFree => {
-            super::en_proud::next_proud(next, units)
-        }
+        Next::ProudOut(_)
+        | Next::ProudGood
+        | Next::PlanOpen(_)
+        | Next::OffPlan(..)
+        | Next::ReadFree => super::en_proud::next_proud(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
         Next::MarkIt => en::MARK_IT.into(),

@@ -281,6 +281,17 @@ pub const fn field(field: Field) -> &'static str {
         Field::SpreadNeighbour => "Means of two neighbors apart, at most (sheet)",
         Field::SpreadAll => "Means of all holes apart, at most (sheet)",
         Field::HeldTorque => "Held down while read, at a torque of (sheet, if it says so)",
+        Field::LedgeCutMost => "Ledge: cut at most, to bring heights right (sheet; 0: none)",
+        Field::LedgeCutStep => "Ledge: cut of one pass (sheet)",
+        Field::ShimSizes => "Shim, size",
+        Field::ShimsLeft => "Shim, how many left",
+        Field::ShimHere => "Shim under this sleeve, if another than the engine's",
+        Field::PlanSleeve => "Plan: sleeve",
+        Field::PlanTurn => "Plan: quarter turns",
+        Field::PlanShim => "Plan: shim",
+        Field::PlanCut => "Plan: cut",
+        Field::PlanHeight => "Plan: height",
+        Field::PlanDone => "Plan: done",
         Field::HeldDown => "While the heights were read, the sleeves were",
     }
 }
@@ -341,6 +352,12 @@ pub fn place(field: Field, index: u8) -> String {
                 "right"
             };
             format!("row {}, {side}", index / 2 + 1)
+        }
+        Places::List(_) if matches!(field, Field::ShimSizes | Field::ShimsLeft) => {
+            format!("size {}", index + 1)
+        }
+        Places::List(_) if field == Field::PlanDone => {
+            ["cut", "shim", "sleeve"][usize::from(index) % 3].to_owned()
         }
         Places::List(_) if field == Field::GasketGrades => format!("grade {}", index + 1),
         Places::List(_) if field == Field::RingGapNow => format!("ring {}", index + 1),

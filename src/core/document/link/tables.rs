@@ -114,6 +114,10 @@ pub(super) const ENGINE: &[&str] = &[
     "spread_neighbour",
     "spread_all",
     "held_torque",
+    "ledge_cut_most",
+    "ledge_cut_step",
+    "shim_sizes",
+    "shims_left",
 ];
 
 /// Fields of the cold drop, by their bit.

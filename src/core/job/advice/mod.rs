@@ -11,6 +11,7 @@ pub mod learnt;
 pub mod origin;
 pub mod own_cuts;
 pub mod pairs;
+pub mod plan_heights;
 pub mod profile;
 pub mod profile_needs;
 #[cfg(test)]

@@ -92,7 +92,7 @@ pub fn preset_text(field: Field, units: UnitSystem) -> &'static str {
 /// Numbers for which no usual value stands: shops, sleeves and gaskets differ too
 /// much, and the sheet of the engine or of the sleeve has them. A shop that does
 /// one kind of block keeps its own in the settings.
-const BY_SHEET: [Field; 10] = [
+const BY_SHEET: [Field; 12] = [
     Field::FitLow,
     Field::FitHigh,
     Field::TargetProud,
@@ -103,6 +103,8 @@ const BY_SHEET: [Field; 10] = [
     Field::SpreadHole,
     Field::SpreadNeighbour,
     Field::SpreadAll,
+    Field::LedgeCutMost,
+    Field::LedgeCutStep,
 ];
 
 /// Up to where such a number is taken without a question, SI; `None` for all

@@ -465,4 +465,26 @@ fields! {
     HeldTorque "held_torque" Engine Torque ONE, bounds::TORQUE, FREE, NONE;
     /// Whether they were.
     HeldDown "held_down" Bank Choice ONE, index_of(HELD_DOWN), FREE, NONE;
+    /// The most that may be cut off a ledge to bring heights within their limits: the sheet.
+    LedgeCutMost "ledge_cut_most" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// The cut of one pass there.
+    LedgeCutStep "ledge_cut_step" Engine Length ONE, bounds::SMALL, offset(0.3), NONE;
+    /// Sizes of the shims at hand.
+    ShimSizes "shim_sizes" Engine Length SHIMS, bounds::SHIM, offset(1.5), NONE;
+    /// How many are left of each.
+    ShimsLeft "shims_left" Engine Plain SHIMS, COUNTED, FREE, NONE;
+    /// Shim under this sleeve; blank: the engine's.
+    ShimHere "shim_here" Cylinder Length ONE, bounds::REMOVAL, offset(1.5), NONE;
+    /// Plan of heights that is worked to: which sleeve this hole gets, by its number before.
+    PlanSleeve "plan_sleeve" Cylinder Plain ONE, NUMBERED, FREE, NONE;
+    /// By how many quarters it is turned.
+    PlanTurn "plan_turn" Cylinder Plain ONE, QUARTERS, FREE, NONE;
+    /// Which shim it gets; 0: none.
+    PlanShim "plan_shim" Cylinder Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// What is cut off its ledge.
+    PlanCut "plan_cut" Cylinder Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// Heights that come of it.
+    PlanHeight "plan_height" Cylinder Length CLOCKS, bounds::HEIGHT, FREE, NONE;
+    /// What of it is done: cut, shim, sleeve.
+    PlanDone "plan_done" Cylinder Words Places::List(3), WORDS, FREE, NONE;
 }

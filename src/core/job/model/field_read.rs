@@ -133,6 +133,13 @@ impl Field {
         })
     }
 
+    /// Whether it stands beside the readings of its step: asked for by few jobs, and
+    /// passed over by a hand that goes from one reading to the next.
+    #[must_use]
+    pub const fn is_beside(self) -> bool {
+        matches!(self, Self::ShimHere)
+    }
+
     /// Whether a block may do without it, so that "none" is an answer: a lower
     /// step, a fire ring.
     #[must_use]
@@ -160,6 +167,7 @@ impl Field {
                 | Self::RingProud
                 | Self::ProudLow
                 | Self::ProudHigh
+                | Self::PlanHeight
         )
     }
 

@@ -7,7 +7,7 @@ use crate::job::model::field::Field::{self, *};
 macro_rules! seating {
     ($($more:ident),*) => {
         &[
-            FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
+            FlangeThickness, CounterboreDepth, Shim, ShimHere, GaugeHeight, GaugeThickness, GaugeDepth,
             GapLimit, TiltLimit, Confidence, CommonHeight, CommonThickness, CommonDepth,
             PriorHome, SleeveKind, SleeveEnds, ProudLow, ProudHigh, PlainLength, StepDepth, GaugeLength, GaugeStep, TargetProud,
             $($more),*
@@ -73,6 +73,17 @@ pub(super) const LEFT_PROUD: &[Field] = &[
     SpreadNeighbour,
     SpreadAll,
     HeldTorque,
+    GaugeHeight,
+    GaugeThickness,
+    GaugeDepth,
+    GaugeLength,
+    GaugeStep,
+    PlanSleeve,
+    PlanTurn,
+    PlanShim,
+    PlanCut,
+    PlanHeight,
+    PlanDone,
 ];
 /// What an order is checked by.
 pub(super) const CHOICE: &[Field] = &[

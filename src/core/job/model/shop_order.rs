@@ -200,7 +200,7 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Counterbore,
         name: "counterbore",
         number: 14,
-        fields: &[CounterboreDepth, DeckHere],
+        fields: &[CounterboreDepth, DeckHere, ShimHere],
         needed: &[CounterboreDepth],
         calculation: Calculation::Counterbore,
         uses: &[
@@ -226,7 +226,7 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::StepDepth,
         name: "step-depth",
         number: 14,
-        fields: &[StepDepth, DeckHere],
+        fields: &[StepDepth, DeckHere, ShimHere],
         needed: &[StepDepth],
         calculation: Calculation::StepDepth,
         uses: &[

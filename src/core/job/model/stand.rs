@@ -82,7 +82,15 @@ impl SleeveEnds {
             | Field::SpreadNeighbour
             | Field::SpreadAll
             | Field::HeldTorque
-            | Field::HeldDown => matches!(self, Self::Proud),
+            | Field::HeldDown
+            | Field::LedgeCutMost
+            | Field::LedgeCutStep
+            | Field::PlanSleeve
+            | Field::PlanTurn
+            | Field::PlanShim
+            | Field::PlanCut
+            | Field::PlanHeight
+            | Field::PlanDone => matches!(self, Self::Proud),
             _ => true,
         }
     }
@@ -129,7 +137,12 @@ impl SleeveKind {
             | Field::StepBore
             | Field::GaugeLength
             | Field::GaugeStep => matches!(self, Self::OnStep),
-            Field::LedgeMost | Field::LedgeLeast | Field::Shim => !matches!(self, Self::ByFit),
+            Field::LedgeMost
+            | Field::LedgeLeast
+            | Field::Shim
+            | Field::ShimHere
+            | Field::ShimSizes
+            | Field::ShimsLeft => !matches!(self, Self::ByFit),
             _ => true,
         }
     }

@@ -73,12 +73,15 @@ pub fn uncertainties(r: &Readings) -> Result<[f64; 2], Lack> {
     }
 }
 
-/// The shim on the seat.
+/// The shim on the seat: this hole's own, else the engine's.
 ///
 /// # Errors
 /// Something that cannot be used.
 pub fn shim(r: &Readings) -> Result<Length, Lack> {
-    r.length(Field::Shim)
+    match r.own(Field::ShimHere)? {
+        Some(own_m) => Ok(Length::from_m(own_m)),
+        None => r.length(Field::Shim),
+    }
 }
 
 /// How the sleeve is home.

@@ -24,6 +24,7 @@ pub mod enquiry;
 pub mod finish;
 pub mod fit;
 pub mod home;
+pub mod kept_plan;
 pub mod loads;
 pub mod look_back;
 pub mod measure;

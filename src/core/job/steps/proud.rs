@@ -15,6 +15,8 @@ use crate::job::model::reading::{Lack, Missing, Spot, Standing};
 use crate::job::model::readings::{Readings, largest, lengths, mean, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::deck::Lock;
+use crate::job::steps::home::uncertainties;
+use crate::job::steps::kept_plan::{KeptHole, Task, kept_plan};
 use crate::job::steps::stand_proud::proud_range;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::figure::Figure;
@@ -180,6 +182,14 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
     if let (Some(first), None) = (missing.first(), deck.measured().next()) {
         return Err(Lack::Missing(*first));
     }
+    let plan = match kept_plan(r.job, r.bank()) {
+        Ok(plan) => plan,
+        Err(Lack::Missing(one)) => {
+            missing.push(one);
+            None
+        }
+        Err(other) => return Err(other),
+    };
     let free = deck.held == Standing::Known(HeldDown::Free);
     let (signal, next) = if let Some(breach) = deck.breaches().next() {
         (Signal::Stop, Next::ProudOut(*breach))
@@ -187,6 +197,8 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
         (Signal::Wait, Next::Measure(*first))
     } else if free {
         (Signal::Look, Next::ReadFree)
+    } else if let Some(says) = worked_to(r.job, &plan, &deck)? {
+        says
     } else {
         match lock {
             Lock::Open => (Signal::Go, Next::ProudGood),
@@ -209,6 +221,47 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
         lacks: missing,
         ..Verdict::plain(signal, next)
     })
+}
+
+/// How the heights of a deck that is worked to a plan compare with it: the mean of a
+/// sleeve's differences by clock, against two standard uncertainties of what they
+/// hang on.
+fn worked_to(
+    job: &Job,
+    plan: &Option<Vec<KeptHole>>,
+    deck: &ProudDeck,
+) -> Result<Option<(Signal, Next)>, Lack> {
+    for hole in plan.iter().flatten() {
+        let is_open = |task: &Task| hole.wants(*task) && !hole.is_done(*task);
+        if Task::ALL.iter().any(is_open) {
+            return Ok(Some((Signal::Wait, Next::PlanOpen(hole.cylinder))));
+        }
+    }
+    for hole in plan.iter().flatten() {
+        let Some(measured) = deck.measured().find(|m| m.cylinder == hole.cylinder) else {
+            continue;
+        };
+        let r = Readings::of_cylinder(job, hole.cylinder);
+        let [u_above_m, u_depth_m] = uncertainties(&r)?;
+        let u_m = r
+            .engine(Field::GaugeHeight)?
+            .hypot(u_above_m)
+            .hypot(u_depth_m);
+        if let Some(off) = off_plan(hole, measured)
+            && off.as_m().abs() > 2.0 * u_m + TINY_M
+        {
+            return Ok(Some((Signal::Look, Next::OffPlan(hole.cylinder, off))));
+        }
+    }
+    Ok(None)
+}
+
+/// By how much a sleeve stands higher than its plan, on the mean of its clocks.
+#[must_use]
+pub fn off_plan(plan: &KeptHole, measured: &ProudHole) -> Option<Length> {
+    let pairs = plan.heights.iter().zip(&measured.heights);
+    let off: Vec<f64> = pairs.map(|(p, m)| m.as_m() - p.as_m()).collect();
+    mean(&off).map(Length::from_m)
 }
 
 /// Says at the seat of each sleeve whether it keeps the limits of its own: what is

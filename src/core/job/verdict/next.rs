@@ -64,6 +64,11 @@ pub enum Next {
     DeckRough,
     /// A sleeve that is left proud breaks a limit of its height.
     ProudOut(Breach),
+    /// A plan of heights is worked to, and this hole is not done.
+    PlanOpen(u8),
+    /// This hole's mean height is another than its plan's, by so much and more than the
+    /// gauges explain; positive: higher.
+    OffPlan(u8, Length),
     /// All heights of a deck keep their limits.
     ProudGood,
     /// Heights were read without the torque that the sheet states.
