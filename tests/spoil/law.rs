@@ -325,6 +325,10 @@ fn better(
     if blow == Blow::Empty && place.field == Field::FromDeckAfter && rank(a) <= 2 {
         return None;
     }
+    // What the ink said is taken back: as before anybody inked it.
+    if blow == Blow::Empty && place.field == Field::InkCheck && b.next == Next::InkBroken {
+        return None;
+    }
     // A step that has nothing measured any more has nothing to say.
     if blow == Blow::Empty && !a.begun && rank(a) <= 2 {
         return None;

@@ -37,7 +37,7 @@ pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
 pub use model::{before, burst, check, engine, field, hand, ledger, part};
 pub use steps::{
-    after_cut, all_low, assess, deck, kept_plan, loads, look_back, order, passes, proud,
+    after_cut, all_low, assess, deck, kept_plan, ledge, loads, look_back, order, passes, proud,
 };
 
 /// The cold drop: of a cylinder, and without a job.

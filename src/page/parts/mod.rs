@@ -21,6 +21,7 @@ pub mod heights;
 pub mod heights_plan;
 pub mod holes;
 pub mod keys;
+pub mod ledge;
 pub mod listed;
 pub mod marks;
 pub mod notice;

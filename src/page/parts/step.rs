@@ -11,6 +11,7 @@ use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture, ready};
 use crate::parts::findings::{cautions, help};
+use crate::parts::ledge::repair;
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::drawing;
@@ -104,17 +105,36 @@ fn besides(fields: &[Field], owner: Owner) -> AnyView {
     let of = |field: &Field| Place::all(owner, *field).collect::<Vec<Place>>();
     let typed = |place: &Place| !untrack(|| state.text(Target::Job, *place)).is_empty();
     let open = fields.iter().flat_map(of).any(|place| typed(&place));
-    let items: Vec<AnyView> = fields
-        .iter()
-        .flat_map(of)
-        .map(|place| {
-            view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
-        })
-        .collect();
+    let group = |field: &Field| {
+        if field.spec().measure == Measure::Choice {
+            return one_of(*field, owner);
+        }
+        let (class, label) = match field.spec().places {
+            Places::Clocks => ("readings readings-clock", Label::PlaceOnly),
+            _ => ("readings readings-two", Label::Full),
+        };
+        let items: Vec<AnyView> = of(field)
+            .into_iter()
+            .map(|place| {
+                view! { <Reading target=Target::Job place=place label=label /> }.into_any()
+            })
+            .collect();
+        if label == Label::Full {
+            return view! { <div class=class>{items}</div> }.into_any();
+        }
+        view! {
+            <fieldset class="group">
+                <legend>{t::field(*field)}</legend>
+                <div class=class>{items}</div>
+            </fieldset>
+        }
+        .into_any()
+    };
+    let groups: Vec<AnyView> = fields.iter().map(group).collect();
     view! {
         <details class="help" open=open>
             <summary>{t::LEDGE_MORE}</summary>
-            <div class="readings readings-two">{items}</div>
+            {groups}
         </details>
     }
     .into_any()
@@ -413,7 +433,7 @@ pub fn StepView(
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
+                {live(answer)} {live(move || repair(state, spec.id, owner, units))} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
                 {timer} {readings(spec, owner, stand)} {live(of_engine)} <Marks spec=spec owner=owner />

@@ -145,6 +145,7 @@ const LIMITS: [(&str, &[Field]); 4] = [
             Field::ClearHigh,
             Field::FilletSpare,
             Field::GrooveNear,
+            Field::LedgeFall,
         ],
     ),
 ];

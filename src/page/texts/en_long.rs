@@ -79,6 +79,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
                 UnitSystem::Metric => "0.25 mm",
             }
         ),
+        Next::LedgeShape(..) | Next::InkBroken => super::en_ledge::next_ledge(next, units),
         Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
         Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim on the ledge, or a repair of it.", by(over)),

@@ -3,7 +3,8 @@
 use super::en_after::deck_size;
 use super::en_part::{COLD_BY, HEAT_BY, PART};
 use coldseat_core::ask::{
-    Field, FromDeck, GAUGES_CHECKED, HeldDown, OrderItem, Places, SleeveEnds, SleeveKind, StepId,
+    Field, FromDeck, GAUGES_CHECKED, HeldDown, Inked, OrderItem, Places, SleeveEnds, SleeveKind,
+    StepId,
 };
 
 #[must_use]
@@ -292,6 +293,9 @@ pub const fn field(field: Field) -> &'static str {
         Field::PlanCut => "Plan: cut",
         Field::PlanHeight => "Plan: height",
         Field::PlanDone => "Plan: done",
+        Field::LedgeInner => "Depth near the bore's edge",
+        Field::InkCheck => "Ink of the flange on the ledge",
+        Field::LedgeFall => "Ledge falls or rises toward the bore, at most",
         Field::HeldDown => "While the heights were read, the sleeves were",
     }
 }
@@ -377,6 +381,10 @@ pub fn choice(field: Field, index: u8) -> &'static str {
         Field::SleeveEnds => {
             let ends = SleeveEnds::ALL.get(index);
             return ends.map_or("", |ends| super::en_proud::sleeve_ends(*ends));
+        }
+        Field::InkCheck => {
+            let inked = Inked::ALL.get(index);
+            return inked.map_or("", |inked| super::en_ledge::inked(*inked));
         }
         Field::HeldDown => {
             let held = HeldDown::ALL.get(index);

@@ -46,7 +46,7 @@ pub const fn help(step: StepId) -> &'static str {
         }
         StepId::CounterboreD => "Diameter of the counterbore. It must never grip the flange.",
         StepId::Counterbore => {
-            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot. Where the ledge may be cupped, read it at two radii: this depth at the outer corner, the other near the bore's edge (More of this hole's ledge); a ledge that falls toward the bore breaks the flange."
         }
         StepId::StepDepth => {
             "Depth from the deck to the step that the sleeve stands on, at four clocks, zero on the deck beside this hole. Depth wanted: least sleeve length less the stand-proud. A step is cut deeper, never higher: too shallow can be mended, too deep cannot."

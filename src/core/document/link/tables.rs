@@ -118,6 +118,7 @@ pub(super) const ENGINE: &[&str] = &[
     "ledge_cut_step",
     "shim_sizes",
     "shims_left",
+    "ledge_fall",
 ];
 
 /// Fields of the cold drop, by their bit.

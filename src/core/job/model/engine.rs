@@ -137,7 +137,7 @@ pub fn preset_si(field: Field, units: UnitSystem) -> Option<f64> {
 
 /// Numbers of the gauges and the shop that stand as usual until somebody types
 /// them, and are no part of a new engine.
-const OF_SHOP: [Field; 7] = [
+const OF_SHOP: [Field; 8] = [
     Field::CommonHeight,
     Field::CommonThickness,
     Field::CommonDepth,
@@ -145,6 +145,7 @@ const OF_SHOP: [Field; 7] = [
     Field::HomeNeeded,
     Field::GaugeLength,
     Field::GaugeStep,
+    Field::LedgeFall,
 ];
 
 /// The presets of a scope as entries, so that they are seen and can be

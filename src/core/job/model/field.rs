@@ -11,7 +11,7 @@ pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scop
 pub use crate::job::model::field_usual::{PULLS_MOST, SPOTS_MOST};
 
 use crate::job::model::field_usual::*;
-use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, INKED, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::bounds::{self, Bound};
 
 /// No preset.
@@ -487,4 +487,10 @@ fields! {
     PlanHeight "plan_height" Cylinder Length CLOCKS, bounds::HEIGHT, FREE, NONE;
     /// What of it is done: cut, shim, sleeve.
     PlanDone "plan_done" Cylinder Words Places::List(3), WORDS, FREE, NONE;
+    /// Depth of the counterbore near the bore's edge; the other one is at its outer corner.
+    LedgeInner "ledge_inner" Cylinder Length CLOCKS, bounds::DEPTH, size(0.5, 20.0, 0.5), NONE;
+    /// What a flange's face left on the inked ledge.
+    InkCheck "ink_check" Cylinder Choice ONE, index_of(INKED), FREE, NONE;
+    /// How much a ledge may fall or rise toward the bore.
+    LedgeFall "ledge_fall" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
 }

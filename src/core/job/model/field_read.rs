@@ -3,7 +3,7 @@
 use crate::job::model::field::{FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{GAUGES, Measure, UnitSystem};
 use crate::job::model::field_usual::{DROP_OUTCOMES, ROUGHNESS_NAMES};
-use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, INKED, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// Gauges with a date of their own, by what is known of them. In documents for ever:
@@ -99,6 +99,7 @@ impl Field {
             Self::SleeveKind => SLEEVE_KINDS,
             Self::SleeveEnds => SLEEVE_ENDS,
             Self::HeldDown => HELD_DOWN,
+            Self::InkCheck => INKED,
             Self::DeckFinishKind => ROUGHNESS_NAMES,
             _ => &[],
         }
@@ -137,7 +138,7 @@ impl Field {
     /// passed over by a hand that goes from one reading to the next.
     #[must_use]
     pub const fn is_beside(self) -> bool {
-        matches!(self, Self::ShimHere)
+        matches!(self, Self::ShimHere | Self::LedgeInner | Self::InkCheck)
     }
 
     /// Whether a block may do without it, so that "none" is an answer: a lower

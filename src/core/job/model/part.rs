@@ -86,6 +86,18 @@ words! {
 }
 
 words! {
+    /// What a flange's face left on the inked ledge.
+    Inked INKED {
+        /// A full ring.
+        Full "full",
+        /// A broken one.
+        Broken "broken",
+        /// Nobody tried.
+        NotDone "not_done",
+    }
+}
+
+words! {
     /// What makes the part cold.
     Cold COLDS {
         /// Liquid nitrogen, boiling.

@@ -200,10 +200,11 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Counterbore,
         name: "counterbore",
         number: 14,
-        fields: &[CounterboreDepth, DeckHere, ShimHere],
+        fields: &[CounterboreDepth, DeckHere, ShimHere, LedgeInner, InkCheck],
         needed: &[CounterboreDepth],
         calculation: Calculation::Counterbore,
         uses: &[
+            LedgeFall,
             SleeveKind,
             SleeveEnds,
             ProudLow,

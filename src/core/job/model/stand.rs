@@ -126,6 +126,9 @@ impl SleeveKind {
             | Field::Fillet
             | Field::CounterboreD
             | Field::CounterboreDepth
+            | Field::LedgeInner
+            | Field::InkCheck
+            | Field::LedgeFall
             | Field::ChamferHere
             | Field::ClearLow
             | Field::ClearHigh

@@ -24,7 +24,9 @@ use crate::job::steps::proud::{heights, judge_heights};
 use crate::job::steps::survey::spots;
 use crate::job::steps::together::{DeckMemory, DeckSeats, judge_together};
 use crate::job::steps::work_to::work_to;
-use crate::job::steps::{bore, counterbore, drop, enquiry, finish, fit, measure, order, seat};
+use crate::job::steps::{
+    bore, counterbore, drop, enquiry, finish, fit, ledge, measure, order, seat,
+};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{CylinderReport, StepReport, Verdict, Worked};
@@ -181,7 +183,8 @@ fn calculate(job: &Job, owner: Owner, spec: &StepSpec, reports: &[CylinderReport
         Calculation::Finish => finish::finish(r),
         Calculation::RingGap => finish::ring_gaps(r),
         Calculation::SleeveForm => measure::sleeve_form(r),
-        Calculation::Counterbore | Calculation::StepDepth => counterbore::depth(r),
+        Calculation::Counterbore => ledge::counterbore(r),
+        Calculation::StepDepth => counterbore::depth(r),
         Calculation::Fit => fit::fit(r),
         Calculation::ColdDrop => drop::dropped(r),
         Calculation::Height => seat::warm_height(r),

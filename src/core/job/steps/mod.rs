@@ -25,6 +25,7 @@ pub mod finish;
 pub mod fit;
 pub mod home;
 pub mod kept_plan;
+pub mod ledge;
 pub mod loads;
 pub mod look_back;
 pub mod measure;

@@ -3,6 +3,7 @@
 
 pub mod answer;
 pub mod figure;
+pub mod ledge;
 pub mod load;
 pub mod next;
 pub mod order;

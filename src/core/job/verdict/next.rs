@@ -5,6 +5,7 @@ use crate::job::model::from_deck::FromDeck;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Missing, Spot};
 use crate::job::model::step::StepId;
+use crate::job::verdict::ledge::LedgeFault;
 use crate::job::verdict::proud::Breach;
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
@@ -38,6 +39,10 @@ pub enum Next {
     Assumed(Field),
     /// The deck was released by hand over flanges not shown to be home.
     ReleasedByHand,
+    /// The ledge falls or rises toward the bore, by so much at its worst.
+    LedgeShape(LedgeFault, Length),
+    /// The ink of the flange's face is broken.
+    InkBroken,
     /// The counterbore is not as deep on one clock as on another.
     LedgeUneven,
     /// A hole that is left out holds readings of a sleeve.
