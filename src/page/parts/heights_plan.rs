@@ -233,7 +233,7 @@ fn offered(state: State, bank: u8, planned: &PlannedHeights, units: UnitSystem) 
             </button>
         }
     });
-    let moves = (plan.moved > 0).then(|| view! { <p class="caution-line">{t::PLAN_MOVES}</p> });
+    let moves = (plan.moved > 0).then(|| view! { <p class="fault">{t::PLAN_MOVES}</p> });
     let in_it = sleeve_in(state, bank).then(|| view! { <p class="fault">{t::PLAN_SLEEVE_IN}</p> });
     view! {
         {head}
