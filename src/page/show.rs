@@ -25,6 +25,12 @@ pub fn bare(si: f64, units: UnitSystem) -> String {
     format::number(si, length_unit(units))
 }
 
+/// A length without its unit, as fine as it is.
+#[must_use]
+pub fn in_full(si: f64, units: UnitSystem) -> String {
+    format::in_full(si, length_unit(units))
+}
+
 /// A number with the symbol of its unit.
 #[must_use]
 pub fn number(si: f64, unit: Unit) -> String {

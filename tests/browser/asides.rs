@@ -31,7 +31,7 @@ async fn passes_and_hold_are_worked_out_when_they_are_opened() -> Result<()> {
 }
 
 /// A reading of a sleeve.
-const OD: &str = "top, under a flange, across";
+const OD: &str = "top, across";
 
 /// Three sleeves and bores to choose among, holes 4 and 5 counterbored.
 fn to_pair() -> Job {

@@ -43,7 +43,8 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.says("By the cut planned").await?;
         page.says("0.2930").await?;
         page.says("recut to 0.2950 (off by 0.0020 in)").await?;
-        page.gone(Role::Button, "Brought back, done: Dowels").await?;
+        page.gone(Role::Button, "Brought back, done: Dowels")
+            .await?;
         page.long_picture(&format!("deck-before-{name}")).await?;
         page.write(containing("Cut decided on"), "0.0050").await?;
         page.press(Key::Escape).await?;
@@ -62,7 +63,7 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
             .await?;
         page.long_picture(&format!("deck-after-{name}")).await?;
         page.go("#/job/deck/record").await?;
-        page.says("Dowels: bring back to 0.5000").await?;
+        page.says("Dowels: back to 0.5000").await?;
         page.long_picture(&format!("deck-record-{name}")).await?;
         page.go("#/job/deck/engine").await?;
         page.unfold("Measured from the deck, and how much may be cut")

@@ -274,15 +274,31 @@ mod chromium {
     }
 }
 
-// Bursts with faults are not registered here: sent without times of their own, two of
-// Firefox's run into one (seen: a moved focus joined two readings). WebKit was not got to
-// choose an order. Both are open.
 mod firefox {
     use super::*;
 
     #[tokio::test]
     async fn a_gauge_fills_twelve_holes_with_no_touch_and_no_loss() -> Result<()> {
         twelve_holes_with_no_touch_and_no_loss(Engine::Firefox).await
+    }
+
+    #[tokio::test]
+    async fn a_burst_with_a_fault_stands_is_offered_or_is_refused() -> Result<()> {
+        bursts_with_faults(Engine::Firefox, many()).await
+    }
+}
+
+mod webkit {
+    use super::*;
+
+    #[tokio::test]
+    async fn a_gauge_fills_twelve_holes_with_no_touch_and_no_loss() -> Result<()> {
+        twelve_holes_with_no_touch_and_no_loss(Engine::WebKit).await
+    }
+
+    #[tokio::test]
+    async fn a_burst_with_a_fault_stands_is_offered_or_is_refused() -> Result<()> {
+        bursts_with_faults(Engine::WebKit, many()).await
     }
 }
 

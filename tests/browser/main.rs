@@ -40,6 +40,7 @@ mod storage;
 mod taps;
 mod updates;
 mod ways;
+mod wire;
 
 #[path = "../shop/bench.rs"]
 mod shop_bench;

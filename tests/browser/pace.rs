@@ -48,6 +48,49 @@ const PRESS: &str = "
     return times;
 ";
 
+/// A gauge's readings in a burst each, a key a millisecond: from the key that ends one
+/// to the frame that shows it, and to the voice's first word.
+const BURSTS: &str = "
+    const painted = () => new Promise((done) => requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = done;
+        channel.port2.postMessage(0);
+    }));
+    const rest = (ms) => new Promise((done) => setTimeout(done, ms));
+    const press = (key) => document.activeElement.dispatchEvent(new KeyboardEvent(
+        'keydown', { key, bubbles: true, cancelable: true }));
+    let spoken = 0;
+    window.SpeechSynthesisUtterance = class { constructor(text) { this.text = text; } };
+    Object.defineProperty(window, 'speechSynthesis', { configurable: true, value: {
+        getVoices: () => [{ lang: 'en-US', localService: true, name: 'near' }],
+        cancel() {},
+        speak() { spoken = performance.now(); },
+    } });
+    const times = [];
+    for (let i = 0; i < count; i += 1) {
+        const field = document.activeElement;
+        if (!field.dataset.place) throw new Error('no field waits');
+        const text = `0.01${String(10 + i % 80)}`;
+        for (const key of text) {
+            press(key);
+            await rest(1);
+        }
+        spoken = Infinity;
+        const begun = performance.now();
+        press('Enter');
+        await painted();
+        const shown = performance.now() - begun;
+        if (field.value !== text) throw new Error(`${field.value} for ${text}`);
+        await rest(400);
+        times.push(shown, spoken - begun);
+        field.focus();
+    }
+    return times;
+";
+
+/// Bursts of one run.
+const READINGS: usize = 100;
+
 /// A slider dragged to and fro, a step a frame.
 const DRAG: &str = "
     const slider = document.querySelector('input[type=range]');
@@ -98,6 +141,47 @@ fn tell(name: &str, factor: u32, ms: f64) {
     println!("bench\t{name}, {factor}x slower\t{:.0}", 1e3 * ms);
 }
 
+/// A gauge types into one field again and again.
+async fn bursts(page: &Page, job: &str) -> Result<()> {
+    page.go("#/settings").await?;
+    page.choose(
+        "After a reading, go on to",
+        "every place here, then the next cylinder",
+    )
+    .await?;
+    page.choose("Speech", "after every reading").await?;
+    page.go(&format!("{job}/cylinder/2/seat")).await?;
+    let field = page.find(Role::TextBox, containing("12 o'clock")).await?;
+    for factor in [1, 4] {
+        slow(page, factor).await?;
+        let (mut shown, mut heard) = (Vec::new(), Vec::new());
+        for _ in 0..PARTS {
+            field.tap().await?;
+            let part = format!("const count = {}; {BURSTS}", READINGS / PARTS);
+            let answer = page.script_awaiting(&part).await?;
+            let times = answer.as_array().context("no list of times")?;
+            for pair in times.chunks(2) {
+                let [paint, voice] = pair else { continue };
+                shown.extend(paint.as_f64());
+                heard.extend(voice.as_f64());
+            }
+        }
+        ensure!(
+            heard.len() == READINGS,
+            "{} of {READINGS} heard",
+            heard.len()
+        );
+        for (name, times) in [("paint", &mut shown), ("voice", &mut heard)] {
+            times.sort_by(f64::total_cmp);
+            let name = format!("end of a gauge's reading to {name}");
+            tell(&format!("{name}, median"), factor, quantile(times, 0.5));
+            tell(&format!("{name}, p95"), factor, quantile(times, 0.95));
+        }
+        slow(page, 1).await?;
+    }
+    Ok(())
+}
+
 async fn measure() -> Result<()> {
     let setting = Setting {
         frames: Frames::Unbounded,
@@ -109,7 +193,7 @@ async fn measure() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 5")).await?;
     let job = page.job().await?;
     for (step, label) in [
-        ("sleeve", "top, under a flange, across"),
+        ("sleeve", "top, across"),
         ("drop", "Carry time"),
         ("seat", "12 o'clock"),
     ] {
@@ -131,6 +215,7 @@ async fn measure() -> Result<()> {
         }
         slow(page, 1).await?;
     }
+    bursts(page, &job).await?;
     page.go("#/drop").await?;
     page.find(Role::Heading, containing("Cold drop")).await?;
     for factor in [1, 4] {

@@ -50,7 +50,7 @@ async fn a_sleeve_on_a_step_is_asked_for_its_length_and_cut_to_its_depth() -> Re
     page.says("go").await?;
     page.long_picture("plain-step-depth").await?;
     page.go(&format!("{job}/cylinder/1/seat")).await?;
-    page.says("home, it stands proud by").await?;
+    page.says("once home, it stands proud by").await?;
     page.says("0.0100").await?;
     page.says("step").await?;
     page.long_picture("plain-on-step-seat").await?;

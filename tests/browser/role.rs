@@ -63,7 +63,8 @@ impl Role {
             Self::Alert => &["alert"],
             Self::Button => &["button"],
             Self::CheckBox => &["checkbox"],
-            Self::ComboBox => &["combobox"],
+            // WebKitGTK calls a choice the button that opens it.
+            Self::ComboBox => &["combobox", "button"],
             Self::Dialog => &["dialog", "alertdialog"],
             Self::Figure => &["figure"],
             Self::Group => &["group"],

@@ -26,7 +26,7 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     for (label, text) in [
         ("Sleeve OD, nominal", "4.5000"),
         ("Sleeve ID, as delivered", "4.2500"),
-        ("Length (without the flange)", "8.5000"),
+        ("Length (a flange not counted)", "8.5000"),
         ("Flange thickness, nominal", "0.2500"),
         ("Flange OD, nominal", "4.7000"),
         ("Block wall left round", "0.3000"),

@@ -32,6 +32,7 @@ use crate::job::hand::HandOrder;
 use crate::job::ledger::Ledger;
 use crate::job::{Entries, Job, Millis, UnitSystem};
 use crate::materials::MaterialId;
+use crate::quantity::wire::Wire;
 pub use restore::{Repair, Restored, Unreadable, restore};
 use serde_json::{Map, Value};
 pub use write::write;
@@ -92,6 +93,8 @@ pub struct Shop {
     pub skip_key: Option<String>,
     /// The key that goes back a place, beside Page Up.
     pub back_key: Option<String>,
+    /// What is set of a gauge on a wire.
+    pub wire: Option<Wire>,
     /// When all jobs were last written into a file.
     pub backup_at: Option<Millis>,
     /// What is remembered for joining copies of the settings.
@@ -113,6 +116,7 @@ impl Shop {
             speech: None,
             skip_key: None,
             back_key: None,
+            wire: None,
             backup_at: None,
             ledger: Ledger::default(),
             unknown: Map::new(),
@@ -227,6 +231,7 @@ mod tests {
     use crate::job::step::{Mark, StepId};
     use crate::job::{Entry, Field, Owner, Place};
     use crate::quantity::parse::Unit;
+    use crate::quantity::wire::WireUnit;
 
     fn demo_text() -> String {
         let job = Demo::InchFive.job(1_700_000_000_000);
@@ -264,6 +269,11 @@ mod tests {
         shop.speech = Some(Speech::OnDemand);
         shop.skip_key = Some("F9".to_owned());
         shop.back_key = Some("+".to_owned());
+        shop.wire = Some(Wire {
+            number: Some(1),
+            unit: WireUnit::Word(0),
+            ..Wire::default()
+        });
         let document = Document::new(Body::Shop(Box::new(shop)), 1);
         let text = write(&document);
         assert_eq!(restore(&text), Restored::Valid(document));

@@ -13,6 +13,7 @@ use crate::job::step::{Mark, StepId, StepRecord};
 use crate::job::{Entries, Entry, Field, Job, Millis, Owner, Place, UnitSystem, Unlock};
 use crate::materials::MaterialId;
 use crate::quantity::parse::Unit;
+use crate::quantity::wire::Wire;
 use litemap::LiteMap;
 use serde_json::{Map, Value};
 
@@ -350,6 +351,7 @@ impl Reading {
         let speech = text("speech", &|id| Speech::from_id(id).is_some());
         let is_key = |key: &str| !key.is_empty() && key.chars().count() <= KEY_MOST;
         let (skip_key, back_key) = (text("skip_key", &is_key), text("back_key", &is_key));
+        let wire = text("wire", &|words| Wire::from_words(words).is_some());
         let backup_at = match body.remove("backup_at") {
             None => None,
             Some(value) => value.as_u64().or_else(|| {
@@ -366,6 +368,7 @@ impl Reading {
             speech: speech.as_deref().and_then(Speech::from_id),
             skip_key,
             back_key,
+            wire: wire.as_deref().and_then(Wire::from_words),
             backup_at,
             ledger: Ledger::default(),
             unknown: self.rest(body, [("entries", entries_object)]),

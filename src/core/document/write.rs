@@ -202,7 +202,9 @@ pub(super) fn shop_value(shop: &Shop) -> Value {
             set(key, on.into());
         }
     }
+    let wire = shop.wire.map(|wire| wire.words());
     let words = [
+        ("wire", wire.as_deref()),
         ("hand", shop.hand.map(HandOrder::id)),
         ("speech", shop.speech.map(Speech::id)),
         ("skip_key", shop.skip_key.as_deref()),

@@ -39,6 +39,28 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
+/// `value` with at least the decimals its unit is shown with, and as many more, up to
+/// two, as it has: what is known to a half of a tenth is not rounded up to a whole one.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::in_full;
+/// use coldseat_core::quantity::parse::Unit;
+/// assert_eq!(in_full(0.000_05 * 0.0254, Unit::Inch), "0.00005");
+/// assert_eq!(in_full(0.002 * 0.0254, Unit::Inch), "0.0020");
+/// ```
+#[must_use]
+pub fn in_full(si: f64, unit: Unit) -> String {
+    let least = decimals(unit);
+    let mut text = fixed(unit.from_si(si), least + 2);
+    for _ in 0..2 {
+        if text.ends_with('0') {
+            text.pop();
+        }
+    }
+    text
+}
+
 /// Whether a typed text has its unit in it: a word, or the mark of inches.
 #[must_use]
 pub fn names_unit(text: &str) -> bool {

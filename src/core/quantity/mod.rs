@@ -21,6 +21,7 @@ pub mod parse;
 mod parse_tests;
 pub mod report;
 pub mod ties;
+pub mod wire;
 
 /// Metres in one inch (exact).
 pub const INCH_M: f64 = 0.0254;

@@ -2,10 +2,11 @@
 //! went; a gauge's are gathered and put, whole, where they began.
 
 use super::{Because, Caught};
+use crate::browser;
 use crate::caret;
 use crate::parts::reading::input_id;
 use crate::state::{State, Target};
-use coldseat_core::ask::{Burst, CUT_MS, Heard, Place, STUTTER_MS};
+use coldseat_core::ask::{Burst, CUT_MS, Digits, Heard, Place, STUTTER_MS, Said, said};
 use leptos::prelude::*;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -39,6 +40,9 @@ struct Keys {
     /// Whether something was typed in its field before it began: the rest of a hand's
     /// reading, not a reading of its own.
     after_hand: bool,
+    /// All letters that came to a field since it has the hand, whatever rests between
+    /// them.
+    run: Option<((Target, Place), String)>,
     /// Whether it is looked at for being cut off.
     watched: bool,
     /// Looks since the last letter.
@@ -65,6 +69,17 @@ fn focus(state: State) -> Focus {
             _ => Focus::Text,
         },
         _ => Focus::Nothing,
+    }
+}
+
+/// Where the hand is: at the reading that has the focus, or on its way to one.
+pub(super) fn hand_at(state: State) -> Option<(Target, Place)> {
+    match focus(state) {
+        Focus::Reading(target, place) => Some((target, place)),
+        Focus::Text | Focus::Control | Focus::Nothing => {
+            let going = state.gauge.going.get_value();
+            going.map(|place| (Target::Job, place))
+        }
     }
 }
 
@@ -105,6 +120,7 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
     let with_others = event.ctrl_key() || event.meta_key() || event.alt_key();
     if with_others || event.is_composing() || event.repeat() {
         hand_back(state, keys);
+        keys.borrow_mut().run = None;
         return;
     }
     let name = event.key();
@@ -129,7 +145,10 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
         (None, "Enter" | "Tab") if !event.shift_key() => an_end(state, keys, event, at_ms),
         // Shift itself comes before a sign or a capital.
         (None, "Shift" | "CapsLock" | "NumLock" | "Unidentified" | "Dead") => {}
-        _ => hand_back(state, keys),
+        _ => {
+            hand_back(state, keys);
+            keys.borrow_mut().run = None;
+        }
     }
 }
 
@@ -168,6 +187,13 @@ fn a_letter(
         settle(state, keys);
     }
     let mut now = keys.borrow_mut();
+    let begun = state.typing.with_untracked(|typing| typing.begun);
+    if let Focus::Reading(target, place) = focus {
+        match &mut now.run {
+            Some((at, letters)) if begun && *at == (target, place) => letters.push(letter),
+            other => *other = Some(((target, place), letter.to_string())),
+        }
+    }
     if let Heard::Begins(_) = now.burst.letter(letter, at_ms) {
         now.began = match focus {
             Focus::Reading(target, place) => Some((target, place)),
@@ -180,7 +206,7 @@ fn a_letter(
         };
         now.held.clear();
         now.stood = None;
-        now.after_hand = state.typing.with_untracked(|typing| typing.begun);
+        now.after_hand = begun;
     }
     let is_at_home =
         matches!(focus, Focus::Reading(target, place) if now.began == Some((target, place)));
@@ -302,19 +328,27 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
         Focus::Reading(..) => count >= 2,
         Focus::Control | Focus::Nothing => count >= 1,
     };
-    // Letters that are in their field are what the field says: it has all of them, a
-    // burst perhaps only those that came without a pause.
-    let is_home = matches!(focus, Focus::Reading(target, place)
-        if keys.borrow().began == Some((target, place)));
-    let is_in_field = is_home && (keys.borrow().held.is_empty() || keys.borrow().after_hand);
-    if is_in_field {
-        let_in(state, keys);
-        let mut now = keys.borrow_mut();
-        now.burst.cut();
-        now.began = None;
-        now.stood = None;
-        return;
+    if let Focus::Reading(target, place) = focus {
+        let began = keys.borrow().began;
+        if began == Some((target, place)) && keys.borrow().after_hand {
+            // The rest of a reading: the field has all of it.
+            let_in(state, keys);
+            let run = {
+                let mut now = keys.borrow_mut();
+                now.burst.cut();
+                now.began = None;
+                now.stood = None;
+                now.run.take()
+            };
+            if let Some((at, typed)) = run
+                && at == (target, place)
+            {
+                state.typed_over(target, place, &typed);
+            }
+            return;
+        }
     }
+    keys.borrow_mut().run = None;
     if !goes_on || !enough {
         hand_back(state, keys);
         return;
@@ -336,5 +370,21 @@ fn an_end(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent, at_ms: 
     };
     if let (false, Some((target, place)), Some(stood)) = (stands, began, stood) {
         state.type_text(target, place, &stood);
+    }
+}
+
+impl State {
+    /// What was typed behind what stood in a field, with which it is no reading, stands
+    /// alone if it is one by itself.
+    fn typed_over(self, target: Target, place: Place, typed: &str) {
+        let units = untrack(|| self.units(target));
+        let is_one = |text: &str| {
+            let digits = Digits::AsTheyStand;
+            let all = said(text, place.field, units, digits, browser::now());
+            matches!(all.as_slice(), [Said::Reading(_)])
+        };
+        if !is_one(&untrack(|| self.text(target, place))) && is_one(typed) {
+            self.type_text(target, place, typed);
+        }
     }
 }

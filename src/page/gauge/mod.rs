@@ -4,6 +4,7 @@
 //! put where they belong and shown.
 
 mod keys;
+mod wire;
 
 use crate::browser;
 use crate::caret;
@@ -17,12 +18,13 @@ use crate::texts as t;
 use crate::texts::Spoken;
 use coldseat_core::ask::document::Speech;
 use coldseat_core::ask::{
-    Checked, Digits, Field, HandOrder, Measure, Owner, Place, Said, StepId, UnitSystem, Why,
-    empty_after, next_empty, place_after, place_before, said,
+    Checked, Digits, Field, HandOrder, Measure, NoReading, Owner, Place, Said, StepId, UnitSystem,
+    Why, empty_after, next_empty, place_after, place_before, said,
 };
 use leptos::prelude::*;
 
 pub use keys::listen;
+pub use wire::{WireStatus, Wired, has_ports};
 
 /// Why a reading stands nowhere yet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,8 +55,19 @@ pub struct Caught {
 pub struct Refused {
     /// As it came.
     pub text: String,
-    /// Why, of which field, in which units; `None`: nothing may be changed there.
-    pub why: Option<(Why, Field, UnitSystem)>,
+    /// Why.
+    pub why: NotTaken,
+}
+
+/// Why something that came is no reading.
+#[derive(Clone, Debug, PartialEq)]
+pub enum NotTaken {
+    /// Not of this field, in these units.
+    OfField(Why, Field, UnitSystem),
+    /// The line of a wire.
+    OfWire(NoReading),
+    /// Nothing may be changed there.
+    ReadOnly,
 }
 
 /// What the page knows of gauges.
@@ -78,6 +91,8 @@ pub struct Gauge {
     pub no_voice_read: RwSignal<bool>,
     /// The step that is open, and whose.
     pub step: RwSignal<Option<(Owner, StepId)>>,
+    /// A gauge on a wire.
+    pub wire: Wired,
     /// The place to which the hand goes and which is not on the screen yet.
     going: StoredValue<Option<Place>>,
 }
@@ -96,6 +111,7 @@ impl Gauge {
             no_voice: RwSignal::new(false),
             no_voice_read: RwSignal::new(false),
             step: RwSignal::new(None),
+            wire: Wired::new(),
             going: StoredValue::new(None),
         }
     }
@@ -165,7 +181,11 @@ impl State {
         self.gauge.last.set(None);
         self.gauge.wall.set(true);
         feedback::stay_awake();
-        if let Some((_, place)) = untrack(|| self.waiting_place()) {
+        // What is looked at stays in sight: where nothing of it is empty nobody is led on.
+        let here = self.gauge.step.get_untracked().map(|(owner, _)| owner);
+        if let Some((_, place)) = untrack(|| self.waiting_place())
+            && here == Some(place.owner)
+        {
             self.hand_to(place);
         }
     }
@@ -221,7 +241,7 @@ impl State {
         let (target, place) = at;
         let units = untrack(|| self.units(target));
         if untrack(|| self.is_read_only(target)) {
-            return self.refuse(text.to_owned(), None);
+            return self.refuse(text.to_owned(), NotTaken::ReadOnly);
         }
         let digits = match untrack(|| self.counts(target, place)) {
             Counting::AsTyped => Digits::AsTheyStand,
@@ -233,7 +253,7 @@ impl State {
         for said in all {
             let entry = match (said, at) {
                 (Said::Refused(text, why), _) => {
-                    return self.refuse(text, Some((why, place.field, units)));
+                    return self.refuse(text, NotTaken::OfField(why, place.field, units));
                 }
                 (Said::Reading(entry), None) => {
                     self.catch(Caught {
@@ -268,7 +288,7 @@ impl State {
     }
 
     /// What came is no reading of its place: it is shown and stands nowhere.
-    fn refuse(self, text: String, why: Option<(Why, Field, UnitSystem)>) -> bool {
+    fn refuse(self, text: String, why: NotTaken) -> bool {
         heard::tone(self, Tone::Refused);
         self.speaks(vec![Spoken::Refused], Tone::Refused, None);
         self.gauge.refused.set(Some(Refused { text, why }));

@@ -44,5 +44,6 @@ pub mod timer;
 pub mod verdict;
 pub mod wall;
 pub mod ways;
+pub mod wire;
 pub mod words;
 pub mod work_to;

@@ -38,7 +38,7 @@ pub fn where_from(
 /// The value of an input, and whether it is nobody's own.
 fn value(input: &Input, units: UnitSystem) -> String {
     let value = show::number(input.si, input.field.unit(units));
-    let value = t::mean_of(&value, input.places);
+    let value = t::mean_of(&value, input.places, input.decides);
     if input.usual {
         t::as_usual(&value)
     } else {

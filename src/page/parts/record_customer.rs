@@ -67,6 +67,8 @@ pub fn customer_paper(
         view! { <p>{format!("{}: {}.", t::STEPS_NOT_DONE, steps.join("; "))}</p> }.into_any()
     };
     let disputed = job.disputes().len();
+    let has_bores = reports.iter().any(|r| finished(job, r).is_some());
+    let what = t::deck_plan_what(job.listed_kind(), has_bores);
     view! {
         <section class="record-paper record-customer" aria-labelledby="record-customer">
             <header class="record-head">
@@ -74,7 +76,7 @@ pub fn customer_paper(
             </header>
             <p class="record-sentence">{t::record_sentence(&home, &open)}</p>
             {plans}
-            <p class="record-words">{t::DECK_PLAN_WHAT}</p>
+            <p class="record-words">{what}</p>
             {no_sleeves(job, reports)}
             {list(t::WHAT_WAS_DONE, done)}
             {pressure_tests(job, units)}
@@ -128,7 +130,7 @@ fn one(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyVi
     if !is_bare(job, report) {
         lines.push((t::LEFT_FIT, cell_words(left.fit, units)));
         lines.push((t::LEFT_PROUD, told(&left.height, |si| bare(si, units))));
-        lines.push((t::LEFT_GAP, cell_words(left.gap, units)));
+        lines.push((t::left_gap(job.listed_kind()), cell_words(left.gap, units)));
         if let Some(chance) = left.p_seated {
             lines.push((t::LEFT_CHANCE, t::percent(chance)));
         }

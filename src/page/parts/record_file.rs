@@ -6,7 +6,7 @@ use crate::parts::finished::{finished_table, pressure_tests, told};
 use crate::parts::record_head::head;
 use crate::parts::strip::bore;
 use crate::parts::table::{Line, cell, hole, table};
-use crate::show::{bare, clock, length, length_unit};
+use crate::show::{bare, clock, in_full, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
@@ -138,7 +138,7 @@ pub fn no_sleeves(job: &Job, reports: &[CylinderReport]) -> Option<AnyView> {
 /// as it is typed.
 fn engine_words(job: &Job, field: Field, units: UnitSystem) -> String {
     match job.engine_si(field) {
-        Ok(Some(si)) => bare(si, units),
+        Ok(Some(si)) => in_full(si, units),
         Ok(None) => DASH.to_owned(),
         Err(_) => {
             let typed = job.entries.get(Place::of_engine(field));

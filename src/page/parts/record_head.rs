@@ -21,7 +21,8 @@ fn typed(job: &Job, field: Field) -> Option<String> {
 pub fn head(job: &Job, id: &'static str, paper: &'static str) -> AnyView {
     let said = [
         (!job.customer.is_empty()).then(|| format!("{}: {}", t::CUSTOMER, job.customer)),
-        Some(format!("{}: {}", t::FROM_ENGINE, job.engine.name)),
+        (!job.engine.name.trim().is_empty())
+            .then(|| format!("{}: {}", t::FROM_ENGINE, job.engine.name)),
         typed(job, Field::BlockSerial),
         typed(job, Field::EngineHours),
         typed(job, Field::ShopName),

@@ -60,11 +60,24 @@ fn choice(
 pub fn stands(state: State, locked: Signal<bool>) -> AnyView {
     let flanged = SleeveKind::Flanged.id();
     let decked = SleeveEnds::Decked.id();
+    // What was read before the choice is judged by what stands here now.
+    let judged = move || {
+        let kind = state.stand().kind;
+        let is_read = state.open.with(|open| {
+            open.as_ref().is_some_and(|open| {
+                let seats = [Field::WarmHeight, Field::PullReleased, Field::SeatHeight];
+                let mut entries = open.job.entries.iter();
+                entries.any(|(place, _)| seats.contains(&place.field))
+            })
+        });
+        is_read.then(|| view! { <p class="quiet">{t::judged_as(kind)}</p> }.into_any())
+    };
     let ends = Memo::new(move |_| state.stand().ends);
     let limits = move || (ends.get() == SleeveEnds::Proud).then(limits);
     view! {
         <div class="form">
             {choice(state, "job-sleeve-kind", Field::SleeveKind, flanged, locked)}
+            {live(judged)}
             {choice(state, "job-sleeve-ends", Field::SleeveEnds, decked, locked)}
         </div>
         {live(limits)}

@@ -8,7 +8,7 @@ use crate::parts::caught::gauge_line;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::{Measure, Signal};
+use coldseat_core::ask::{Measure, Place, Signal};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -50,7 +50,12 @@ fn shown(state: State) -> AnyView {
     let number = move || {
         let here = place().map(|at| state.text(at.0, at.1));
         let here = here.filter(|text| !text.is_empty());
-        let last = state.gauge.last.get();
+        // Of this step: what came to another says nothing here.
+        let of_step = |place: &Place| {
+            let step = state.gauge.step.get().map(|(_, step)| step.spec());
+            step.is_some_and(|spec| spec.fields.contains(&place.field))
+        };
+        let last = state.gauge.last.get().filter(|(place, _)| of_step(place));
         let (words, text) = match (here, last) {
             (Some(text), _) => (String::new(), text),
             (None, Some((place, text))) => (t::wall_came(place), text),
@@ -83,7 +88,8 @@ fn shown(state: State) -> AnyView {
         };
         let class = match signal {
             Signal::Go => "wall-verdict verdict-go",
-            Signal::Look | Signal::Wait => "wall-verdict verdict-look",
+            Signal::Look => "wall-verdict verdict-look",
+            Signal::Wait => "wall-verdict verdict-wait",
             Signal::Stop => "wall-verdict verdict-stop",
             Signal::None | Signal::Marked => "wall-verdict",
         };

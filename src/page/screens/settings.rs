@@ -6,6 +6,7 @@ use crate::memo::Memo;
 use crate::parts::choice::Choice;
 use crate::parts::hand::gauge_settings;
 use crate::parts::shims::shims;
+use crate::parts::wire::wire_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{fields, gauges};
 use crate::state::{State, Target, fresh_drop};
@@ -144,6 +145,7 @@ pub fn SettingsScreen() -> impl IntoView {
             <p class="quiet">{t::FEEDBACK_WHAT}</p>
         </div>
         {gauge_settings(state)}
+        {wire_settings(state)}
         {live(gauges)}
         <section class="cautions">
             <p>{t::STANDING_WORDS}</p>

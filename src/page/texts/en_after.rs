@@ -162,6 +162,7 @@ pub fn size_state(item: FromDeck, state: AfterState, by: &str, to: &str) -> Stri
 #[must_use]
 pub fn size_state_short(item: FromDeck, state: AfterState, by: &str, to: &str) -> String {
     match state {
+        AfterState::Recut if item.is_height() => format!("back to {to}"),
         AfterState::Recut => recut_to(item, to),
         other => size_state(item, other, by, to),
     }

@@ -2,7 +2,8 @@
 
 use super::en_mend::refusal;
 use super::en_names::{field, place, step_title};
-use crate::gauge::{Because, Caught, Refused};
+use super::en_wire::no_reading;
+use crate::gauge::{Because, Caught, NotTaken, Refused};
 use coldseat_core::ask::{HandOrder, Owner, Place, StepId};
 
 /// The line that says what came and stands nowhere.
@@ -58,12 +59,13 @@ pub fn refused(refused: &Refused) -> String {
     // A bar code may be long.
     let shown: String = refused.text.chars().take(40).collect();
     match &refused.why {
-        Some((why, of, units)) => format!(
+        NotTaken::OfField(why, of, units) => format!(
             "Refused for {}: \"{shown}\". {}",
             field(*of).to_lowercase(),
             refusal(why, *of, *units)
         ),
-        None => format!("Refused: \"{shown}\". This job may only be looked at."),
+        NotTaken::OfWire(why) => format!("Refused: \"{shown}\". {}", no_reading(*why)),
+        NotTaken::ReadOnly => format!("Refused: \"{shown}\". This job may only be looked at."),
     }
 }
 

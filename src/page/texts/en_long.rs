@@ -82,7 +82,8 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::LedgeShape(..) | Next::InkBroken => super::en_ledge::next_ledge(next, units),
         Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
-        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim on the ledge, or a repair of it.", by(over)),
+        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under it, or a repair of what it stands on.", by(over)),
+        Next::StepLies(over) => format!("The step lies {} deeper than this sleeve wants it, and a step is only ever cut deeper: a longer sleeve, a shim, or a repair of the step.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
         Next::FitUndecided => "The gauges cannot tell whether the fit is in its band: set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
         Next::HoneMore(stock) => format!("Too tight: hone {} more off the bore, to the middle of the band.", by(stock)),
@@ -99,6 +100,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the sleeve again.".into(),
         Next::Seated => "Seated, within the limits you entered or left as usual.".into(),
         Next::SetTooLow(low) => format!("TOO LOW by {}: nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
+        Next::SetLowAt(low) => format!("TOO LOW by {} at its lowest clock: nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
         Next::SetHigh(high) => format!("Stands {} too high: pull it down in small steps, and measure after each. Nothing under it will stop it.", by(high)),
         Next::SetUndecided => "The gauge cannot tell whether it stands where it should: measure the height again.".into(),
         Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} at its ledge. Do not deck. Take it out, look for a chip, a burr or a corner that rides.", by(gap)),
@@ -124,24 +126,6 @@ pub fn engine_of_sheet(engine: &str) -> String {
 #[must_use]
 pub fn engine_of_job(engine: &str, job: &str) -> String {
     format!("{engine} ({} {job})", en::THIS_ENGINE_FROM)
-}
-
-/// The cut of a deck and what it leaves, in one line of the record.
-#[must_use]
-pub fn deck_cut_plain(cut: &str) -> String {
-    format!("{} {cut}", en::CUT)
-}
-
-/// The cut of a deck that nobody has made, for the record.
-#[must_use]
-pub fn deck_not_cut(cut: &str) -> String {
-    format!("not cut yet; {cut} planned")
-}
-
-/// The same, and what it leaves of each flange.
-#[must_use]
-pub fn deck_cut(cut: &str, left: &str) -> String {
-    format!("{} {cut}; of the flanges is left at least {left}", en::CUT)
 }
 
 /// How much of a folded group is there.

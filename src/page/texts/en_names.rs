@@ -27,7 +27,7 @@ pub const fn step_title(id: StepId) -> &'static str {
         StepId::StepDepth => "Step depth",
         StepId::Chamfer => "Ledge chamfer",
         StepId::Fit => "Hone and fit",
-        StepId::Clean => "Clean, ledge blued",
+        StepId::Clean => "Clean and blue",
         StepId::DryRun => "Dry run and room air",
         StepId::Chill => "Chill",
         StepId::Drop => "Drop",
@@ -192,14 +192,14 @@ pub const fn field(field: Field) -> &'static str {
         Field::RingGapNow => "Ring gap",
         Field::NominalOd => "Sleeve OD, nominal (diameter)",
         Field::SleeveId => "Sleeve ID, as delivered (diameter)",
-        Field::SleeveLength => "Length (without the flange)",
+        Field::SleeveLength => "Length (a flange not counted)",
         Field::NominalFlange => "Flange thickness, nominal",
         Field::BlockWall => "Block wall left round the bored hole (with a jacket: parent wall)",
         Field::JacketFrom => "Water jacket begins below the deck, if there is one",
         Field::JacketTo => "Water jacket ends below the deck",
         Field::HalfWidth => "Center line of the bores to the side of the block",
         Field::HeadClamp => "Load of head or torque plate on one sleeve",
-        Field::Shim => "Shim on the ledge",
+        Field::Shim => "Shim under the sleeve",
         Field::FitLow => "Fit, least (on diameter)",
         Field::FitHigh => "Fit, greatest (on diameter)",
         Field::RoundLook => "Sleeve out of round: look above",
@@ -309,7 +309,7 @@ pub const fn list_title(place: Field) -> &'static str {
     }
 }
 
-const LEVELS: [&str; 3] = ["top, under a flange", "middle", "bottom"];
+const LEVELS: [&str; 3] = ["top", "middle", "bottom"];
 const CLOCKS: [u8; 4] = [12, 3, 6, 9];
 
 /// Level and clock point of a place round the clock at three levels.
@@ -403,6 +403,17 @@ pub const fn sleeve_kind(kind: SleeveKind) -> &'static str {
         SleeveKind::OnStep => "plain, on a step of the bore",
         SleeveKind::ByFit => "plain, held by its fit alone",
     }
+}
+
+/// What heights that are there are judged by, beside the choice.
+#[must_use]
+pub fn judged_as(kind: SleeveKind) -> String {
+    let by = match kind {
+        SleeveKind::Flanged => "flange and counterbore depth",
+        SleeveKind::OnStep => "sleeve length and step depth",
+        SleeveKind::ByFit => "the stand-proud wanted, and by no ledge",
+    };
+    format!("Heights are read already: they are judged by {by}.")
 }
 
 #[must_use]

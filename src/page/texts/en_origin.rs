@@ -2,8 +2,8 @@
 
 use crate::show;
 use coldseat_core::ask::{
-    Calculation, Input, MaterialId, Measure, OrderItem, ShrinkBy, SleeveKind, Trust, UnitSystem,
-    format,
+    Calculation, Decides, Input, MaterialId, Measure, OrderItem, ShrinkBy, SleeveKind, Trust,
+    UnitSystem, format,
 };
 
 pub const WHERE_FROM: &str = "Where from";
@@ -166,10 +166,12 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
 
 /// A value that stands for several places.
 #[must_use]
-pub fn mean_of(value: &str, places: u8) -> String {
-    match places {
-        0 | 1 => value.to_owned(),
-        _ => format!("{value}, mean of {places}"),
+pub fn mean_of(value: &str, places: u8, decides: Decides) -> String {
+    match (places, decides) {
+        (0 | 1, _) => value.to_owned(),
+        (_, Decides::Mean) => format!("{value}, mean of {places}"),
+        (_, Decides::Least) => format!("{value}, the least of {places}"),
+        (_, Decides::Largest) => format!("{value}, the largest of {places}"),
     }
 }
 

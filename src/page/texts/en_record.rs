@@ -13,13 +13,40 @@ pub const GAUGES_CHECKED_WHAT: &str =
     "A date, or what your sticker says. It stands on the record beside what the gauge is good for.";
 pub const WHAT_WAS_DONE: &str = "What was done";
 pub const ALL_STEPS_DONE: &str = "No step was left out.";
-pub const DECK_PLAN_WHAT: &str = "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull, before the deck was cut. Gap: how far the gauges find it off its ledge, or off its mark where only its fit holds it; home: the chance that it is within its limit. Bore: as it was finished, diameter.";
 pub const LEFT_FIT: &str = "fit";
-pub const LEFT_GAP: &str = "gap";
 pub const LEFT_PROUD: &str = "proud";
 pub const LEFT_CHANCE: &str = "home";
 pub const LEFT_BORE: &str = "bore";
 pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, nobody has marked it as made)";
+
+/// What the words at each hole of the plan mean.
+#[must_use]
+pub fn deck_plan_what(kind: SleeveKind, finished: bool) -> String {
+    let off = match kind {
+        SleeveKind::Flanged => "Gap: how far the gauges find it off its ledge",
+        SleeveKind::OnStep => "Gap: how far the gauges find it off its step",
+        SleeveKind::ByFit => {
+            "Off its mark: how much higher (lower with a minus) it stands than it was to"
+        }
+    };
+    let bore = if finished {
+        " Bore: as it was finished, diameter."
+    } else {
+        ""
+    };
+    format!(
+        "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull, before any cut of the deck. {off}; home: the chance that it is within its limit.{bore}"
+    )
+}
+
+/// How far a sleeve stands off, in a word.
+#[must_use]
+pub const fn left_gap(kind: SleeveKind) -> &'static str {
+    match kind {
+        SleeveKind::Flanged | SleeveKind::OnStep => "gap",
+        SleeveKind::ByFit => "off its mark",
+    }
+}
 
 /// Columns of the table of holes as they were left.
 #[must_use]
@@ -127,3 +154,21 @@ pub fn deck_finish_line(measured: &str, kind: &str, most: &str, rough: bool) -> 
 pub const MEASURED_BORE: &str = "Bore measured";
 pub const MEASURED_DEPTH: &str = "Depth measured";
 pub const INITIALS: &str = "Initials";
+
+/// The cut of a deck and what it leaves, in one line of the record.
+#[must_use]
+pub fn deck_cut_plain(cut: &str) -> String {
+    format!("{} {cut}", en::CUT)
+}
+
+/// The cut of a deck that nobody has made, for the record.
+#[must_use]
+pub fn deck_not_cut(cut: &str) -> String {
+    format!("not cut yet; {cut} planned")
+}
+
+/// The same, and what it leaves of each flange.
+#[must_use]
+pub fn deck_cut(cut: &str, left: &str) -> String {
+    format!("{} {cut}; of the flanges is left at least {left}", en::CUT)
+}

@@ -75,7 +75,7 @@ pub const fn phase(phase: Phase) -> &'static str {
         Phase::TakeIn => "Take in",
         Phase::Measure => "Measure",
         Phase::Bore => "Bore",
-        Phase::Counterbore => "Counterbore and hone",
+        Phase::Counterbore => "Cut and hone",
         Phase::Drop => "Chill and drop",
         Phase::Seat => "Pull and seat",
         Phase::Deck => "Deck",
@@ -96,7 +96,7 @@ pub const fn work(work: Work) -> &'static str {
         Work::Groove => "groove to a depth of",
         Work::Finish => "finish to (diameter)",
         Work::Gap => "ring gap at least",
-        Work::HomeWarm | Work::Home => "home, it stands proud by",
+        Work::HomeWarm | Work::Home => "once home, it stands proud by",
     }
 }
 

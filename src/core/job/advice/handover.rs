@@ -277,6 +277,10 @@ mod tests {
                 at: 0,
             },
         );
+        // Planned is not cut.
+        assert!(deck_heights(&released, &reports, 0).is_empty());
+        released.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 1);
+        assert!(is_cut(&released, &reports, 0));
         let removal = plan(&released, 0).unwrap().plan.removal;
         let heights = deck_heights(&released, &reports, 0);
         assert_eq!(heights.len(), 2);

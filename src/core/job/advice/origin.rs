@@ -15,7 +15,7 @@ use crate::job::model::field_kind::Scope;
 use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::place::Place;
-use crate::job::model::readings::{Readings, mean};
+use crate::job::model::readings::{Readings, largest, mean, smallest};
 use crate::job::model::step::Calculation;
 use crate::job::model::step::StepId;
 use crate::job::steps::assess::worked;
@@ -40,15 +40,54 @@ pub enum Trust {
     Trial,
 }
 
+/// What of several readings a number is worked out from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Decides {
+    /// Their mean, or all of them.
+    Mean,
+    /// The least.
+    Least,
+    /// The largest.
+    Largest,
+}
+
+impl Decides {
+    /// Of the readings of a field in a calculation.
+    const fn of(calculation: Calculation, field: Field) -> Self {
+        match (calculation, field) {
+            (
+                Calculation::Counterbore | Calculation::StepDepth,
+                Field::FlangeThickness | Field::PlainLength,
+            ) => Self::Least,
+            (
+                Calculation::Counterbore | Calculation::StepDepth,
+                Field::CounterboreDepth | Field::StepDepth,
+            ) => Self::Largest,
+            _ => Self::Mean,
+        }
+    }
+
+    fn among(self, values: &[(u8, f64)]) -> Option<f64> {
+        let all: Vec<f64> = values.iter().map(|(_, si)| *si).collect();
+        match self {
+            Self::Mean => mean(&all),
+            Self::Least => smallest(&all),
+            Self::Largest => largest(&all),
+        }
+    }
+}
+
 /// An input of a number.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Input {
     /// Which number.
     pub field: Field,
-    /// Its value, the mean of its places, SI.
+    /// Its value, of several places the one that decides, SI.
     pub si: f64,
-    /// How many places it is the mean of.
+    /// How many places it stands for.
     pub places: u8,
+    /// Which of them decides.
+    pub decides: Decides,
     /// How far it is moved, SI.
     pub by: f64,
     /// What that step is.
@@ -168,10 +207,6 @@ struct Step {
     only: Option<u8>,
 }
 
-fn average(values: &[(u8, f64)]) -> Option<f64> {
-    mean(&values.iter().map(|(_, si)| *si).collect::<Vec<f64>>())
-}
-
 fn sorted(inputs: Vec<Input>) -> Vec<Input> {
     let size = |input: &Input| input.effect.map_or(f64::INFINITY, f64::abs);
     in_order(inputs, |a, b| size(b).total_cmp(&size(a)))
@@ -239,7 +274,8 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
         for of in &holders {
             values.extend(job.entries.comparable(*of, *field));
         }
-        let Some(si) = average(&values) else {
+        let decides = Decides::of(spec.calculation, *field);
+        let Some(si) = decides.among(&values) else {
             continue;
         };
         let unit = job.unit(*field);
@@ -268,6 +304,7 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
             field: *field,
             si,
             places: values.len().min(usize::from(u8::MAX)) as u8,
+            decides,
             by,
             trust,
             effect,
@@ -325,6 +362,7 @@ pub fn origin_of_drop(sheet: &DropSheet) -> Option<Origin> {
                 field,
                 si,
                 places: 1,
+                decides: Decides::Mean,
                 by,
                 trust: Trust::Trial,
                 effect: grip(&changed).map(|then| then - now),

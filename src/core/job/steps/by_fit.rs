@@ -80,7 +80,7 @@ pub fn set(r: &Readings, seat: Seat) -> Worked {
     let tilted = seat.tilt.as_m() > r.engine(Field::TiltLimit)? + TINY_M;
     let shown = seat.p_seated >= r.engine(Field::Confidence)?;
     let (verdict, signal, next) = if lowest_m < -limit_m - TINY_M {
-        let low = Next::SetTooLow(Length::from_m(-lowest_m));
+        let low = Next::SetLowAt(Length::from_m(-lowest_m));
         (SeatVerdict::NotSeated, Signal::Stop, low)
     } else if off_m > limit_m + TINY_M || (off_m > 0.0 && seat.p_seated <= UNLIKELY) {
         (

@@ -1,7 +1,7 @@
 //! The counterbore: room round the flange, depth, chamfer.
 
 use crate::job::model::field::Field;
-use crate::job::model::part::SleeveEnds;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Lack;
 use crate::job::model::readings::{Readings, largest, smallest};
@@ -49,9 +49,17 @@ pub fn flange_room(r: &Readings) -> Worked {
     })
 }
 
+/// How deep the step of the block lies as it came, where the engine says so.
+fn step_before(r: &Readings) -> Result<Option<f64>, Lack> {
+    match r.engine_or_none(Field::StepBelow) {
+        Err(Lack::Missing(_)) => Ok(None),
+        other => other,
+    }
+}
+
 /// Depth still to cut, of a counterbore or of the step under a plain sleeve. The
-/// least thickness (or length) decides, so every clock of it must be there; of the depth the deepest does, and a missing clock can
-/// hide it.
+/// least thickness (or length) decides, so every clock of it must be there; of the
+/// depth the deepest does, and a missing clock can hide it.
 ///
 /// # Errors
 /// What it lacks.
@@ -71,8 +79,20 @@ pub fn depth(r: &Readings) -> Worked {
         list.iter().map(of).collect()
     };
     let thickness = from_plane(&above);
-    let depth_now = from_plane(&r.some(deep)?);
     let gauge_sd = r.length(gauge)?;
+    let read = r.some(deep);
+    if let (SleeveKind::OnStep, Err(Lack::Missing(_)), Some(least_m)) =
+        (kind, &read, smallest(&above))
+    {
+        // Nothing is cut yet: a step that lies too deep already is told before it is.
+        let wanted_m = least_m - r.engine(Field::TargetProud)?;
+        let over_m = step_before(r)?.map(|step_m| step_m - wanted_m);
+        if let Some(over_m) = over_m.filter(|over_m| *over_m > 2.0 * gauge_sd.as_m() + TINY_M) {
+            let next = Next::StepLies(Length::from_m(over_m));
+            return Ok(Verdict::plain(Signal::Stop, next));
+        }
+    }
+    let depth_now = from_plane(&read?);
     let surveyed = match r.owner {
         Owner::Cylinder(cylinder) => deck_beside(r.job, r.bank(), cylinder),
         Owner::Block | Owner::Bank(_) => Ok(None),

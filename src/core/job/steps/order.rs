@@ -136,13 +136,13 @@ fn finish_stock(r: &Readings) -> Item {
 
 /// A land of the groove; none of it without a fire ring.
 fn groove(r: &Readings, item: OrderItem) -> Item {
-    let Some(ring_m) = r.engine_or_none(Field::RingHeight)? else {
-        return Ok(None);
-    };
     let has_flange = r.sleeve_kind()? == SleeveKind::Flanged;
     if !has_flange && item != OrderItem::GrooveInside {
         return Ok(None);
     }
+    let Some(ring_m) = r.engine_or_none(Field::RingHeight)? else {
+        return Ok(None);
+    };
     let land_m = match item {
         OrderItem::GrooveInside => {
             0.5 * (r.engine(Field::GrooveInner)? - r.engine(Field::FinalBore)?)

@@ -67,7 +67,7 @@ pub fn warm_height(r: &Readings) -> Worked {
     let apart_m = highest - lowest;
     let by_fit = r.sleeve_kind()? == SleeveKind::ByFit;
     let (signal, next) = if by_fit && lowest < -gap_limit_m - TINY_M {
-        (Signal::Stop, Next::SetTooLow(Length::from_m(-lowest)))
+        (Signal::Stop, Next::SetLowAt(Length::from_m(-lowest)))
     } else if by_fit && above_m > gap_limit_m + TINY_M {
         (Signal::Wait, Next::SetHigh(Length::from_m(above_m)))
     } else if lowest < -2.0 * u_gap_m - TINY_M {

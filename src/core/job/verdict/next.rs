@@ -94,6 +94,8 @@ pub enum Next {
     AtDepth,
     /// Too deep by this much.
     TooDeep(Length),
+    /// The step of the block as it came lies deeper than it is to be, by this much.
+    StepLies(Length),
     /// The fit is in its band.
     FitGood,
     /// The gauges cannot tell whether it is.
@@ -126,6 +128,8 @@ pub enum Next {
     Seated,
     /// A sleeve that its fit alone holds stands this much too low.
     SetTooLow(Length),
+    /// The same of its lowest clock.
+    SetLowAt(Length),
     /// It stands this much higher than it was to.
     SetHigh(Length),
     /// The gauge cannot tell whether it stands where it was to.
