@@ -162,12 +162,12 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
         // that is cleared is as usual again, and usual may be wider. So is a sleeve
         // that was measured cold: the table of its iron stands again, as offered. Sleeves
         // whose kind is cleared are flanged again, those whose ends are are decked, as before
-        // anybody chose: others.
+        // anybody chose: others. Without a shim of its own a hole has the engine's again.
         let mends = !matches!(check(&Sheet::of(job), place), Checked::Good(_))
             || preset_si(place.field, job.engine.units).is_some()
             || matches!(
                 place.field,
-                Field::ColdOd | Field::SleeveKind | Field::SleeveEnds
+                Field::ColdOd | Field::SleeveKind | Field::SleeveEnds | Field::ShimHere
             );
         for blow in [spoilt, Blow::Empty, Blow::Dispute] {
             if mends && blow == Blow::Empty {

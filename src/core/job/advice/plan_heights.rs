@@ -275,8 +275,6 @@ pub fn take_heights_plan(job: &mut Job, planned: &PlannedHeights, at: Millis) {
             plain(Field::PlanSleeve, hole.sleeve),
             plain(Field::PlanTurn, hole.turn),
         );
-        let none = Length::from_m(0.0);
-        let size = hole.shim.map_or(none, |(_, size)| size); // none is laid
         let shim = match hole.shim.and_then(|(index, _)| {
             let listed = Place {
                 index,
@@ -286,7 +284,7 @@ pub fn take_heights_plan(job: &mut Job, planned: &PlannedHeights, at: Millis) {
         }) {
             // As it was typed.
             Some(listed) => Entry::new(listed.text.clone(), listed.unit, at),
-            None => kept(job, Field::PlanShim, size, at),
+            None => Entry::new("0", job.unit(Field::PlanShim), at),
         };
         let cut = kept(job, Field::PlanCut, hole.cut, at);
         let heights: Vec<Entry> = hole
