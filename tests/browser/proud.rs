@@ -2,7 +2,7 @@
 //! measured again; phone, light and dark.
 
 use anyhow::{Result, ensure};
-use coldseat_browser_tests::{Bench, Role, Setting, Size, Theme, containing};
+use coldseat_browser_tests::{Bench, Key, Role, Setting, Size, Theme, containing};
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 
@@ -78,15 +78,24 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("Ledge: cut at most").await?;
         page.write(containing("Ledge: cut at most"), "0").await?;
         // Nothing at hand brings the third hole up: what stands in the way is named.
-        page.says("how proud each height may stand stands in the way, by 0.0010 in").await?;
+        page.says("how proud each height may stand stands in the way, by 0.0010 in")
+            .await?;
         page.unfold("Shims at hand").await?;
-        page.write(containing("Shim, size: size 1"), "0.0015").await?;
-        page.write(containing("Shim, how many left: size 1"), "2").await?;
-        page.says("Hole 3: lay a shim of 0.0015 in on its ledge").await?;
+        page.write(containing("Shim, size: size 1"), "0.0015")
+            .await?;
+        page.write(containing("Shim, how many left: size 1"), "2")
+            .await?;
+        page.press(Key::Escape).await?;
+        page.says("Hole 3: lay a shim of 0.0015 in on its ledge")
+            .await?;
         page.long_picture(&format!("proud-plan-{name}")).await?;
         page.tap(Role::Button, "Work to this plan").await?;
         page.says("Off the plan").await?;
-        page.tap(Role::Button, containing("Done: Hole 3: lay a shim")).await?;
+        page.says("saved").await?;
+        // From the top: the list that was tapped has become another.
+        page.reload().await?;
+        page.tap(Role::Button, containing("Done: Hole 3: lay a shim"))
+            .await?;
         page.says("saved").await?;
         page.reload().await?;
         page.says("Off the plan").await?;
@@ -97,16 +106,18 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         for clock in ["12", "3", "6", "9"] {
             let label = format!("after the last pull: {clock} o'clock");
             page.write(containing(&label), "0.0036").await?;
+            page.press(Key::Enter).await?;
         }
         page.go("#/job/proud/deck/1").await?;
         page.says("+0.0001").await?;
         page.long_picture(&format!("proud-measured-{name}")).await?;
         // The ledge at two radii, its ink.
         page.go("#/job/proud/cylinder/3/counterbore").await?;
-        page.unfold("More of this hole's ledge").await?;
+        // Open, for a shim of its own stands there.
         for clock in ["12", "3", "6", "9"] {
             let label = format!("Depth near the bore's edge: {clock} o'clock");
             page.write(containing(&label), "0.2185").await?;
+            page.press(Key::Enter).await?;
         }
         page.says("CUPPED").await?;
         page.says("True it by the least cut: to 0.2185 in all over, 0.0015 in where it is highest")
@@ -126,12 +137,17 @@ async fn a_job_without_limits_asks_for_them_and_refuses_what_cannot_be() -> Resu
     page.says("saved").await?;
     let job = page.job().await?;
     page.go(&format!("{job}/engine")).await?;
-    page.choose("How the sleeves end", "left proud, within limits").await?;
+    page.choose("How the sleeves end", "left proud, within limits")
+        .await?;
     page.says("published engine manuals").await?;
     page.write(containing("Held down while read"), "90").await?;
+    page.press(Key::Enter).await?;
     page.says("enter the limits first").await?;
-    page.write(containing("Stands proud, least"), "0.0060").await?;
-    page.write(containing("Stands proud, most"), "0.0010").await?;
+    page.write(containing("Stands proud, least"), "0.0060")
+        .await?;
+    page.write(containing("Stands proud, most"), "0.0010")
+        .await?;
+    page.press(Key::Enter).await?;
     page.says("Must be below the upper limit").await?;
     page.go(&format!("{job}/deck/1")).await?;
     let text = page.text().await?;

@@ -19,7 +19,7 @@ pub fn heights_of(job: &Job, bank: u8, units: UnitSystem) -> Option<AnyView> {
     Some(
         view! {
             {picture}
-            {holes(&deck, units)}
+            {deck.measured().next().is_some().then(|| holes(&deck, units))}
         }
         .into_any(),
     )
@@ -59,6 +59,9 @@ fn holes(deck: &ProudDeck, units: UnitSystem) -> AnyView {
                     let span = t::span(&of(hole.lowest), &of(hole.highest));
                     (class, [span, bare(apart, units), of(hole.mean), words])
                 }
+                Standing::Missing(missing) if missing.field == Field::SeatHeight => {
+                    ("", unknown(t::NOT_ALL_MEASURED.to_owned()))
+                }
                 Standing::Missing(missing) => ("", unknown(t::missing_of(missing))),
                 Standing::Unusable(unusable) => ("record-look", unknown(t::mend(unusable, units))),
                 Standing::Refused(fault) => ("record-look", unknown(t::fault(fault))),
@@ -79,7 +82,7 @@ fn holes(deck: &ProudDeck, units: UnitSystem) -> AnyView {
         format!("{} ({unit})", t::MEAN_HEIGHT),
         t::SIZE_STATE.to_owned(),
     ];
-    table("cards", None, &heads, lines)
+    table("cards deck-sizes", None, &heads, lines)
 }
 
 /// A sleeve without numbers.

@@ -49,6 +49,9 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView 
         if places == Places::FromDeck {
             continue;
         }
+        if field == Field::HeldDown && !is_held_asked(owner) {
+            continue;
+        }
         if field.spec().measure == Measure::Choice {
             groups.push(one_of(field, owner));
             continue;
@@ -96,6 +99,20 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView 
         groups.push(besides(&beside, owner));
     }
     groups.into_any()
+}
+
+/// Whether it matters that sleeves were held down: the sheet states a torque, or it is
+/// said already.
+fn is_held_asked(owner: Owner) -> bool {
+    let state = State::here();
+    let said = Place {
+        owner,
+        field: Field::HeldDown,
+        index: 0,
+    };
+    [Place::of_engine(Field::HeldTorque), said]
+        .into_iter()
+        .any(|place| untrack(|| !state.text(Target::Job, place).trim().is_empty()))
 }
 
 /// What few jobs need of a step, behind a line of its own; open where something of it

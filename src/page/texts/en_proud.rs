@@ -19,6 +19,8 @@ pub const LEFT_PROUD_NOT_DECKED: &str = "left proud, not cut.";
 pub const PROUD_GROUP: &str = "Left proud: limits of the heights";
 /// Where they come from. The order of magnitude is that of published engine manuals.
 pub const PROUD_WHAT: &str = "The engine's own sheet decides; enter what it says. Only to tell a slip from a limit: published engine manuals lie about 0.001 to 0.006 in (0.03 to 0.15 mm) proud, 0.002 in (0.05 mm) apart within one hole and from neighbor to neighbor, 0.004 in (0.10 mm) over all.";
+/// A sleeve without all of its heights.
+pub const NOT_ALL_MEASURED: &str = "not measured at all four clocks";
 /// Spread of one sleeve's heights.
 pub const APART_HERE: &str = "Apart round the clock";
 /// Mean of one sleeve's heights.

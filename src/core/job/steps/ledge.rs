@@ -160,7 +160,7 @@ pub fn ledge_repair(job: &Job, cylinder: u8) -> Result<Option<LedgeRepair>, Lack
 }
 
 #[cfg(test)]
-#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+#[allow(clippy::unwrap_used, clippy::panic)] // a test stops at the first surprise
 mod tests {
     use super::*;
     use crate::job::demo::Demo;

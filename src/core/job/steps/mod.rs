@@ -32,6 +32,9 @@ pub mod measure;
 pub mod order;
 pub mod passes;
 pub mod proud;
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod proud_tests;
 pub mod seat;
 pub mod shrink;
 pub mod stand_proud;

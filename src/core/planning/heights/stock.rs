@@ -23,6 +23,9 @@ pub struct Shim {
 /// Plans looked at for one that keeps the stock, at most.
 const MOST_PLANS: usize = 400;
 
+/// Excess, cost, spread, and the order of plans that are alike otherwise.
+type Rank = (i64, i64, i64, Vec<(usize, usize, usize, usize)>);
+
 /// A plan that is looked at.
 struct Tried {
     barred: Vec<(usize, usize)>,
@@ -31,7 +34,7 @@ struct Tried {
 
 impl Tried {
     /// In which order plans are better.
-    fn rank(&self, search: &Search) -> (i64, i64, i64, Vec<(usize, usize, usize, usize)>) {
+    fn rank(&self, search: &Search) -> Rank {
         let plan = &self.solved.plan;
         let order = plan.iter().map(super::search::Choice::order).collect();
         (self.solved.excess, cost(plan), search.spread(plan), order)
