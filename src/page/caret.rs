@@ -46,6 +46,16 @@ pub fn blur() {
     }
 }
 
+/// A reading that has the focus has it no more.
+pub fn leave_reading() {
+    let is_reading = document()
+        .active_element()
+        .is_some_and(|element| element.has_attribute("data-place"));
+    if is_reading {
+        blur();
+    }
+}
+
 /// Types letters into the input that has the focus, over what is marked there.
 pub fn insert(letters: &str) {
     let Some(input) = document()

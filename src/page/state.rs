@@ -2,6 +2,7 @@
 //! the store. Screens read derived signals and call the methods here.
 
 use crate::browser;
+use crate::caret;
 use crate::clock;
 use crate::desk::Desk;
 use crate::drops::DropNumbers;
@@ -255,6 +256,9 @@ impl State {
         }
         if !self.hand_goes_to(&route) {
             self.close_pad();
+            // The field of another screen may be the same one to the browser: it would
+            // keep the focus, and the hand would never come to it.
+            caret::leave_reading();
         }
         self.menu.set(false);
         let shows = match route {

@@ -1,6 +1,7 @@
 //! What a finger does beside tapping a part by its name.
 
 use anyhow::{Context, Result};
+use fantoccini::Locator;
 use serde_json::{Value, json};
 
 use crate::page::Page;
@@ -36,6 +37,14 @@ impl Page {
             self.devtools("Input.dispatchTouchEvent", event).await?;
         }
         Ok(())
+    }
+
+    /// Taps the field with this id, scrolled up first, out of the pad's way.
+    pub async fn tap_field(&self, id: &str) -> Result<()> {
+        let up = "document.getElementById(arguments[0]).scrollIntoView({ block: 'center' })";
+        self.script(up, vec![json!(id)]).await?;
+        let field = self.client.find(Locator::Id(id)).await.context("a field")?;
+        field.click().await.context("tapping a field")
     }
 
     /// Opens what stands behind the menu button, where it does.

@@ -218,12 +218,25 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
     page.devtools("Emulation.setDeviceMetricsOverride", phone)
         .await?;
     let picture = page.long_picture("record").await?;
-    let text = decoded(&picture)?;
+    let codes = decoded(&picture)?;
+    let text = codes.iter().find(|text| text.starts_with("COLDSEAT"));
+    let text = text.with_context(|| format!("{codes:?}"))?;
     ensure!(
         text.starts_with("COLDSEAT RECORD 20") && text.contains("FENMOOR V-EIGHT"),
         "{text}"
     );
     ensure!(text.contains("STOP") && text.contains("SEATED"), "{text}");
+    // The other opens this record.
+    let address = codes.iter().find(|text| text.starts_with("http"));
+    let address = address.with_context(|| format!("{codes:?}"))?;
+    page.go("#/").await?;
+    let here = page
+        .script("return location.href.split('#')[0]", vec![])
+        .await?;
+    let (host, place) = address.split_once('#').context("no place")?;
+    ensure!(here == json!(host), "{address} on {here}");
+    page.go(&format!("#{place}")).await?;
+    page.says("Two cap bolts replaced").await?;
     page.go(&format!("#/job/{}/floor", own.0)).await?;
     page.says("Cut the ledge to a depth of").await?;
     page.long_picture("floor").await?;
@@ -242,8 +255,8 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
     Ok(())
 }
 
-/// The code in a picture.
-fn decoded(picture: &Path) -> Result<String> {
+/// The codes in a picture.
+fn decoded(picture: &Path) -> Result<Vec<String>> {
     let file = std::io::BufReader::new(std::fs::File::open(picture)?);
     let mut reader = png::Decoder::new(file).read_info()?;
     let mut pixels = vec![0; reader.output_buffer_size().context("too large")?];
@@ -253,11 +266,12 @@ fn decoded(picture: &Path) -> Result<String> {
     let mut image = rqrr::PreparedImage::prepare_from_greyscale(width, height, |x, y| {
         pixels[y * info.line_size + x * step + 1]
     });
-    // The rings of the cylinders look like the corners of a code: the first that
-    // reads is it.
+    // The rings of the cylinders look like the corners of a code: those that read are.
     let grids = image.detect_grids();
-    let read = grids.iter().find_map(|grid| grid.decode().ok());
-    Ok(read.context("no code in the picture")?.1)
+    Ok(grids
+        .iter()
+        .filter_map(|grid| Some(grid.decode().ok()?.1))
+        .collect())
 }
 
 /// What a table of the record shows, cell by cell below its head.

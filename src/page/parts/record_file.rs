@@ -26,6 +26,7 @@ pub fn file_paper(
     reports: &[CylinderReport],
     units: UnitSystem,
     drawings: Option<AnyView>,
+    opens: Option<AnyView>,
 ) -> AnyView {
     let lines: Vec<Line> = reports
         .iter()
@@ -99,7 +100,9 @@ pub fn file_paper(
     };
     view! {
         <section class="record-paper record-file" aria-labelledby="record-file">
-            {head(job, "record-file", t::FOR_THE_FILE)}
+            <header class="record-head">
+                {head(job, "record-file", t::FOR_THE_FILE)} {opens}
+            </header>
             {table("cards", Some(caption), &heads, lines)}
             {finished}
             {no_sleeves(job, reports)}

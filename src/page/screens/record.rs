@@ -45,9 +45,10 @@ pub fn RecordScreen(
         state.open.with(|open| {
             open.as_ref().map(|o| {
                 let code = essentials(&o.job, &reports, units);
+                let opens = opens(&key);
                 view! {
                     {customer_paper(&key, &o.job, &reports, units, code)}
-                    {file_paper(&key, &o.job, &reports, units, drawings.take())}
+                    {file_paper(&key, &o.job, &reports, units, drawings.take(), opens)}
                 }
                 .into_any()
             })
@@ -135,6 +136,27 @@ fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
     });
     let all: Vec<AnyView> = maps.chain(block_plan(state, units)).collect();
     (!all.is_empty()).then(|| view! { <div class="record-drawings">{all}</div> }.into_any())
+}
+
+/// The address of this record as a code: it opens on every device that has the job. A
+/// page that came as a file has no address that another device could open.
+fn opens(id: &str) -> Option<AnyView> {
+    let page = browser::page_address();
+    if !page.starts_with("http") {
+        return None;
+    }
+    let id = id.to_owned();
+    let view = View::Record;
+    let address = format!("{page}{}", Route::Job { id, view }.address());
+    let code = qr(&address, t::QR_OPENS_LABEL)?;
+    Some(
+        view! {
+            <figure class="record-code record-opens">
+                {code} <figcaption>{t::QR_OPENS}</figcaption>
+            </figure>
+        }
+        .into_any(),
+    )
 }
 
 /// The essentials as a code for a phone's camera: in letters and digits that it

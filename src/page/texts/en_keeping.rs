@@ -225,6 +225,8 @@ pub const GASKET_UNKNOWN: &str = "Head gasket to buy: not known, no piston was m
 pub const QR_LABEL: &str = "Code with the essentials of this record";
 pub const QR_CAPTION: &str = "The essentials of this record, for a phone's camera.";
 pub const HOME_CHANCE: &str = "Home, chance";
+pub const QR_OPENS_LABEL: &str = "Code that opens this record";
+pub const QR_OPENS: &str = "Opens this record on a device that has the job.";
 pub const QR_HEAD: &str = "COLDSEAT RECORD";
 
 /// The gasket to buy.
