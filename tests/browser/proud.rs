@@ -81,10 +81,8 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("how proud each height may stand stands in the way, by 0.0010 in")
             .await?;
         page.unfold("Shims at hand").await?;
-        page.write(containing("Shim, size: size 1"), "0.0015")
-            .await?;
-        page.write(containing("Shim, how many left: size 1"), "2")
-            .await?;
+        page.write(containing("Size: shim 1"), "0.0015").await?;
+        page.write(containing("How many left: shim 1"), "2").await?;
         page.press(Key::Escape).await?;
         page.says("Hole 3: lay a shim of 0.0015 in on its ledge")
             .await?;

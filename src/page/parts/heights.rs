@@ -56,7 +56,11 @@ fn holes(deck: &ProudDeck, units: UnitSystem) -> AnyView {
                     let (class, words) = said(deck, hole, units);
                     let of = |length: coldseat_core::ask::Length| bare(length.as_m(), units);
                     let apart = hole.highest.as_m() - hole.lowest.as_m();
-                    let span = t::span(&of(hole.lowest), &of(hole.highest));
+                    let ends = [of(hole.lowest), of(hole.highest)];
+                    let span = match &ends {
+                        [low, high] if low == high => low.clone(),
+                        [low, high] => t::span(low, high),
+                    };
                     (class, [span, bare(apart, units), of(hole.mean), words])
                 }
                 Standing::Missing(missing) if missing.field == Field::SeatHeight => {

@@ -284,8 +284,8 @@ pub const fn field(field: Field) -> &'static str {
         Field::HeldTorque => "Held down while read, at a torque of (sheet, if it says so)",
         Field::LedgeCutMost => "Ledge: cut at most, to bring heights right (sheet; 0: none)",
         Field::LedgeCutStep => "Ledge: cut of one pass (sheet)",
-        Field::ShimSizes => "Shim, size",
-        Field::ShimsLeft => "Shim, how many left",
+        Field::ShimSizes => "Size",
+        Field::ShimsLeft => "How many left",
         Field::ShimHere => "Shim under this sleeve, if another than the engine's",
         Field::PlanSleeve => "Plan: sleeve",
         Field::PlanTurn => "Plan: quarter turns",
@@ -358,7 +358,7 @@ pub fn place(field: Field, index: u8) -> String {
             format!("row {}, {side}", index / 2 + 1)
         }
         Places::List(_) if matches!(field, Field::ShimSizes | Field::ShimsLeft) => {
-            format!("size {}", index + 1)
+            format!("shim {}", index + 1)
         }
         Places::List(_) if field == Field::PlanDone => {
             ["cut", "shim", "sleeve"][usize::from(index) % 3].to_owned()

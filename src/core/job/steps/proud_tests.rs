@@ -193,3 +193,41 @@ fn a_stated_torque_asks_whether_the_sleeves_were_held() {
     let low = job.reading(Place::of_engine(Field::ProudLow));
     assert!(low.number().is_err());
 }
+
+/// By hand: a flange of 0.2190 that is to stand 0.0030 to 0.0050 proud is cut to 0.2140 to
+/// 0.2160, the middle 0.2150; with a shim of 0.0015 under it to 0.2155 to 0.2175. At 0.2170
+/// it stands 0.0035 proud and is at depth; without the shim 0.0020 proud, 0.0010 too low.
+#[test]
+fn the_depth_to_cut_to_comes_from_the_limits_by_hand() {
+    let mut job = Demo::InchFive.job(1);
+    for (field, text) in [
+        (Field::SleeveEnds, "proud"),
+        (Field::ProudLow, "0.0030"),
+        (Field::ProudHigh, "0.0050"),
+    ] {
+        put(&mut job, Place::of_engine(field), text);
+    }
+    for index in 0..4 {
+        let at = |field| Place::of_cylinder(1, field, index);
+        put(&mut job, at(Field::FlangeThickness), "0.2190");
+        put(&mut job, at(Field::CounterboreDepth), "0.2170");
+    }
+    let of = |job: &Job| {
+        let step = report(job, Owner::Cylinder(1), StepId::Counterbore);
+        let tenths = |m: f64| (m / 2.54e-6).round() as i64;
+        let to = step.work_to.known().unwrap();
+        let limits = [to.low, Some(to.si), to.high].map(|m| tenths(m.unwrap()));
+        (step.signal, step.next, limits)
+    };
+    let (signal, next, limits) = of(&job);
+    assert_eq!((signal, limits), (Signal::Stop, [2140, 2150, 2160]));
+    assert!(matches!(next, Next::TooDeep(by) if (by.as_thou() - 1.0).abs() < 1e-6));
+    put(
+        &mut job,
+        Place::of_cylinder(1, Field::ShimHere, 0),
+        "0.0015",
+    );
+    let (signal, next, limits) = of(&job);
+    assert_eq!((signal, next), (Signal::Go, Next::AtDepth));
+    assert_eq!(limits, [2155, 2165, 2175]);
+}
