@@ -74,6 +74,7 @@ fn odds() {
         u_fit: Length::from_um(2.5),
         carry_timed: false,
         frost_most: FROST_MOST,
+        insertion: Seconds::from_s(5.0),
     };
     std::hint::black_box(drop_odds(&usual_drop(), unknowns).expect("in range"));
 }

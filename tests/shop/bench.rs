@@ -10,10 +10,11 @@ use coldseat_core::job::ledger::Rival;
 use coldseat_core::job::loads::gauge_most;
 use coldseat_core::job::model::reading::Standing;
 use coldseat_core::job::step::Mark;
-use coldseat_core::job::steps::together::DeckMemory;
+use coldseat_core::job::steps::together::{DeckMemory, DeckSeats};
 use coldseat_core::job::verdict::{Next, State, StepReport};
 use coldseat_core::job::{Entries, Entry, Field, Job, Owner, Place, UnitSystem, Unlock};
 use coldseat_core::materials::MaterialId;
+use coldseat_core::metrology::seat_deck::PointsTo;
 use coldseat_core::thermal::drop_odds::drop_odds;
 
 /// A job, or the cold drop without one.
@@ -132,6 +133,13 @@ fn says(job: &Job, rest: &str) -> Played {
     if let Some(hole) = what.strip_prefix("clearance in the bath of ") {
         return in_the_bath(job, hole.parse().unwrap(), wanted);
     }
+    if let Some(deck) = what.strip_suffix(" together") {
+        let Owner::Bank(bank) = words::owner(deck).unwrap() else {
+            panic!("no deck: {rest}");
+        };
+        let judged = all.decks.iter().find(|deck| deck.bank == bank).unwrap();
+        return together(judged, wanted);
+    }
     if let Some((whose, step)) = what.split_once(", ") {
         let owner = words::owner(whose).unwrap();
         let report = report(&all, owner, step);
@@ -163,6 +171,23 @@ fn says(job: &Job, rest: &str) -> Played {
         }
         Owner::Block => panic!("what of the block: {rest}"),
     }
+}
+
+/// What the sleeves of a deck point to; of those that stand out by number, all others
+/// home at 0.99 or more.
+fn together(deck: &DeckSeats, wanted: &str) -> Played {
+    let out = deck.stand_out();
+    let others_home = deck
+        .sleeves()
+        .all(|(cylinder, _, chance)| out.contains(&cylinder) || chance >= 0.99);
+    let said = match deck.judged.points_to {
+        PointsTo::Home => "home".to_owned(),
+        PointsTo::AllAlike => "all alike".to_owned(),
+        PointsTo::Undecided => "undecided".to_owned(),
+        PointsTo::StandsOut(_) if !others_home => "others unsure".to_owned(),
+        PointsTo::StandsOut(_) => format!("{out:?} stands out"),
+    };
+    expect(&said, wanted)
 }
 
 fn highest(job: &Job, cylinder: u8, wanted: &str) -> Played {

@@ -180,15 +180,24 @@ impl World {
         if let Some(ask) = self.tabs[tab].asked.take() {
             let aborts = core::mem::take(&mut device.aborts);
             let answer = device.durable.run(&ask, aborts);
-            if let (Ask::Remove(names), Answer::Removed(Ok(()))) = (&ask, &answer) {
-                let gone = KINDS
-                    .iter()
-                    .filter(|kind| names.iter().any(|n| n == kind.1));
-                for (_, _, spots) in gone {
-                    self.model.destroyed(DEVICE_OF[tab], spots);
-                }
+            if let Ask::Remove(names) = ask {
+                self.tabs[tab].removing = names;
+            }
+            if let Answer::Removed(Ok(())) = answer {
+                self.is_gone(tab);
             }
             self.tabs[tab].answer = Some(answer);
+        }
+    }
+
+    /// What a tab was to take out for good is out.
+    fn is_gone(&mut self, tab: usize) {
+        let names = &self.tabs[tab].removing;
+        let gone = KINDS
+            .iter()
+            .filter(|kind| names.iter().any(|n| n == kind.1));
+        for (_, _, spots) in gone {
+            self.model.destroyed(DEVICE_OF[tab], spots);
         }
     }
 
@@ -198,8 +207,13 @@ impl World {
             // What waits is noted first, as the session does.
             self.flush(tab);
             let shelf = &self.devices[DEVICE_OF[tab]].quick;
+            let is_removal = matches!(answer, Answer::Removed(_));
             let told = self.tabs[tab].session.answered(answer, shelf, now);
             self.draw(tab, &told);
+            // Said to be gone also where there is no durable store to ask.
+            if is_removal && !told.not_destroyed {
+                self.is_gone(tab);
+            }
         }
     }
 

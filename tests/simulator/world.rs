@@ -172,6 +172,8 @@ struct Tab {
     /// What is under way to the durable store, and what comes back from it.
     asked: Option<Ask>,
     answer: Option<Answer>,
+    /// What was to be taken out of the durable store last.
+    removing: Vec<String>,
     inbox: VecDeque<String>,
     /// What was seen at a spot when it was changed, until that is noted.
     seen: Vec<Seen>,
@@ -308,6 +310,7 @@ impl World {
             session,
             asked: None,
             answer: None,
+            removing: Vec::new(),
             inbox: VecDeque::new(),
             seen: Vec::new(),
             cleared: Vec::new(),
@@ -354,7 +357,12 @@ impl World {
             if new.is_none() && !is_cleared {
                 continue;
             }
-            let replaces = self.replaced(spot, &seen, stay == Stay::New);
+            // What another hand set meanwhile is come to, not gone on with.
+            let is_own = seen.first().is_none_or(|(dot, text)| {
+                let deed = self.model.deed_of(spot, dot, text);
+                self.model.deeds[deed].tab == tab
+            });
+            let replaces = self.replaced(spot, &seen, stay == Stay::New || !is_own);
             let (dot, text) = new.map_or((None, None), |(dot, text)| (Some(dot), Some(text)));
             let who = (DEVICE_OF[tab], tab);
             self.model.note(spot, dot.as_ref(), text, replaces, who);

@@ -32,9 +32,10 @@ pub enum Phase {
 /// What the block does.
 #[derive(Clone, Debug)]
 pub enum Block {
-    /// A ring with an insulated outside: the fast bound.
+    /// A ring with an insulated outside: of a block at room temperature the fast end.
     Ring(Wall),
-    /// A bore held at a temperature: the slow bound.
+    /// A bore held at a temperature: of such a block the slow end. Where the block is
+    /// warm neither is a bound.
     Held {
         /// Temperature of the bore, K.
         bore_k: f64,

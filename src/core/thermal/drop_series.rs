@@ -126,3 +126,50 @@ fn at(moments: &[Moment], value: f64, key: impl Fn(&Moment) -> [f64; 2]) -> Mome
     }
     between(a, b, s)
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    /// Moments at these times of a sleeve that is `apart` (value and slope) from a
+    /// block at 300 K.
+    fn moments(times: &[f64], apart: impl Fn(f64) -> [f64; 2]) -> Vec<Moment> {
+        let at = |t: &f64| Moment {
+            s: *t,
+            t: [*t, 1.0],
+            clearance: [0.0; 2],
+            sleeve: [300.0 + apart(*t)[0], apart(*t)[1]],
+            block: [300.0, 0.0],
+            bore: 300.0,
+            bow: [0.0; 2],
+        };
+        times.iter().map(at).collect()
+    }
+
+    /// (t - 5)^2 + 1/2 is 1 at 5 -+ sqrt(1/2): the first of the two counts, also
+    /// where the solver steps over both, and from the other side.
+    #[test]
+    fn equal_is_the_first_crossing_of_two() {
+        let want = 5.0 - 0.5_f64.sqrt();
+        for side in [-1.0, 1.0] {
+            let apart = |t: f64| [side * ((t - 5.0).powi(2) + 0.5), side * 2.0 * (t - 5.0)];
+            for times in [[0.0, 3.0, 7.5, 9.0], [0.0, 4.0, 5.0, 9.0]] {
+                let found = equal(&moments(&times, apart)).unwrap().unwrap();
+                assert!((found - want).abs() < 1e-6, "{found} {want}");
+            }
+        }
+    }
+
+    /// 10 K apart and 2 K/s: within 1 K after 4.5 s; through and out again on the
+    /// other side it stays the first. Never nearer than 2 K: never.
+    #[test]
+    fn equal_is_found_on_the_way_through_or_not_at_all() {
+        let through = moments(&[0.0, 4.0, 8.0, 12.0], |t| [2.0 * t - 10.0, 2.0]);
+        assert!((equal(&through).unwrap().unwrap() - 4.5).abs() < 1e-6);
+        let never = moments(&[0.0, 4.0, 8.0], |t| {
+            [(t - 5.0).powi(2) + 2.0, 2.0 * (t - 5.0)]
+        });
+        assert_eq!(equal(&never), Ok(None));
+    }
+}

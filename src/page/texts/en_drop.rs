@@ -71,6 +71,7 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::Frost => "frost on it",
         Cause::Carry => "how long it is carried",
         Cause::Block => "how much metal round the bore takes part",
+        Cause::Insertion => "how quickly it goes home",
     }
 }
 

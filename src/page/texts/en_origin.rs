@@ -137,7 +137,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Reference temperature: ISO 1:2016. Expansion: see the material below. Uncertainty: JCGM 100 and 106. Band: common practice, no source.",
         ],
         Calculation::ColdDrop => [
-            "Heat flows into the cold sleeve from air while it is carried and across the shrinking gap in the bore; it grips where the clearance is gone. Be home within: the 2.5 % point of first contact over three hundred drops that lean from none to all, carry frost up to 15 um, shrink within the band of the material (measured: of the readings), are carried 30 % shorter or longer unless timed; the colder side bows the sleeve. The picture is of a sleeve that goes in straight and bare.",
+            "Heat flows into the cold sleeve from air while it is carried and across the shrinking gap in the bore; it grips where the clearance is gone. Be home within: the 2.5 % point of first contact over four hundred drops that lean from none to all, carry frost up to 15 um, shrink within the band of the material (measured: of the readings), are carried 30 % shorter or longer unless timed; the colder side bows the sleeve. The time you need is set against it, and taken 30 % shorter or longer (an estimate) to see whether a slow one is home too. The picture is of a sleeve that goes in straight and bare.",
             "h = k_air / (gap + 0.18 um); grip: Db(T) - Ds(T) = 0; climb = L ((e(room) - e(at grip)) - (e_b(room) - e_b(block)))",
             "Own solution, checked against independent ones. Air: US Standard Atmosphere 1976; free convection: Churchill and Chu 1975; contraction: see the material below.",
         ],

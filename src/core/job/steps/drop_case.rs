@@ -13,7 +13,7 @@ use crate::job::model::reading::Lacks;
 use crate::job::model::readings::Readings;
 use crate::job::steps::shrink::{BATH, ShrinkBy, shrink_of};
 use crate::materials::Material;
-use crate::quantity::{Diameter, Length, Seconds, Temperature};
+use crate::quantity::{Diameter, Length, Seconds, Temperature, ties};
 use crate::thermal::cold_drop::ColdDrop;
 use crate::thermal::drop_band::DropBand;
 use crate::thermal::drop_odds::{FROST_MOST, Unknowns};
@@ -61,6 +61,7 @@ impl DropCase {
             u_fit: self.u_fit,
             carry_timed: self.carry_timed,
             frost_most: self.frost_most,
+            insertion: self.needed,
         }
     }
 }
@@ -186,7 +187,7 @@ pub fn verdict(band: &DropBand, least: Length) -> DropVerdict {
         DropVerdict::DoesNotEnter
     } else if narrow_m <= 0.0 {
         DropVerdict::MayNotEnter
-    } else if nominal_m < least.as_m() {
+    } else if !ties::at_least(nominal_m, least.as_m()) {
         DropVerdict::Tight
     } else {
         DropVerdict::Free

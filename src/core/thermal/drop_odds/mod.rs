@@ -8,41 +8,51 @@
 //! the lean evenly from none to all, frost evenly up to 15 um, the carry by 30 %
 //! either way unless it was timed, the block evenly between a ring insulated
 //! outside and a bore held at its temperature (the two are no bounds when the
-//! block is warm, but what is true lies between them). The insertion is left
-//! out: N is what it has to be compared with.
+//! block is warm, but what is true lies between them), the way home by 30 % either
+//! way of what it takes. That last is left out of N, which it has to be compared
+//! with: it is taken off each drop's own first contact, and what is left at home in
+//! all but one drop of forty says whether a slow one is still home in time.
 //!
-//! Half of the draws are even points, seeded, joined to a response surface; the
-//! other half is put where the surface has the short times, so that N stands on
-//! a hundred and fifty drops near it and not on seven. Coarser cells and fewer
-//! sectors than [`super::cold_drop`]: middle and late end within 1 % of its own,
-//! N within 6 %, whatever the seed (tests; 40,000 plain draws of the
-//! usual sleeve give 3.14 s where 300 of these give 3.14 to 3.27).
+//! Three of eight draws are even points, seeded, joined to a response surface; most
+//! others are put where the surface has the short times and joined to one of
+//! their own, so that N stands on two hundred drops near it and not on ten.
+//! They are worked out on coarser cells and fewer sectors than [`super::cold_drop`]
+//! has; the last are drops next to N once more, as finely as there, and what
+//! they differ by is put right in it: within 1 % of all of them worked out so finely,
+//! over seeded drops of a job's sizes (`tests/odds.rs`), middle and late end too.
 
 mod spread;
 
-use super::cold_drop::{ColdDrop, LONGEST, carried};
+use super::cold_drop::{ColdDrop, LEANING, LONGEST, carried};
 use super::drop_lean::{Until, lean_drop, touch};
 use super::drop_run::Resolution;
 use crate::numerics::normal::{self, TWO_SIDED};
 use crate::numerics::sampling::even_points;
 use crate::quantity::report::Fault;
 use crate::quantity::{Diameter, Length, Seconds};
-use spread::{SHORT, Spread};
+use spread::{SHORT, Spread, Way};
 
 /// The resolution of a draw.
 pub const DRAWING: Resolution = Resolution {
     sleeve_cells: 2,
-    block_cells: 5,
-    sectors: 6,
-    tolerance_k: 0.5,
+    block_cells: 4,
+    sectors: 5,
+    tolerance_k: 1.0,
 };
 /// Draws of a band.
-pub const DRAWS: usize = 300;
+pub const DRAWS: usize = 400;
+/// Fewest even draws: more than the surface has terms.
+const FEWEST_EVEN: usize = 40;
+/// One draw of so many is a drop next to N once more, as finely as `cold_drop`.
+const ONE_AGAIN_OF: usize = 16;
 /// Most frost on a sleeve that was not wiped at the bore (order of magnitude:
 /// 0.2 to 1 g/m2 in 10 s of carry, 50 to 150 kg/m3).
 pub const FROST_MOST: Length = Length::from_um(15.0);
 /// Share by which a carry that was not timed may be off.
 const CARRY_SHARE: f64 = 0.3;
+/// Share by which the way home may take longer or shorter than it does in the middle:
+/// as a carry that was not timed; an estimate.
+const INSERTION_SHARE: f64 = 0.3;
 /// A fit that grips so soon is none to be dropped, s.
 const TOO_SOON_S: f64 = 3.0;
 /// Spare beyond the time needed from which a drop may go, s.
@@ -57,6 +67,8 @@ pub struct Unknowns {
     pub carry_timed: bool,
     /// Most frost; 0 on a sleeve wiped at the bore.
     pub frost_most: Length,
+    /// From the lower end's entry to home, in the middle; 0: at once, every time.
+    pub insertion: Seconds,
 }
 
 /// What a drop's time hangs on.
@@ -74,17 +86,23 @@ pub enum Cause {
     Carry,
     /// How the block takes part.
     Block,
+    /// How long it takes from entering to home.
+    Insertion,
 }
+
+/// Causes of which a drop's first contact hangs; the way home is taken off it.
+const OF_CONTACT: usize = 6;
 
 impl Cause {
     /// All, in the order they are drawn.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; OF_CONTACT + 1] = [
         Self::Fit,
         Self::Contraction,
         Self::Lean,
         Self::Frost,
         Self::Carry,
         Self::Block,
+        Self::Insertion,
     ];
 }
 
@@ -101,11 +119,14 @@ pub struct DropOdds {
     pub grip_late: Option<Seconds>,
     /// Share of the drops that do not enter at all.
     pub jams: f64,
+    /// Left at home before first contact in all but 2.5 % of the drops; negative: not
+    /// home by then.
+    pub left_home: Seconds,
     /// What moves the time most where it is short; `None` where nothing does.
     pub matters_most: Option<Cause>,
-    /// What each cause costs of `home_within`: how much later it were with that
+    /// What each cause costs of `left_home`: how much more were left with that
     /// cause in its middle.
-    pub matters: [Seconds; 6],
+    pub matters: [Seconds; OF_CONTACT + 1],
 }
 
 /// What the time allows.
@@ -120,7 +141,7 @@ pub enum HomeVerdict {
 }
 
 impl DropOdds {
-    /// What moves the time most, and how much later it were with that cause in its
+    /// What moves the time most, and how much more were left with that cause in its
     /// middle.
     #[must_use]
     pub fn moves_most(&self) -> Option<(Cause, Seconds)> {
@@ -131,14 +152,15 @@ impl DropOdds {
 
     /// Compares N with the time that the shop needs from entering to home: a
     /// second to spare is a go, less a look, none a stop. A fit that grips
-    /// within 3 s, or half the time never, is no go whatever is needed.
+    /// within 3 s, or half the time never, is no go whatever is needed; nor is one
+    /// that a slow way home does not leave free in one drop of forty.
     #[must_use]
     pub fn verdict(&self, needed: Seconds) -> HomeVerdict {
         let spare = self.home_within.as_s() - needed.as_s();
         let grips = self.grip_middle.is_some_and(|t| t.as_s() > TOO_SOON_S);
         if spare < 0.0 {
             HomeVerdict::Stop
-        } else if spare < SPARE_S || !grips {
+        } else if spare < SPARE_S || !grips || self.left_home.as_s() < 0.0 {
             HomeVerdict::Look
         } else {
             HomeVerdict::Go
@@ -152,8 +174,11 @@ pub struct OddsRun {
     drop: ColdDrop,
     unknowns: Unknowns,
     resolution: Resolution,
-    /// The first half evenly, the second where the surface has the short times.
+    /// The first half evenly, the second where the surface has the short times, the
+    /// last of all next to N.
     points: Vec<Vec<f64>>,
+    /// Those of the second half that the last ones are once more.
+    again: Vec<usize>,
     draws: usize,
     /// First contact and grip of each draw so far, s; infinite: not in an hour.
     drawn: Vec<[f64; 2]>,
@@ -183,7 +208,8 @@ impl OddsRun {
             drop,
             unknowns,
             resolution,
-            points: even_points(Cause::ALL.len(), draws.div_ceil(2), seed),
+            points: even_points(OF_CONTACT, evenly(draws), seed),
+            again: Vec::new(),
             draws,
             drawn: Vec::with_capacity(draws),
             spread: None,
@@ -203,29 +229,58 @@ impl OddsRun {
             if self.drawn.len() >= self.draws {
                 break;
             }
-            if self.spread.is_none() && self.drawn.len() == self.points.len() {
-                let spread =
-                    Spread::of(&self.points, &self.drawn).map_err(|none| none.at("carry_s"))?;
-                let rest = self.draws - self.drawn.len();
-                self.points.extend(spread.short_ones(rest));
-                self.spread = Some(spread);
+            if self.drawn.len() == self.points.len() {
+                self.go_on()?;
             }
             let Some(point) = self.points.get(self.drawn.len()) else {
                 break;
             };
-            // The second half is after short times only.
+            // All but the first half are after short times only.
             let until = if self.spread.is_some() {
                 Until::Touch
             } else {
                 Until::Grip
             };
-            let drawn = self.draw(point, until)?;
+            let resolution = if self.again.is_empty() {
+                self.resolution
+            } else {
+                LEANING
+            };
+            let drawn = self.draw(point, until, &resolution)?;
             self.drawn.push(drawn);
         }
         Ok(self.drawn.len() >= self.draws)
     }
 
-    fn draw(&self, point: &[f64], until: Until) -> Result<[f64; 2], Fault> {
+    /// Draws of the first half, and of the last, which are some of them once more.
+    fn parts(&self) -> [usize; 2] {
+        [evenly(self.draws), self.draws / ONE_AGAIN_OF]
+    }
+
+    /// The places to go on with where those so far are drawn.
+    fn go_on(&mut self) -> Result<(), Fault> {
+        let [half, again] = self.parts();
+        let Some(spread) = &self.spread else {
+            let spread =
+                Spread::of(&self.points, &self.drawn).map_err(|none| none.at("carry_s"))?;
+            let rest = self.draws - self.drawn.len() - again;
+            self.points.extend(spread.short_ones(rest));
+            self.spread = Some(spread);
+            return Ok(());
+        };
+        let second = &self.drawn[half..];
+        self.again = spread.next_to_short(second, again);
+        let once_more = self.again.iter().map(|i| self.points[half + i].clone());
+        self.points.extend(once_more.collect::<Vec<_>>());
+        Ok(())
+    }
+
+    fn draw(
+        &self,
+        point: &[f64],
+        until: Until,
+        resolution: &Resolution,
+    ) -> Result<[f64; 2], Fault> {
         let [fit, contraction, lean, frost, carry, block] =
             core::array::from_fn(|k| point.get(k).copied().unwrap_or(0.5));
         let normal = |p: f64| normal::quantile(p.clamp(1e-9, 1.0 - 1e-9));
@@ -245,7 +300,7 @@ impl OddsRun {
             let off = 1.0 + CARRY_SHARE * (2.0 * carry - 1.0);
             drop.carry = Seconds::from_s(off * drop.carry.as_s());
         }
-        let found = self.fall(&drop, false, until)?;
+        let found = self.fall(&drop, false, until, resolution)?;
         Ok(core::array::from_fn(|i| {
             found[i] * (1.0 - block + block * self.held_share[i])
         }))
@@ -253,8 +308,14 @@ impl OddsRun {
 
     /// First contact and grip of one drop, s, in a ring of block or with its bore
     /// held; 0 where it does not enter, infinite where it takes over an hour.
-    fn fall(&self, drop: &ColdDrop, held: bool, until: Until) -> Result<[f64; 2], Fault> {
-        let (run, _, entry) = carried(drop, &self.resolution)?;
+    fn fall(
+        &self,
+        drop: &ColdDrop,
+        held: bool,
+        until: Until,
+        resolution: &Resolution,
+    ) -> Result<[f64; 2], Fault> {
+        let (run, _, entry) = carried(drop, resolution)?;
         if entry <= 0.0 {
             return Ok([0.0; 2]);
         }
@@ -263,7 +324,7 @@ impl OddsRun {
         } else {
             run.model.block.clone()
         };
-        let fell = lean_drop(drop, &run, block, entry, &self.resolution, until)?;
+        let fell = lean_drop(drop, &run, block, entry, resolution, until)?;
         let last = fell.moments.last().map_or(0.0, |m| m.t[0]);
         let end = if fell.gripped { last } else { f64::INFINITY };
         if until == Until::Touch {
@@ -280,8 +341,9 @@ impl OddsRun {
         let mut drop = self.drop.clone();
         drop.lean = 0.5;
         drop.frost = Length::from_m(0.5 * self.unknowns.frost_most.as_m());
-        let ring = self.fall(&drop, false, Until::Grip)?;
-        let held = self.fall(&drop, true, Until::Grip)?;
+        let [ring, held] =
+            [false, true].map(|held| self.fall(&drop, held, Until::Grip, &self.resolution));
+        let (ring, held) = (ring?, held?);
         Ok(core::array::from_fn(|i| {
             let share = held[i] / ring[i];
             if share.is_finite() { share } else { 1.0 }
@@ -296,25 +358,46 @@ impl OddsRun {
         let Some(spread) = self.spread.as_ref() else {
             return Ok(None);
         };
-        let half = self.draws.div_ceil(2);
-        let (first, second) = self.drawn.split_at(half.min(self.drawn.len()));
         if self.drawn.len() < self.draws {
             return Ok(None);
         }
+        let [half, again] = self.parts();
+        let (first, rest) = self.drawn.split_at(half);
+        let (second, finely) = rest.split_at(rest.len() - again);
         let within = |t: f64| (t < LONGEST.as_s()).then(|| Seconds::from_s(t));
-        let by_surface = spread.held(0, SHORT, None);
+        let way = self.unknowns.insertion.as_s();
+        let way = Way {
+            middle_s: way,
+            more_s: INSERTION_SHARE * way,
+        };
+        let by_surface = spread.left(&way, None);
         let jams = first.iter().filter(|d| d[0] <= 0.0).count() as f64 / half.max(1) as f64;
         let home = spread
-            .short_point(second)
+            .short_point(&self.points[half..half + second.len()], second)
             .min(if jams >= SHORT { 0.0 } else { f64::INFINITY });
-        let matters: [f64; 6] = core::array::from_fn(|k| {
+        let sum = |times: &mut dyn Iterator<Item = f64>| times.sum::<f64>();
+        let put_right = sum(&mut finely.iter().map(|d| d[0]))
+            / sum(&mut self.again.iter().map(|i| second[*i][0]));
+        let home = if put_right.is_finite() {
+            home * put_right
+        } else {
+            home
+        };
+        let slow = by_surface - spread.held(0, SHORT);
+        let left = home
+            + if slow.is_finite() {
+                slow
+            } else {
+                -way.middle_s - way.more_s
+            };
+        let matters = core::array::from_fn(|k| {
             let moves = match Cause::ALL[k] {
                 Cause::Carry => !self.unknowns.carry_timed,
                 Cause::Frost => self.unknowns.frost_most.as_m() > 0.0,
                 _ => true,
             };
-            if moves {
-                spread.held(0, SHORT, Some(k)) - by_surface
+            if moves && by_surface.is_finite() {
+                spread.left(&way, Some(k)) - by_surface
             } else {
                 0.0
             }
@@ -322,14 +405,20 @@ impl OddsRun {
         let most = (0..matters.len()).max_by(|a, b| matters[*a].total_cmp(&matters[*b]));
         Ok(Some(DropOdds {
             home_within: Seconds::from_s(home.min(LONGEST.as_s())),
-            touch_middle: within(spread.held(0, 0.5, None)),
-            grip_middle: within(spread.held(1, 0.5, None)),
-            grip_late: within(spread.held(1, 1.0 - SHORT, None)),
+            touch_middle: within(spread.held(0, 0.5)),
+            grip_middle: within(spread.held(1, 0.5)),
+            grip_late: within(spread.held(1, 1.0 - SHORT)),
             jams,
+            left_home: Seconds::from_s(left.min(LONGEST.as_s())),
             matters_most: most.filter(|k| matters[*k] > 0.0).map(|k| Cause::ALL[k]),
             matters: matters.map(Seconds::from_s),
         }))
     }
+}
+
+/// Draws of a band that are even points: three of eight.
+fn evenly(draws: usize) -> usize {
+    (3 * draws).div_ceil(8).max(FEWEST_EVEN).min(draws)
 }
 
 /// The band of a drop, all draws at once.
@@ -370,6 +459,7 @@ impl OddsRun {
 ///         u_fit: Length::from_um(2.0),
 ///         carry_timed: true,
 ///         frost_most: FROST_MOST,
+///         insertion: Seconds::from_s(2.0),
 ///     },
 /// )?;
 /// assert!(odds.home_within.as_s() < 11.4);
