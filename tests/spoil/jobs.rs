@@ -168,7 +168,12 @@ pub fn read_ledges(job: &mut Job, seed: u64) {
         }
         if rng.u8(0..3) == 0 {
             let shim = format!("{:.4}", unit.from_si(5e-6));
-            put(job, Place::of_cylinder(cylinder, Field::ShimHere, 0), shim, 2);
+            put(
+                job,
+                Place::of_cylinder(cylinder, Field::ShimHere, 0),
+                shim,
+                2,
+            );
         }
         let ink = ["full", "full", "broken", "not_done"][usize::from(rng.u8(0..4))];
         put(
