@@ -6,6 +6,7 @@ use coldseat_browser_tests::{Bench, Key, Role, Setting, Size, Theme, containing}
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 
+use crate::everyone::broken_rules;
 use crate::record::{put, put_entry, stored};
 
 /// Types one text everywhere a field has a place, of an owner.
@@ -87,6 +88,7 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("Hole 3: lay a shim of 0.0015 in on its ledge")
             .await?;
         page.long_picture(&format!("proud-plan-{name}")).await?;
+        let mut broken = broken_rules(page, "plan").await?;
         page.tap(Role::Button, "Work to this plan").await?;
         page.says("Off the plan").await?;
         page.says("saved").await?;
@@ -109,6 +111,7 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.go("#/job/proud/deck/1").await?;
         page.says("+0.0001").await?;
         page.long_picture(&format!("proud-measured-{name}")).await?;
+        broken.extend(broken_rules(page, "measured again").await?);
         // The ledge at two radii, its ink.
         page.go("#/job/proud/cylinder/3/counterbore").await?;
         // Open, for a shim of its own stands there.
@@ -121,6 +124,8 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("True it by the least cut: to 0.2185 in all over, 0.0015 in where it is highest")
             .await?;
         page.long_picture(&format!("proud-ledge-{name}")).await?;
+        broken.extend(broken_rules(page, "ledge").await?);
+        ensure!(broken.is_empty(), "{}", broken.join("\n"));
         page.is_quiet().await?;
     }
     Ok(())
