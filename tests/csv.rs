@@ -21,6 +21,7 @@ fn table(job: &Job) -> (Vec<String>, Vec<Vec<String>>) {
             "number",
             "roughness",
             "volume",
+            "torque",
             "typed",
             "unit",
             "when",
@@ -58,6 +59,7 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "number (no unit)",
                 "roughness (\u{b5}m)",
                 "volume (ft\u{b3})",
+                "torque (lbf\u{b7}ft)",
             ]
         } else {
             [
@@ -69,18 +71,19 @@ fn every_reading_is_there_with_its_unit_in_the_head() {
                 "number (no unit)",
                 "roughness (\u{b5}m)",
                 "volume (m\u{b3})",
+                "torque (N\u{b7}m)",
             ]
         };
-        assert_eq!(heads[3..11], wanted);
+        assert_eq!(heads[3..12], wanted);
         assert_eq!(lines.len(), job.entries.len());
         for line in &lines {
-            let numbers: Vec<f64> = line[3..11]
+            let numbers: Vec<f64> = line[3..12]
                 .iter()
                 .filter_map(|cell| cell.parse().ok())
                 .collect();
             // All of the demos' readings are typed in the column's unit; a word
             // is a word.
-            match line[11].replace(',', ".").parse::<f64>() {
+            match line[12].replace(',', ".").parse::<f64>() {
                 Ok(typed) => assert_eq!(numbers, [typed], "{line:?}"),
                 Err(_) => assert!(numbers.len() <= 1, "{line:?}"),
             }
@@ -104,7 +107,7 @@ fn numbers_in_another_unit_are_converted_and_no_cell_is_a_formula() {
     let of = |typed: &str| {
         lines
             .iter()
-            .find(|line| line[11] == typed && line[2].starts_with("seat_height"))
+            .find(|line| line[12] == typed && line[2].starts_with("seat_height"))
             .unwrap_or_else(|| panic!("{typed} is not there"))
     };
     assert_eq!(of("2.54 mm")[3], "0.1");

@@ -2,6 +2,7 @@
 
 use coldseat_core::job::demo::{Demo, put};
 use coldseat_core::job::model::part::SleeveKind;
+use coldseat_core::job::model::stand::Stand;
 use coldseat_core::job::{Field, Job, Owner, Place};
 
 /// A demo whose sleeves are plain: each as long as the nominal length and what was
@@ -43,7 +44,12 @@ pub fn plain_alone(demo: Demo, kind: SleeveKind) -> Job {
     let mut job = plain(demo, kind);
     let flanged: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
     for place in flanged {
-        if !kind.has_field(place.field) {
+        if !(Stand {
+            kind,
+            ..Stand::USUAL
+        })
+        .has_field(place.field)
+        {
             put(&mut job, place, "", 2);
         }
     }

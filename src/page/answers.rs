@@ -4,8 +4,8 @@
 use crate::browser::after_paint;
 use crate::state::State;
 use coldseat_core::ask::{
-    DRAWS, DropAnswer, DropOdds, DropView, Fault, Lacks, OddsRun, Owner, StepId, StepReport,
-    drop_of_cylinder, drop_of_paper,
+    DRAWS, DropAnswer, DropOdds, DropView, Fault, HeightsNeeds, Lacks, OddsRun, Owner,
+    PlannedHeights, StepId, StepReport, drop_of_cylinder, drop_of_paper,
 };
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -63,6 +63,48 @@ fn go_on(mut run: OddsRun, mine: u32, turn: StoredValue<u32>, home: RwSignal<Hom
             Err(fault) => Home::Refused(fault),
         });
     });
+}
+
+/// A plan of heights, as far as it is known.
+#[derive(Clone, Debug, PartialEq)]
+pub enum HeightsFound {
+    /// There is nothing to work it out from.
+    None,
+    /// It is being worked out.
+    Working,
+    /// Worked out.
+    Ready(Arc<PlannedHeights>),
+    /// It would take too long.
+    Refused,
+}
+
+/// Follows what a plan is worked out from with the plan: once the screen is painted,
+/// so that no key waits for it, and anew only where a number is another.
+pub fn heights_planned(
+    needs: impl Fn() -> Option<HeightsNeeds> + 'static,
+) -> RwSignal<HeightsFound> {
+    let found = RwSignal::new(HeightsFound::None);
+    let turn = StoredValue::new(0_u32);
+    Effect::new(move |_| {
+        let mine = turn.get_value().wrapping_add(1);
+        turn.set_value(mine);
+        let Some(needs) = needs().filter(|needs| !needs.is_too_many()) else {
+            found.set(HeightsFound::None);
+            return;
+        };
+        found.set(HeightsFound::Working);
+        after_paint(move || {
+            // A number has changed, or the screen is gone.
+            if turn.try_get_value() != Some(mine) {
+                return;
+            }
+            found.set(match needs.plan() {
+                Ok(planned) => HeightsFound::Ready(Arc::new(planned)),
+                Err(_) => HeightsFound::Refused, // said as too long
+            });
+        });
+    });
+    found
 }
 
 impl State {

@@ -16,7 +16,7 @@ use crate::storage::local::Local;
 use coldseat_core::ask::document::{ColdDropPaper, LinkFault, MARK, Shared, Shop};
 use coldseat_core::ask::{
     Checked, CylinderReport, DeckMemory, DeckSeats, DropSheet, Entries, Entry, Place, Scope, Sheet,
-    SleeveKind, UnitSystem, Unlock, Whole, assess_job, check, preset_text, presets, reading_before,
+    Stand, UnitSystem, Unlock, Whole, assess_job, check, preset_text, presets, reading_before,
     temperature_before,
 };
 use leptos::prelude::*;
@@ -127,13 +127,11 @@ const HALF_TYPED: Duration = Duration::from_millis(1000);
 const LAST_JOB: &str = "#/last";
 
 impl State {
-    /// How the sleeves of the open job stand: which steps and fields it has.
+    /// How the sleeves of the open job stand and end: which steps and fields it has.
     #[must_use]
-    pub fn sleeve_kind(self) -> SleeveKind {
-        self.open.with(|o| {
-            o.as_ref()
-                .map_or(SleeveKind::Flanged, |o| o.job.listed_kind())
-        })
+    pub fn stand(self) -> Stand {
+        self.open
+            .with(|o| o.as_ref().map_or(Stand::USUAL, |o| o.job.listed_stand()))
     }
 
     /// Reads the store and sets everything up.

@@ -68,9 +68,30 @@ const UNFOLD: &str = "
 /// How wide the page is; a phone widens its window with what does not fit.
 const WIDE: &str = "return Math.max(document.documentElement.scrollWidth, window.innerWidth);";
 
-async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<()> {
+/// What the page breaks as it stands, all of it unfolded; `place` names it.
+pub(crate) async fn broken_rules(page: &Page, place: &str) -> Result<Vec<String>> {
     let rules = std::env::var("COLDSEAT_AXE").context("run by `cargo xtask test`")?;
     let rules = fs::read_to_string(&rules).with_context(|| rules.clone())?;
+    // What is folded has to keep the rules too.
+    page.script_awaiting(UNFOLD).await?;
+    // Another place in the same page leaves them standing.
+    if page.script("return !window.axe", vec![]).await? == json!(true) {
+        page.script(&rules, vec![]).await?;
+    }
+    let found = page.script_awaiting(RULES).await?;
+    ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
+    let small = page.script(SMALL_TARGETS, vec![]).await?;
+    let cut = page.script(CUT_WORDS, vec![]).await?;
+    let same = page.script(SAME_NAMES, vec![]).await?;
+    let mut broken = Vec::new();
+    for trouble in [&found["broken"], &small, &cut, &same] {
+        let list = trouble.as_array().context("a list")?;
+        broken.extend(list.iter().map(|t| format!("{place}: {t}")));
+    }
+    Ok(broken)
+}
+
+async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<()> {
     let setting = Setting {
         theme,
         ..Setting::default()
@@ -82,21 +103,7 @@ async fn every_screen_passes(theme: Theme, demo: &str, cylinder: u8) -> Result<(
     let mut broken = Vec::new();
     for place in places(page, cylinder).await? {
         page.go(&place).await?;
-        // What is folded has to keep the rules too.
-        page.script_awaiting(UNFOLD).await?;
-        // Another place in the same page leaves them standing.
-        if page.script("return !window.axe", vec![]).await? == json!(true) {
-            page.script(&rules, vec![]).await?;
-        }
-        let found = page.script_awaiting(RULES).await?;
-        ensure!(found["passed"].as_u64() > Some(5), "{place}: no rules ran");
-        let small = page.script(SMALL_TARGETS, vec![]).await?;
-        let cut = page.script(CUT_WORDS, vec![]).await?;
-        let same = page.script(SAME_NAMES, vec![]).await?;
-        for trouble in [&found["broken"], &small, &cut, &same] {
-            let list = trouble.as_array().context("a list")?;
-            broken.extend(list.iter().map(|t| format!("{place}: {t}")));
-        }
+        broken.extend(broken_rules(page, &place).await?);
     }
     if !broken.is_empty() {
         broken.dedup();

@@ -29,6 +29,7 @@ mod learnt;
 mod links;
 mod many;
 mod plain;
+mod proud;
 mod record;
 mod saved;
 mod scan;

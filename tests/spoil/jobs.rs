@@ -120,6 +120,99 @@ pub fn deck_it(job: &mut Job, seed: u64) {
     }
 }
 
+/// Leaves a job's sleeves proud: limits that hold, that one sleeve breaks, or that are
+/// there in part; now and then a torque, and whether it was put on.
+pub fn leave_proud(job: &mut Job, seed: u64) {
+    let mut rng = Rng::with_seed(0x9_0d + seed);
+    let unit = job.unit(Field::ProudLow);
+    let text = |thou: f64| format!("{:.4}", unit.from_si(thou * 25.4e-6));
+    put(job, Place::of_engine(Field::SleeveEnds), "proud", 2);
+    // The demos stand some 10 thou proud.
+    let high = [13.0, 13.0, 13.0, 10.0][usize::from(rng.u8(0..4))];
+    for (field, thou) in [
+        (Field::ProudLow, 6.0),
+        (Field::ProudHigh, high),
+        (Field::SpreadHole, f64::from(rng.u8(1..6))),
+        (Field::SpreadNeighbour, 3.0),
+        (Field::SpreadAll, f64::from(rng.u8(2..6))),
+    ] {
+        if rng.u8(0..12) > 0 {
+            put(job, Place::of_engine(field), text(thou), 2);
+        }
+    }
+    if rng.bool() {
+        put(job, Place::of_engine(Field::HeldTorque), "90", 2);
+        for bank in 0..job.engine.banks() {
+            let said = ["held", "held", "free", ""][usize::from(rng.u8(0..4))];
+            put(job, Place::of_bank(bank, Field::HeldDown, 0), said, 3);
+        }
+    }
+}
+
+/// Gives a job's ledges a second radius and their ink: flat, cupped, half read.
+pub fn read_ledges(job: &mut Job, seed: u64) {
+    let mut rng = Rng::with_seed(0x1ed9e + seed);
+    let inside: Vec<u8> = job.cylinders().collect();
+    for cylinder in inside {
+        let unit = job.unit(Field::LedgeInner);
+        let off = f64::from(rng.i8(-2..3)) * 0.4;
+        let depths = job
+            .entries
+            .comparable(Owner::Cylinder(cylinder), Field::CounterboreDepth);
+        for (index, depth) in depths {
+            if rng.u8(0..30) > 0 {
+                let text = format!("{:.4}", unit.from_si(depth + off * 25.4e-6));
+                let place = Place::of_cylinder(cylinder, Field::LedgeInner, index);
+                put(job, place, text, 2);
+            }
+        }
+        if rng.u8(0..3) == 0 {
+            let shim = format!("{:.4}", unit.from_si(5e-6));
+            put(
+                job,
+                Place::of_cylinder(cylinder, Field::ShimHere, 0),
+                shim,
+                2,
+            );
+        }
+        let ink = ["full", "full", "broken", "not_done"][usize::from(rng.u8(0..4))];
+        put(
+            job,
+            Place::of_cylinder(cylinder, Field::InkCheck, 0),
+            ink,
+            2,
+        );
+    }
+}
+
+/// Works a deck that is left proud to a plan of what its sleeves read, some of it ticked.
+pub fn work_to_plan(job: &mut Job, seed: u64) {
+    let mut rng = Rng::with_seed(0x91a2 + seed);
+    let holes: Vec<u8> = job.cylinders().collect();
+    for cylinder in holes {
+        let at = |field, index| Place::of_cylinder(cylinder, field, index);
+        let unit = job.unit(Field::PlanHeight);
+        let off = f64::from(rng.u8(0..3)) * 0.7;
+        for (index, height) in job
+            .entries
+            .comparable(Owner::Cylinder(cylinder), Field::SeatHeight)
+        {
+            let text = format!("{:.4}", unit.from_si(height + off * 25.4e-6));
+            put(job, at(Field::PlanHeight, index), text, 2);
+        }
+        put(job, at(Field::PlanSleeve, 0), cylinder.to_string(), 2);
+        put(job, at(Field::PlanTurn, 0), rng.u8(0..2).to_string(), 2);
+        let cut = ["0", "0.001"][usize::from(rng.bool())];
+        put(job, at(Field::PlanCut, 0), cut, 2);
+        put(job, at(Field::PlanShim, 0), "0", 2);
+        for index in 0..3 {
+            if rng.u8(0..6) > 0 {
+                put(job, at(Field::PlanDone, index), "done", 3);
+            }
+        }
+    }
+}
+
 fn clear(job: &mut Job, place: Place) {
     let unit = job.unit(place.field);
     job.entries.put(place, Entry::new("", unit, 2));

@@ -6,8 +6,8 @@ use coldseat_core::job::deck::{Lock, lock, plan};
 use coldseat_core::job::engine::preset_si;
 use coldseat_core::job::ledger::Rival;
 use coldseat_core::job::loads::gauge_most;
-use coldseat_core::job::model::part::SleeveKind;
 use coldseat_core::job::model::reading::{Spot, Standing};
+use coldseat_core::job::model::stand::Stand;
 use coldseat_core::job::step::StepId;
 use coldseat_core::job::steps::together::DeckMemory;
 use coldseat_core::job::verdict::{CylinderReport, Next, Signal, StepReport};
@@ -151,7 +151,7 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
     let before = said(job, &mut memory);
     let places: Vec<Place> = job.entries.iter().map(|(place, _)| *place).collect();
     // Of a random job every second entry: there are hundreds of them.
-    let every = if name.contains("decked") {
+    let every = if name.contains("decked") || name.contains("proud") {
         3
     } else {
         usize::from(name.starts_with("random")) + 1
@@ -161,10 +161,14 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
         // Clearing what cannot be used, or is asked about, mends it; a limit
         // that is cleared is as usual again, and usual may be wider. So is a sleeve
         // that was measured cold: the table of its iron stands again, as offered. Sleeves
-        // whose kind is cleared are flanged again, as before anybody chose: others.
+        // whose kind is cleared are flanged again, those whose ends are are decked, as before
+        // anybody chose: others. Without a shim of its own a hole has the engine's again.
         let mends = !matches!(check(&Sheet::of(job), place), Checked::Good(_))
             || preset_si(place.field, job.engine.units).is_some()
-            || matches!(place.field, Field::ColdOd | Field::SleeveKind);
+            || matches!(
+                place.field,
+                Field::ColdOd | Field::SleeveKind | Field::SleeveEnds | Field::ShimHere
+            );
         for blow in [spoilt, Blow::Empty, Blow::Dispute] {
             if mends && blow == Blow::Empty {
                 continue;
@@ -175,8 +179,8 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
                 .with(&after)
                 .any(|(_, b, a)| b.signal == Signal::Go && a.signal != Signal::Go);
             tally.took_a_go += usize::from(lost);
-            let kind = job.sleeve_kind().ok();
-            compare(&before, &after, (place, kind), blow, &mut |what| {
+            let stand = job.stand().ok();
+            compare(&before, &after, (place, stand), blow, &mut |what| {
                 broken.push(Broken {
                     job: name.to_owned(),
                     place,
@@ -196,7 +200,7 @@ const fn is_green(lock: &Lock) -> bool {
 fn compare(
     before: &Said,
     after: &Said,
-    (place, kind): (Place, Option<SleeveKind>),
+    (place, stand): (Place, Option<Stand>),
     blow: Blow,
     breach: &mut dyn FnMut(String),
 ) {
@@ -210,7 +214,7 @@ fn compare(
             breach(format!("{owner:?} {:?}: {what}", b.id));
         }
         // Spoilt or in dispute it is named, where it is a reading of the step.
-        let asked = kind.is_none_or(|kind| kind.asks(a.id, place.field));
+        let asked = stand.is_none_or(|stand| stand.asks(a.id, place.field));
         let own = owner == place.owner && asked && a.id.spec().fields.contains(&place.field);
         let named = a.unusable.iter().any(|u| u.spot == Spot::Reading(place));
         if own && blow != Blow::Empty && !named {
@@ -268,7 +272,7 @@ const PULL: [Field; 3] = [Field::PullGauge, Field::PullLoaded, Field::PullReleas
 
 /// What the engine's sheet says of one thing together: begun with one, it asks for the
 /// rest.
-const TOGETHER: [&[Field]; 4] = [
+const TOGETHER: [&[Field]; 5] = [
     &PULL,
     &[
         Field::FromDeckBefore,
@@ -276,6 +280,7 @@ const TOGETHER: [&[Field]; 4] = [
         Field::FromDeckMost,
     ],
     &[Field::BlockCutSoFar, Field::BlockCutMost],
+    &[Field::HeldTorque, Field::HeldDown],
     &[
         Field::DeckFinishKind,
         Field::DeckFinishMost,
@@ -318,6 +323,10 @@ fn better(
     // A size that was measured again and is cleared stands as it was worked out,
     // before anybody measured it: it may wait for another, never go.
     if blow == Blow::Empty && place.field == Field::FromDeckAfter && rank(a) <= 2 {
+        return None;
+    }
+    // What the ink said is taken back: as before anybody inked it.
+    if blow == Blow::Empty && place.field == Field::InkCheck && b.next == Next::InkBroken {
         return None;
     }
     // A step that has nothing measured any more has nothing to say.

@@ -21,13 +21,15 @@ use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_tests::plain::{plain, plain_alone};
 use coldseat_tests::share_of;
-use jobs::{deck_it, half_filled, measure_cold, random};
+use jobs::{deck_it, half_filled, leave_proud, measure_cold, random, read_ledges, work_to_plan};
 use law::{Blow, Broken, Tally, hold, struck};
 
 /// Half-filled copies of each demo.
 const HALVES: u64 = 8;
 /// Copies of each demo with a deck that is cut.
 const DECKED: u64 = 6;
+/// Copies of each demo whose sleeves are left proud.
+const PROUD: u64 = 6;
 /// Random jobs.
 const RANDOM: u64 = 560;
 /// Spoilings asked for, all together.
@@ -50,6 +52,15 @@ fn all_jobs() -> Vec<(String, Job)> {
             let mut decked = home.clone();
             deck_it(&mut decked, seed);
             jobs.push((format!("{demo:?} decked {seed}"), decked));
+        }
+        for seed in 0..share_of(PROUD) {
+            let mut proud = home.clone();
+            leave_proud(&mut proud, seed);
+            if seed % 2 == 1 {
+                work_to_plan(&mut proud, seed);
+            }
+            read_ledges(&mut proud, seed);
+            jobs.push((format!("{demo:?} left proud {seed}"), proud));
         }
         jobs.push((format!("{demo:?} without the one that is high"), home));
         for share in [0.0016, 0.0004, -0.0001] {

@@ -5,9 +5,10 @@ use crate::job::model::job::Job;
 use crate::job::model::place::Owner;
 use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::StepId;
+use crate::job::steps::assess::assess_whole;
 use crate::job::steps::home::measured_by;
 use crate::job::steps::shrink::cold_size;
-use crate::job::verdict::{Answer, CylinderReport};
+use crate::job::verdict::{Answer, CylinderReport, Next};
 use crate::quantity::Length;
 
 /// A cylinder as it was left.
@@ -99,6 +100,17 @@ impl Told {
             other => other,
         }
     }
+}
+
+/// What is said of the heights of a deck whose sleeves are left proud; nothing of one
+/// that is decked.
+#[must_use]
+pub fn left_proud(job: &Job, reports: &[CylinderReport], bank: u8) -> Option<Next> {
+    let owner = Owner::Bank(bank);
+    let whole = assess_whole(job, reports);
+    let (_, steps) = whole.iter().find(|(of, _)| *of == owner)?;
+    let step = steps.iter().find(|step| step.id == StepId::Heights)?;
+    Some(step.next)
 }
 
 /// What was measured of a cylinder before its sleeve and after the deck's cut, and

@@ -15,9 +15,9 @@ use crate::quantity::parse::{Unit, parse};
 #[derive(Clone, Copy)]
 pub struct Words<'a> {
     /// Heads of: job, whose, reading, length, temperature, pressure, force,
-    /// time, plain number, roughness, volume, as typed, unit typed, when, kept, each
+    /// time, plain number, roughness, volume, torque, as typed, unit typed, when, kept, each
     /// with its group; behind those of numbers their unit is added.
-    pub heads: [&'a str; 15],
+    pub heads: [&'a str; 16],
     /// What stands in the place of a unit where a number has none.
     pub no_unit: &'a str,
     /// Whose a place is.
@@ -29,7 +29,7 @@ pub struct Words<'a> {
 }
 
 /// Kinds of measure, in the order of their columns.
-const MEASURES: [Measure; 8] = [
+const MEASURES: [Measure; 9] = [
     Measure::Length,
     Measure::Temperature,
     Measure::Pressure,
@@ -38,6 +38,7 @@ const MEASURES: [Measure; 8] = [
     Measure::Plain,
     Measure::Roughness,
     Measure::Volume,
+    Measure::Torque,
 ];
 
 /// Decimals of a column: finer than any gauge of it.

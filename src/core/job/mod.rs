@@ -27,8 +27,8 @@ pub mod steps;
 pub mod verdict;
 
 pub use advice::{
-    again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, profile,
-    profile_needs, timing, wants,
+    again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, plan_heights,
+    profile, profile_needs, timing, wants,
 };
 pub use model::entries::{Entries, Entry};
 pub use model::field::Field;
@@ -36,7 +36,9 @@ pub use model::field_kind::UnitSystem;
 pub use model::job::{Job, Unlock};
 pub use model::place::{Millis, Owner, Place};
 pub use model::{before, burst, check, engine, field, hand, ledger, part};
-pub use steps::{after_cut, all_low, assess, deck, loads, look_back, order, passes};
+pub use steps::{
+    after_cut, all_low, assess, deck, kept_plan, ledge, loads, look_back, order, passes, proud,
+};
 
 /// The cold drop: of a cylinder, and without a job.
 pub mod drop {

@@ -112,25 +112,29 @@ pub fn counterbore(input: &CounterboreInput) -> Result<Counterbore, Fault> {
              thicker one, or plan a lower stand-proud with a deeper deck cut",
         ));
     }
-    let spread = |list: &[Length]| {
-        let (lo, hi) = list.iter().fold((f64::MAX, f64::MIN), |(a, b), l| {
-            (a.min(l.as_m()), b.max(l.as_m()))
-        });
-        hi - lo
-    };
-    if !ties::at_most(spread(input.depth_now), LEDGE_FLAT_M) {
-        findings.push(Finding::look(
-            Code::LedgeNotFlat,
-            "the depth varies by more than 0.025 mm (0.001 in) round the clock: clean the ledge, \
-             measure again, and true it before the flange sits on it",
-        ));
-    }
+    findings.extend(uneven_ledge(input.depth_now));
     Ok(Counterbore {
         depth: Length::from_m(depth),
         to_go: Length::from_m(to_go),
         p_low,
         target_for_risk: Length::from_m(needed - sd * normal::quantile(input.risk)),
         findings,
+    })
+}
+
+/// What is found of a ledge whose depth varies round the clock by more than
+/// [`LEDGE_FLAT_M`]; nothing of one reading or none.
+#[must_use]
+pub fn uneven_ledge(depth: &[Length]) -> Option<Finding> {
+    let (lo, hi) = depth.iter().fold((f64::MAX, f64::MIN), |(a, b), l| {
+        (a.min(l.as_m()), b.max(l.as_m()))
+    });
+    (!ties::at_most(hi - lo, LEDGE_FLAT_M)).then(|| {
+        Finding::look(
+            Code::LedgeNotFlat,
+            "the depth varies by more than 0.025 mm (0.001 in) round the clock: clean the ledge, \
+             measure again, and true it before the flange sits on it",
+        )
     })
 }
 

@@ -10,5 +10,6 @@ pub mod estimate;
 pub mod finish;
 pub mod groove;
 pub mod heights;
+pub mod ledge;
 pub mod pairing;
 pub mod web;

@@ -205,6 +205,10 @@ pub const CLAMP: Bound = closed(0.0, 1e6, "N");
 pub const BELOW: Bound = closed(0.0, 1.0, "m");
 /// Walls and plates of a water jacket.
 pub const JACKET: Bound = above(0.0, 1.0, "m");
+/// Torque of a bolt that holds a sleeve down.
+pub const TORQUE: Bound = above(0.0, 5000.0, "N m");
+/// A shim at hand: it has a thickness.
+pub const SHIM: Bound = above(0.0, 0.05, "m");
 /// Ring gap.
 pub const RING_GAP: Bound = closed(0.0, 0.01, "m");
 

@@ -97,7 +97,7 @@ pub const fn decimals(unit: Unit) -> usize {
         Unit::Celsius | Unit::Fahrenheit | Unit::Kelvin | Unit::Minute => 1,
         Unit::Tenth | Unit::Psi | Unit::Bar | Unit::PoundForce | Unit::Second => 0,
         Unit::CubicFoot => 0,
-        Unit::CubicMetre => 1,
+        Unit::CubicMetre | Unit::PoundFoot | Unit::NewtonMetre => 1,
         Unit::Plain => 2,
     }
 }

@@ -16,6 +16,9 @@ pub mod burst;
 pub mod code;
 pub mod format;
 pub mod parse;
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod parse_tests;
 pub mod report;
 pub mod ties;
 pub mod wire;

@@ -4,7 +4,7 @@
 //! Accepted: `4.2589`, `4,2589`, `.0043`, `-0.002`, `17/64`, `4 17/64`,
 //! `4-17/64`, each alone (the assumed unit applies) or followed by a unit:
 //! `in`, `"`, `thou`, `tenths`, `mm`, `um`, `C`, `F`, `K`, `psi`, `bar`,
-//! `MPa`, `lbf`, `kN`, `short ton`, `t`, `s`, `min`, `ft3`, `m3`.
+//! `MPa`, `lbf`, `kN`, `short ton`, `t`, `s`, `min`, `ft3`, `m3`, `lbf ft`, `N m`.
 
 use super::{INCH_M, LBF_N, PSI_PA, Temperature};
 use serde::{Deserialize, Serialize};
@@ -27,6 +27,8 @@ pub enum Kind {
     Time,
     /// Rooms.
     Volume,
+    /// Torques.
+    Torque,
     /// Counts, ratios and other plain numbers.
     Plain,
 }
@@ -91,6 +93,12 @@ pub enum Unit {
     /// Cubic metre.
     #[serde(rename = "m3")]
     CubicMetre,
+    /// Pound-force foot.
+    #[serde(rename = "lbf ft")]
+    PoundFoot,
+    /// Newton metre.
+    #[serde(rename = "N m")]
+    NewtonMetre,
     /// No unit.
     #[serde(rename = "")]
     Plain,
@@ -109,6 +117,7 @@ impl Unit {
             Self::PoundForce | Self::Kilonewton | Self::ShortTon | Self::MetricTon => Kind::Force,
             Self::Second | Self::Minute => Kind::Time,
             Self::CubicFoot | Self::CubicMetre => Kind::Volume,
+            Self::PoundFoot | Self::NewtonMetre => Kind::Torque,
             Self::Plain => Kind::Plain,
         }
     }
@@ -136,6 +145,8 @@ impl Unit {
             Self::Minute => "min",
             Self::CubicFoot => "ft\u{b3}",
             Self::CubicMetre => "m\u{b3}",
+            Self::PoundFoot => "lbf\u{b7}ft",
+            Self::NewtonMetre => "N\u{b7}m",
             Self::Plain => "",
         }
     }
@@ -149,7 +160,13 @@ impl Unit {
             Self::Tenth => INCH_M / 1e4,
             Self::Millimetre => 1e-3,
             Self::Micrometre => 1e-6,
-            Self::Celsius | Self::Kelvin | Self::Second | Self::CubicMetre | Self::Plain => 1.0,
+            Self::Celsius
+            | Self::Kelvin
+            | Self::Second
+            | Self::CubicMetre
+            | Self::NewtonMetre
+            | Self::Plain => 1.0,
+            Self::PoundFoot => LBF_N * FOOT_M,
             Self::CubicFoot => FOOT_M * FOOT_M * FOOT_M,
             Self::Fahrenheit => 1.0 / 1.8,
             Self::Psi => PSI_PA,
@@ -212,6 +229,8 @@ impl Unit {
             "min" | "minutes" => Self::Minute,
             "ft3" | "ft\u{b3}" | "cu ft" | "cubic feet" => Self::CubicFoot,
             "m3" | "m\u{b3}" | "cu m" | "cubic meters" | "cubic metres" => Self::CubicMetre,
+            "lbf ft" | "lbf\u{b7}ft" | "lb ft" | "ft lb" | "ft lbf" | "ft lbs" => Self::PoundFoot,
+            "n m" | "nm" | "n\u{b7}m" => Self::NewtonMetre,
             _ => return None,
         })
     }
@@ -401,86 +420,4 @@ fn unsigned(digits: &str, whole_text: &str) -> Result<f64, ParseError> {
         return Err(bad());
     }
     digits.replace(',', ".").parse::<f64>().map_err(|_| bad())
-}
-
-#[cfg(test)]
-#[allow(clippy::unwrap_used)]
-mod tests {
-    use super::*;
-
-    #[track_caller]
-    fn reads(text: &str, unit: Unit, si: f64) {
-        let typed = parse(text, unit).unwrap();
-        assert!(
-            (typed.si - si).abs() <= 1e-15 * si.abs().max(1.0),
-            "{text}: {} not {si}",
-            typed.si
-        );
-        assert_eq!(typed.text, text.trim());
-    }
-
-    #[test]
-    fn the_ways_a_length_is_typed() {
-        reads("4.2589", Unit::Inch, 4.2589 * INCH_M);
-        reads("4,2589", Unit::Inch, 4.2589 * INCH_M);
-        reads(".0043", Unit::Inch, 0.0043 * INCH_M);
-        reads(" 4 17/64 ", Unit::Inch, (4.0 + 17.0 / 64.0) * INCH_M);
-        reads("4-17/64\"", Unit::Inch, (4.0 + 17.0 / 64.0) * INCH_M);
-        reads("43 thou", Unit::Inch, 0.043 * INCH_M);
-        reads("5 tenths", Unit::Millimetre, 0.0005 * INCH_M);
-        reads("108,21 mm", Unit::Inch, 0.10821);
-        reads("\u{2212}12 \u{b5}m", Unit::Inch, -12e-6);
-        reads("-1/2", Unit::Inch, -0.5 * INCH_M);
-    }
-
-    #[test]
-    fn the_other_kinds() {
-        reads("68 F", Unit::Celsius, 293.15);
-        reads("20", Unit::Celsius, 293.15);
-        reads("2500 psi", Unit::Bar, 2500.0 * PSI_PA);
-        reads("10 short tons", Unit::Kilonewton, 20_000.0 * LBF_N);
-        reads("1.5 min", Unit::Second, 90.0);
-    }
-
-    #[test]
-    fn what_is_refused_and_why() {
-        assert_eq!(parse("  ", Unit::Inch), Err(ParseError::Empty));
-        assert!(matches!(
-            parse("abc", Unit::Inch),
-            Err(ParseError::NotANumber { .. })
-        ));
-        assert!(matches!(
-            parse("1,234.5", Unit::Inch),
-            Err(ParseError::TwoMarks { .. })
-        ));
-        assert!(matches!(
-            parse("1..2", Unit::Inch),
-            Err(ParseError::TwoMarks { .. })
-        ));
-        assert!(matches!(
-            parse("1e5", Unit::Inch),
-            Err(ParseError::UnknownUnit { .. })
-        ));
-        assert!(matches!(
-            parse("4 furlongs", Unit::Inch),
-            Err(ParseError::UnknownUnit { .. })
-        ));
-        assert!(matches!(
-            parse("4 psi", Unit::Inch),
-            Err(ParseError::WrongKind { .. })
-        ));
-        assert!(matches!(
-            parse("1/0", Unit::Inch),
-            Err(ParseError::NotANumber { .. })
-        ));
-        assert!(matches!(
-            parse("--4", Unit::Inch),
-            Err(ParseError::NotANumber { .. })
-        ));
-        assert!(matches!(
-            parse("NaN", Unit::Inch),
-            Err(ParseError::NotANumber { .. })
-        ));
-        assert_eq!(parse(&"9".repeat(41), Unit::Inch), Err(ParseError::TooLong));
-    }
 }

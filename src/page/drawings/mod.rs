@@ -7,6 +7,7 @@ pub mod deck_cuts;
 pub mod deck_map;
 pub mod deck_seats;
 pub mod fit_band;
+pub mod heights;
 pub mod lessons;
 pub mod own_cuts;
 pub mod part;

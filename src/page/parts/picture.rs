@@ -9,6 +9,7 @@ use crate::drawings::round::round;
 use crate::drawings::section::section;
 use crate::drawings::staircase::staircase;
 use crate::drawings::wall_clock::wall_clock;
+use crate::parts::heights::heights_of;
 use crate::parts::timer::seconds_since;
 use crate::state::State;
 use coldseat_core::ask::{
@@ -86,6 +87,14 @@ pub fn drawing(
                 .then(|| own_cuts(&state.reports.with(|r| cuts_of(r)), units))
                 .flatten();
             Some(view! { {shape} {cuts} }.into_any())
+        }
+        (Drawing::Heights, _) => {
+            let Owner::Bank(bank) = owner else {
+                return None;
+            };
+            state
+                .open
+                .with(|o| heights_of(&o.as_ref()?.job, bank, units))
         }
         (Drawing::Staircase, Answer::Pulls(seat)) => {
             let (stairs, loads) = state.open.with(|o| {

@@ -11,7 +11,7 @@ use crate::show::{bare, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, Job, Owner, Place, State as Condition, StepId, UnitSystem, as_left,
-    finished, is_cut, not_done,
+    finished, is_cut, left_proud, not_done,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -39,8 +39,10 @@ pub fn customer_paper(
         .map(|bank| deck_plan(id, job, reports, bank, units))
         .collect();
     let cut = banks.filter(|bank| is_cut(job, reports, *bank));
+    let proud = (0..job.engine.banks()).filter(|bank| left_proud(job, reports, *bank).is_some());
     let done: Vec<String> = cut
         .clone()
+        .chain(proud)
         .map(|bank| deck_words(job, reports, bank, units))
         .chain(cut.flat_map(|bank| after_cut_words(job, bank, units)))
         .chain(core::iter::once(gasket_words(job, units)))

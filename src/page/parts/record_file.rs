@@ -11,7 +11,7 @@ use crate::texts as t;
 use coldseat_core::ask::{
     CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
     State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, is_cut,
-    lock, measured_cold, only_marked, plan, shown,
+    left_proud, lock, measured_cold, only_marked, plan, shown,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -155,7 +155,7 @@ fn gauges(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> String {
     let known: Vec<String> = GAUGES_CHECKED
         .into_iter()
         .zip(0_u8..)
-        .filter(|(gauge, _)| job.listed_kind().has_field(*gauge))
+        .filter(|(gauge, _)| job.listed_stand().has_field(*gauge))
         .map(|(gauge, index)| {
             let place = Place {
                 index,
@@ -296,6 +296,13 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
     } else {
         t::DECK.to_owned()
     };
+    if let Some(next) = left_proud(job, reports, bank) {
+        return format!(
+            "{name}: {} {}",
+            t::LEFT_PROUD_NOT_DECKED,
+            t::next(&next, units)
+        );
+    }
     let words = match lock(job, reports, bank) {
         Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
         Lock::Disputed(disputed) => t::mend(&disputed, units),

@@ -11,6 +11,7 @@ use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture, ready};
 use crate::parts::findings::{cautions, help};
+use crate::parts::ledge::repair;
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::drawing;
@@ -20,16 +21,16 @@ use crate::parts::verdict::verdict;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go,
-    SleeveKind, StepId, StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin,
-    planned, spots, strokes,
+    Calculation, Drawing, Field, Job, Measure, Next, Owner, Place, Places, Signal as Go, Stand,
+    StepId, StepReport, StepSpec, UnitSystem, engine_wants, gauge_most, origin, planned, spots,
+    strokes,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// The readings of a step, for an owner.
-pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyView {
-    let lists: Vec<Field> = kind
+pub fn readings(spec: &'static StepSpec, owner: Owner, stand: Stand) -> AnyView {
+    let lists: Vec<Field> = stand
         .fields_of(spec)
         .filter(|f| matches!(f.spec().places, Places::List(_)))
         .collect();
@@ -38,10 +39,17 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyV
         groups.push(rows(lists.clone(), owner));
     }
     let mut singles: Vec<AnyView> = Vec::new();
-    for field in kind.fields_of(spec).filter(|f| !lists.contains(f)) {
+    let beside: Vec<Field> = stand.fields_of(spec).filter(|f| f.is_beside()).collect();
+    for field in stand
+        .fields_of(spec)
+        .filter(|f| !lists.contains(f) && !f.is_beside())
+    {
         let places = field.spec().places;
         // Asked for only where the cut makes it so: `after_cut`.
         if places == Places::FromDeck {
+            continue;
+        }
+        if field == Field::HeldDown && !is_held_asked(owner) {
             continue;
         }
         if field.spec().measure == Measure::Choice {
@@ -87,7 +95,66 @@ pub fn readings(spec: &'static StepSpec, owner: Owner, kind: SleeveKind) -> AnyV
     if !singles.is_empty() {
         groups.push(view! { <div class="readings readings-two">{singles}</div> }.into_any());
     }
+    if !beside.is_empty() {
+        groups.push(besides(&beside, owner));
+    }
     groups.into_any()
+}
+
+/// Whether it matters that sleeves were held down: the sheet states a torque, or it is
+/// said already.
+fn is_held_asked(owner: Owner) -> bool {
+    let state = State::here();
+    let said = Place {
+        owner,
+        field: Field::HeldDown,
+        index: 0,
+    };
+    [Place::of_engine(Field::HeldTorque), said]
+        .into_iter()
+        .any(|place| untrack(|| !state.text(Target::Job, place).trim().is_empty()))
+}
+
+/// What few jobs need of a step, behind a line of its own; open where something of it
+/// is typed.
+fn besides(fields: &[Field], owner: Owner) -> AnyView {
+    let state = State::here();
+    let of = |field: &Field| Place::all(owner, *field).collect::<Vec<Place>>();
+    let typed = |place: &Place| !untrack(|| state.text(Target::Job, *place)).is_empty();
+    let open = fields.iter().flat_map(of).any(|place| typed(&place));
+    let group = |field: &Field| {
+        if field.spec().measure == Measure::Choice {
+            return one_of(*field, owner);
+        }
+        let (class, label) = match field.spec().places {
+            Places::Clocks => ("readings readings-clock", Label::PlaceOnly),
+            _ => ("readings readings-two", Label::Full),
+        };
+        let items: Vec<AnyView> = of(field)
+            .into_iter()
+            .map(|place| {
+                view! { <Reading target=Target::Job place=place label=label /> }.into_any()
+            })
+            .collect();
+        if label == Label::Full {
+            return view! { <div class=class>{items}</div> }.into_any();
+        }
+        view! {
+            <fieldset class="group">
+                <legend>{t::field(*field)}</legend>
+                <div class=class>{items}</div>
+            </fieldset>
+        }
+        .into_any()
+    };
+    let groups: Vec<AnyView> = fields.iter().map(group).collect();
+    view! {
+        <details class="help" open=open>
+            <summary>{t::LEDGE_MORE}</summary>
+            {groups}
+        </details>
+    }
+    .into_any()
 }
 
 /// Round the clock at each of three levels.
@@ -290,7 +357,7 @@ pub fn StepView(
     state.step_opens(owner, spec.id);
     let report = Memo::new(move |_| state.step_report(owner, spec.id));
     let units = state.units(Target::Job);
-    let kind = untrack(|| state.sleeve_kind());
+    let stand = untrack(|| state.stand());
     let dropped = match owner {
         Owner::Cylinder(cylinder) if spec.calculation == Calculation::ColdDrop => Some(cylinder),
         _ => None,
@@ -383,10 +450,10 @@ pub fn StepView(
     view! {
         <div class="step-body">
             <div class="step-answer">
-                {live(answer)} <div class="step-picture">{fitted} {live(picture)}</div>
+                {live(answer)} {live(move || repair(state, spec.id, owner, units))} <div class="step-picture">{fitted} {live(picture)}</div>
             </div>
             <div class="step-entry">
-                {timer} {readings(spec, owner, kind)} {live(of_engine)} <Marks spec=spec owner=owner />
+                {timer} {readings(spec, owner, stand)} {live(of_engine)} <Marks spec=spec owner=owner />
                 {came_out(state, spec, owner)}
                 <div class="row onward">{onward}</div>
             </div>

@@ -10,11 +10,12 @@ use crate::parts::answer::{chance_row, pairs};
 use crate::parts::aside::wanted;
 use crate::parts::bar::whole_bar;
 use crate::parts::findings::{cautions, findings, help};
+use crate::parts::heights_plan::heights_plan;
 use crate::parts::marks::Marks;
 use crate::parts::origin::where_from;
 use crate::parts::picture::holes_of;
 use crate::parts::reason::Reason;
-use crate::parts::step::readings;
+use crate::parts::step::{StepView, readings};
 use crate::parts::table::{Line, cell, table};
 use crate::parts::verdict::{big, shape, verdict, verdict_waits};
 use crate::route::{Route, View};
@@ -23,8 +24,8 @@ use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    BankPlan, Field, Lacks, Lock, Next, Owner, Place, STEPS, Signal as Go, StepId, UnitSystem,
-    after_cut, all_home, lock, origin, plan, shown as readings_shown, shown_engine,
+    BankPlan, Field, Lacks, Lock, Next, Owner, Place, STEPS, Signal as Go, SleeveEnds, StepId,
+    UnitSystem, after_cut, all_home, lock, origin, plan, shown as readings_shown, shown_engine,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -38,6 +39,10 @@ pub fn DeckScreen(
     bank: u8,
 ) -> impl IntoView {
     let state = State::here();
+    // The deck of a job whose sleeves are left proud is not cut.
+    if untrack(|| state.stand()).ends == SleeveEnds::Proud {
+        return heights_screen(state, &id, bank);
+    }
     let units = untrack(|| state.units(Target::Job));
     let spec = StepId::Deck.spec();
     // What is said by colour waits for the reading that is being typed.
@@ -112,14 +117,8 @@ pub fn DeckScreen(
         });
         found.ok_or(t::NO_NUMBER_YET)
     });
-    let kind = untrack(|| state.sleeve_kind());
-    let heading = state.open.with_untracked(|open| {
-        if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
-            format!("{} {}", t::DECK, t::bank(bank))
-        } else {
-            t::DECK.to_owned()
-        }
-    });
+    let stand = untrack(|| state.stand());
+    let heading = heading_of(state, t::DECK, bank);
     view! {
         {whole_bar(state, &id, heading)}
         <div class="step-body">
@@ -128,13 +127,36 @@ pub fn DeckScreen(
                 {live(move || seats(state, bank, units))} {live(numbers)}
             </div>
             <div class="step-entry">
-                {readings(spec, Owner::Bank(bank), kind)} {recuts(state, bank)} <Marks spec=spec owner=Owner::Bank(bank) />
+                {readings(spec, Owner::Bank(bank), stand)} {recuts(state, bank)} <Marks spec=spec owner=Owner::Bank(bank) />
                 <div class="row onward">{onward(state, &id, bank)}</div>
             </div>
             <div class="step-aside">{from} {help(spec)} {cautions(spec.cautions)}</div>
         </div>
     }
     .into_any()
+}
+
+/// The deck of a job whose sleeves are left proud: their heights, and no cut.
+fn heights_screen(state: State, id: &str, bank: u8) -> AnyView {
+    let onward = onward(state, id, bank);
+    view! {
+        {whole_bar(state, id, heading_of(state, t::HEIGHTS, bank))}
+        <p class="quiet">{t::NOT_DECKED}</p>
+        <StepView spec=StepId::Heights.spec() owner=Owner::Bank(bank) onward=onward />
+        {heights_plan(state, bank)}
+    }
+    .into_any()
+}
+
+/// A heading, with the deck's name where there are two.
+fn heading_of(state: State, words: &str, bank: u8) -> String {
+    state.open.with_untracked(|open| {
+        if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
+            format!("{words} {}", t::bank(bank))
+        } else {
+            words.to_owned()
+        }
+    })
 }
 
 /// The sleeves of the deck judged together, and what the numbers point to.

@@ -12,7 +12,8 @@ use crate::parts::order::order_list;
 use crate::parts::picture::block_plan;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
-use crate::parts::sleeve_kind::stands;
+use crate::parts::shims::shims;
+use crate::parts::stand::stands;
 use crate::parts::verdict::verdict;
 use crate::parts::words::gauges_checked;
 use crate::route::{Route, View};
@@ -20,8 +21,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
-    Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, StepId, order_checks,
-    order_signal, profile_of,
+    Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, SleeveEnds, StepId,
+    order_checks, order_signal, profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -144,6 +145,7 @@ const LIMITS: [(&str, &[Field]); 4] = [
             Field::ClearHigh,
             Field::FilletSpare,
             Field::GrooveNear,
+            Field::LedgeFall,
         ],
     ),
 ];
@@ -223,13 +225,13 @@ fn acts(state: State, sheet: bool) -> AnyView {
 /// its head.
 fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
     let list = list.to_vec();
-    let kind = Memo::new(move |_| state.sleeve_kind());
+    let stand = Memo::new(move |_| state.stand());
     let shown = move || {
-        let kind = kind.get();
+        let stand = stand.get();
         let there: Vec<Field> = list
             .iter()
             .copied()
-            .filter(|f| kind.has_field(*f))
+            .filter(|f| stand.has_field(*f))
             .collect();
         fold_of(state, title, &there, open)
     };
@@ -434,6 +436,14 @@ pub fn EngineScreen(
             />
         </div>
     };
+    let ends = Memo::new(move |_| state.stand().ends);
+    let from_the_deck = move || match ends.get() {
+        SleeveEnds::Decked => from_deck(state),
+        SleeveEnds::Proud => view! { <p class="quiet">{t::FROM_DECK_STAYS}</p> }.into_any(),
+    };
+    // What stands on nothing has no shim.
+    let has_seat = Memo::new(move |_| state.stand().has_field(Field::ShimSizes));
+    let at_hand = move || has_seat.get().then(|| shims(state, Target::Job));
     let first = (!sheet).then(|| view! { {holes(state)} {onward(&id)} });
     view! {
         {head}
@@ -446,7 +456,8 @@ pub fn EngineScreen(
         <p class="quiet">{t::ENGINE_FIRST}</p>
         {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
         {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
-        {from_deck(state)}
+        {live(from_the_deck)}
+        {live(at_hand)}
         {order(state)}
         {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
         {folded(state, t::SERVICE, SERVICE, false)}

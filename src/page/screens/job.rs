@@ -9,7 +9,7 @@ use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::{Owner, SleeveKind, StepId, StepSpec, Subject, steps_with, to_open};
+use coldseat_core::ask::{Owner, Stand, StepId, StepSpec, Subject, steps_with, to_open};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -39,12 +39,12 @@ pub fn JobScreen(
                 .with_untracked(|reports| to_open(reports).unwrap_or(1)),
         }
     });
-    let kind = Memo::new(move |_| state.sleeve_kind());
+    let stand = Memo::new(move |_| state.stand());
     let step_asked = Memo::new(move |_| match state.route.get() {
         Route::Job {
             view: View::Cylinder(_, step),
             ..
-        } => step.filter(|s| s.spec().subject == Subject::Cylinder && kind.get().has_step(*s)),
+        } => step.filter(|s| s.spec().subject == Subject::Cylinder && stand.get().has_step(*s)),
         _ => None,
     });
     // The open step does not move away by itself while readings come in.
@@ -85,19 +85,19 @@ pub fn JobScreen(
     // The open step stands first: number and verdict without a scroll. The
     // list of steps follows, or stands beside it where there is room.
     let body = move || {
-        let kind = kind.get();
+        let stand = stand.get();
         open_step(
             state,
             &key.get_value(),
             cylinder.get(),
             step.get().spec(),
-            kind,
+            stand,
         )
     };
     let steps = move || {
         let cylinder = cylinder.get();
         let open = step.get();
-        step_list(state, &key.get_value(), Some(cylinder), open, kind.get())
+        step_list(state, &key.get_value(), Some(cylinder), open, stand.get())
     };
     let leave_out = move || {
         let cylinder = cylinder.get();
@@ -153,7 +153,7 @@ fn open_step(
     id: &str,
     cylinder: u8,
     spec: &'static StepSpec,
-    kind: SleeveKind,
+    stand: Stand,
 ) -> AnyView {
     let here = |cylinder: u8, step: StepId| {
         Route::Job {
@@ -164,7 +164,7 @@ fn open_step(
     };
     // The next of this cylinder, unless the whole job or the deck is to be
     // done first.
-    let next_step = steps_with(kind)
+    let next_step = steps_with(stand)
         .filter(|s| s.number > spec.number)
         .find(|s| {
             let (_, owner) = place_of(state, Some(cylinder), s);

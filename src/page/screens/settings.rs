@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Choice;
 use crate::parts::hand::gauge_settings;
+use crate::parts::shims::shims;
 use crate::parts::wire::wire_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{fields, gauges};
@@ -105,6 +106,7 @@ pub fn SettingsScreen() -> impl IntoView {
             {fields(Target::Shop, t::GAUGES, &gauges())}
             {gauges_checked(state, Target::Shop)}
             {fields(Target::Shop, t::SHOP_LIMITS, LIMITS)}
+            {shims(state, Target::Shop)}
         }
         .into_any()
     };

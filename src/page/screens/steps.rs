@@ -9,8 +9,8 @@ use crate::route::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Listed, Owner, Phase, Signal as Go, SleeveKind, StepId, StepSpec, Subject, phase_tally,
-    step_of_all, steps_with,
+    Listed, Owner, Phase, Signal as Go, Stand, StepId, StepSpec, Subject, phase_tally, step_of_all,
+    steps_with,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -21,7 +21,7 @@ use leptos::prelude::*;
 pub fn place_of(state: State, cylinder: Option<u8>, spec: &StepSpec) -> (View, Owner) {
     match spec.subject {
         Subject::Block => (View::Whole(Some(spec.id)), Owner::Block),
-        Subject::Bank if spec.id == StepId::Deck => {
+        Subject::Bank if matches!(spec.id, StepId::Deck | StepId::Heights) => {
             let bank = state.open.with_untracked(|open| {
                 open.as_ref()
                     .zip(cylinder)
@@ -50,18 +50,18 @@ pub fn step_list(
     id: &str,
     cylinder: Option<u8>,
     open: StepId,
-    kind: SleeveKind,
+    stand: Stand,
 ) -> AnyView {
     let phases: Vec<AnyView> = Phase::ALL
         .into_iter()
-        .map(|phase| phase_fold(state, id, cylinder, steps_of_phase(phase, kind), open))
+        .map(|phase| phase_fold(state, id, cylinder, steps_of_phase(phase, stand), open))
         .collect();
     phases.into_any()
 }
 
 /// The steps of a phase, with such sleeves.
-fn steps_of_phase(phase: Phase, kind: SleeveKind) -> (Phase, Vec<&'static StepSpec>) {
-    let of = steps_with(kind).filter(|spec| spec.id.phase() == phase);
+fn steps_of_phase(phase: Phase, stand: Stand) -> (Phase, Vec<&'static StepSpec>) {
+    let of = steps_with(stand).filter(|spec| spec.id.phase() == phase);
     (phase, of.collect())
 }
 

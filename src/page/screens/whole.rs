@@ -25,7 +25,10 @@ pub fn WholeScreen(
             Route::Job {
                 view: View::Whole(step),
                 ..
-            } => step.filter(|s| s.spec().subject != Subject::Cylinder && *s != StepId::Deck),
+            } => step.filter(|s| {
+                s.spec().subject != Subject::Cylinder
+                    && !matches!(s, StepId::Deck | StepId::Heights)
+            }),
             _ => None,
         };
         asked.unwrap_or_else(|| untrack(|| state.block_step()))
@@ -37,7 +40,7 @@ pub fn WholeScreen(
         }
         now
     });
-    let kind = Memo::new(move |_| state.sleeve_kind());
+    let stand = Memo::new(move |_| state.stand());
     let key = StoredValue::new(id.clone());
     let body = move || {
         let spec = step.get().spec();
@@ -61,7 +64,7 @@ pub fn WholeScreen(
                 </a>
             }
         });
-        let next = steps_with(kind.get())
+        let next = steps_with(stand.get())
             .find(|s| s.number > spec.number)
             .map(|next| {
                 let (view, _) = place_of(state, None, next);
@@ -106,7 +109,7 @@ pub fn WholeScreen(
         }
         .into_any()
     };
-    let steps = move || step_list(state, &key.get_value(), None, step.get(), kind.get());
+    let steps = move || step_list(state, &key.get_value(), None, step.get(), stand.get());
     let shown = Signal::derive(|| None::<u8>);
     let kept = Signal::derive(|| None::<StepId>);
     let heading = view! {

@@ -129,7 +129,7 @@ pub const SEARCH: &str = "Search: customer, engine, date, state";
 pub const NONE_FOUND: &str = "No job has all of these words.";
 
 /// Heads of the table of readings; units are added.
-pub const CSV_HEADS: [&str; 15] = [
+pub const CSV_HEADS: [&str; 16] = [
     "Job: name (text)",
     "Reading: whose (text)",
     "Reading: what (text)",
@@ -141,6 +141,7 @@ pub const CSV_HEADS: [&str; 15] = [
     "Number: plain",
     "Number: roughness",
     "Number: volume",
+    "Number: torque",
     "As typed: value (text)",
     "As typed: unit (text)",
     "As typed: when (date and time here)",

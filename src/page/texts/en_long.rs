@@ -5,11 +5,10 @@ use super::en_mend::{missing_of, where_words};
 use super::en_part::housing;
 use super::en_steps::{says, says_by};
 use super::{en, en_names};
-use crate::show::{length, number};
+use crate::show::length;
 use coldseat_core::ask::document::{Repair, Unreadable};
 use coldseat_core::ask::{
-    Caution, DropVerdict, Field, Measure, Next, Part, Place, Question, Scope, Spot, State, StepId,
-    UnitSystem,
+    Caution, DropVerdict, Field, Next, Part, Place, Scope, Spot, State, StepId, UnitSystem,
 };
 
 /// What to do next.
@@ -56,6 +55,11 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         | Next::DeckSizeWill(..)
         | Next::DeckSizeWants(..)
         | Next::DeckRough => super::en_after::next_after_cut(next, units),
+        Next::ProudOut(_)
+        | Next::ProudGood
+        | Next::PlanOpen(_)
+        | Next::OffPlan(..)
+        | Next::ReadFree => super::en_proud::next_proud(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
         Next::MarkIt => en::MARK_IT.into(),
@@ -75,6 +79,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
                 UnitSystem::Metric => "0.25 mm",
             }
         ),
+        Next::LedgeShape(..) | Next::InkBroken => super::en_ledge::next_ledge(next, units),
         Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
         Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under it, or a repair of what it stands on.", by(over)),
@@ -135,48 +140,6 @@ pub fn came_out(date: &str, found: &str, read: &str, verdict: Option<&str>) -> S
     let read = if read.is_empty() { "nothing" } else { read };
     let verdict = verdict.map_or_else(String::new, |words| format!(" Verdict then: {words}"));
     format!("Came out {date}, found: {found}. Read until then: {read}.{verdict}")
-}
-
-/// Why a number is asked about.
-#[must_use]
-pub fn question(question: &Question, field: Field, units: UnitSystem) -> String {
-    let show = |si: &f64| number(*si, field.unit(units));
-    match question {
-        Question::TenTimes(likely) => format!("Ten times off? {} is meant, perhaps.", show(likely)),
-        Question::OtherUnit(likely) => {
-            let units = match field.spec().measure {
-                Measure::Temperature => "\u{b0}F for \u{b0}C, or the other way round",
-                Measure::Volume => "Cubic feet for cubic meters, or the other way round",
-                _ => "Inches for millimeters, or the other way round",
-            };
-            format!("{units}? It would be {}.", show(likely))
-        }
-        Question::RadiusOrDiameter(likely) => {
-            format!("Radius for diameter? {} is meant, perhaps.", show(likely))
-        }
-        Question::FarFrom(0.0) => "Unusually far from zero. Right as typed?".into(),
-        Question::FarFrom(others) => format!("Others {}. Right as typed?", show(others)),
-        Question::Unusual(lo, hi) => format!(
-            "Unusual: mostly {} to {}. Right as typed?",
-            show(lo),
-            show(hi)
-        ),
-        Question::SleeveBelowBore(sleeve) => format!(
-            "The sleeve ({}) is smaller than this bore: it would fall through. Measure both again.",
-            show(sleeve)
-        ),
-    }
-}
-
-/// The value a question suggests.
-#[must_use]
-pub const fn suggestion(question: &Question) -> Option<f64> {
-    match question {
-        Question::TenTimes(si) | Question::OtherUnit(si) | Question::RadiusOrDiameter(si) => {
-            Some(*si)
-        }
-        Question::FarFrom(_) | Question::Unusual(..) | Question::SleeveBelowBore(_) => None,
-    }
 }
 
 /// What was repaired in a document.

@@ -5,8 +5,8 @@ use super::{en, en_names};
 use crate::show::{number, range};
 use coldseat_core::ask::format::fixed;
 use coldseat_core::ask::{
-    DeckSeats, DropDoubt, Field, Lack, Measure, Missing, Owner, ParseError, PointsTo, Spot,
-    UnitSystem, Unusable, Why,
+    DeckSeats, DropDoubt, Field, Lack, Measure, Missing, Owner, ParseError, PointsTo, Question,
+    Spot, UnitSystem, Unusable, Why,
 };
 
 /// Over the lines of a drop that cannot be worked out.
@@ -298,6 +298,52 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
             show(&(outer / 2.0))
         ),
         Why::LowNotBelowHigh(high) => format!("Must be below the upper limit, {}.", show(high)),
+        Why::TorqueAlone => {
+            "A torque to read heights at, and no limits for the heights: enter the limits first."
+                .to_owned()
+        }
         Why::Disputed => DISPUTED.to_owned(),
+    }
+}
+
+/// Why a number is asked about.
+#[must_use]
+pub fn question(question: &Question, field: Field, units: UnitSystem) -> String {
+    let show = |si: &f64| number(*si, field.unit(units));
+    match question {
+        Question::TenTimes(likely) => format!("Ten times off? {} is meant, perhaps.", show(likely)),
+        Question::OtherUnit(likely) => {
+            let units = match field.spec().measure {
+                Measure::Temperature => "\u{b0}F for \u{b0}C, or the other way round",
+                Measure::Volume => "Cubic feet for cubic meters, or the other way round",
+                _ => "Inches for millimeters, or the other way round",
+            };
+            format!("{units}? It would be {}.", show(likely))
+        }
+        Question::RadiusOrDiameter(likely) => {
+            format!("Radius for diameter? {} is meant, perhaps.", show(likely))
+        }
+        Question::FarFrom(0.0) => "Unusually far from zero. Right as typed?".into(),
+        Question::FarFrom(others) => format!("Others {}. Right as typed?", show(others)),
+        Question::Unusual(lo, hi) => format!(
+            "Unusual: mostly {} to {}. Right as typed?",
+            show(lo),
+            show(hi)
+        ),
+        Question::SleeveBelowBore(sleeve) => format!(
+            "The sleeve ({}) is smaller than this bore: it would fall through. Measure both again.",
+            show(sleeve)
+        ),
+    }
+}
+
+/// The value a question suggests.
+#[must_use]
+pub const fn suggestion(question: &Question) -> Option<f64> {
+    match question {
+        Question::TenTimes(si) | Question::OtherUnit(si) | Question::RadiusOrDiameter(si) => {
+            Some(*si)
+        }
+        Question::FarFrom(_) | Question::Unusual(..) | Question::SleeveBelowBore(_) => None,
     }
 }

@@ -3,8 +3,8 @@
 use super::en_after::deck_size;
 use super::en_part::{COLD_BY, HEAT_BY, PART};
 use coldseat_core::ask::{
-    Detail, Field, Figure, FromDeck, GAUGES_CHECKED, OrderItem, Places, SleeveKind, StepId,
-    UnitSystem,
+    Field, FromDeck, GAUGES_CHECKED, HeldDown, Inked, OrderItem, Places, SleeveEnds, SleeveKind,
+    StepId,
 };
 
 #[must_use]
@@ -36,99 +36,13 @@ pub const fn step_title(id: StepId) -> &'static str {
         StepId::Pull => "Pull",
         StepId::Seat => "Seat check",
         StepId::Deck => "Deck",
+        StepId::Heights => super::en_proud::HEIGHTS,
         StepId::Protrusion => "Piston protrusion",
         StepId::Groove => "Fire-ring groove",
         StepId::Finish => "Finish bore",
         StepId::RingGap => "Ring gaps",
         StepId::WashAgain => "Wash, test again",
         StepId::Report => "Report and hand over",
-    }
-}
-
-/// The word before the one number.
-#[must_use]
-pub fn figure(figure: Figure, si: f64) -> &'static str {
-    match figure {
-        Figure::Price => "price",
-        Figure::Apart => "block and sleeves apart",
-        Figure::PressureLost => "pressure lost",
-        Figure::DatumLean => "deck leans, end to end",
-        Figure::Wear => "old bore varies by",
-        Figure::WallLeft if si < 0.0 => "breaks through by",
-        Figure::DeckCut => super::en::CUT,
-        Figure::WallLeft => "thinnest wall left",
-        Figure::WebLeft if si < 0.0 => "flanges overlap by",
-        Figure::WebLeft => "web left between the holes",
-        Figure::Offset => "bar off the old center",
-        Figure::HoneStock if si < 0.0 => "past the bore wanted by",
-        Figure::HoneStock => "left for the hone (diameter)",
-        Figure::FlangeRoom if si < 0.0 => "flange larger than its counterbore by",
-        Figure::FlangeRoom => "room round the flange (diameter)",
-        Figure::FilletRoom if si < 0.0 => "fillet over chamfer",
-        Figure::FilletRoom => "chamfer over fillet",
-        Figure::OxygenLeft => "least oxygen in the room",
-        Figure::Quiet => "quiet after about",
-        Figure::WarmApart => "sleeve and shop apart",
-        Figure::HeadRoom => "room between piston and head",
-        Figure::PistonProud if si < 0.0 => "piston low by",
-        Figure::PistonProud => "piston proud at most",
-        Figure::GrooveOff if si < 0.0 => "groove still to cut",
-        Figure::GrooveOff => "groove deeper than wanted by",
-        Figure::FinishStock if si < 0.0 => "past the size by",
-        Figure::FinishStock => "stock left (diameter)",
-        Figure::LeastGap => "least ring gap",
-        Figure::OutOfRound => "out of round near the top",
-        Figure::StillToCut if si < 0.0 => "past the depth by",
-        Figure::StillToCut => "still to cut",
-        Figure::Fit if si < 0.0 => "loose by",
-        Figure::Fit => "fit",
-        Figure::AbovePredicted if si < 0.0 => "below its ledge by",
-        Figure::AbovePredicted => "above its seat",
-        Figure::AboveTarget if si < 0.0 => "too low by",
-        Figure::AboveTarget => "above its mark",
-        Figure::GapAfterPull | Figure::Gap if si < 0.0 => "below its ledge by",
-        Figure::GapAfterPull => "gap after the last pull",
-        Figure::Gap => "gap at its ledge",
-    }
-}
-
-/// What a further number of a step is.
-#[must_use]
-pub const fn detail(detail: Detail) -> &'static str {
-    match detail {
-        Detail::Hours => "hours of work",
-        Detail::Sleeves => "sleeves to buy",
-        Detail::SleevesNitrogen => "nitrogen the sleeves boil off (liters)",
-        Detail::BathFill => "nitrogen to fill the bath (liters)",
-        Detail::StoodAway => "nitrogen lost by standing (liters)",
-        Detail::Strokes => "strokes of the hone for it, by your rate",
-        Detail::Nitrogen => "nitrogen to buy (liters, a quarter to spare)",
-        Detail::Thinnest => "thinnest at",
-        Detail::SleeveWall => "wall of the sleeve",
-        Detail::FlatDepth => "flat on each flange",
-        Detail::CutterSetting => "micrometer over spindle and cutter",
-        Detail::BoreWanted => "bore to (diameter)",
-        Detail::OffsetUp => "toward 12 o'clock",
-        Detail::OffsetRight => "toward 3 o'clock",
-        Detail::Sudden => "all at once (%)",
-        Detail::LitresAtLimit => "liters that bring it to 19.5 % at once",
-        Detail::QuietLow => "at the earliest",
-        Detail::QuietHigh => "at the latest",
-        Detail::BathLitres => "boils off (liters)",
-        Detail::Largest => "largest",
-        Detail::Smallest => "smallest",
-        Detail::Round => "out of round, worst level",
-        Detail::Taper => "taper",
-        Detail::GrooveWanted => "depth wanted",
-        Detail::FloorLeft => "flange left under the groove",
-        Detail::GasketTaken => "with the gasket of",
-        Detail::Compression => "compression ratio after the cut",
-        Detail::CloseIn => "the fit closes the inside by (diameter)",
-        Detail::BoreTo => "bore the fitted sleeve to (diameter)",
-        Detail::GripLeft => "grip left once bored (%)",
-        Detail::PistonRoom => "room round the piston (diameter)",
-        Detail::HatchIncluded => "cross-hatch, included angle (degrees)",
-        Detail::HatchHorizontal => "each scratch to the horizontal (degrees)",
     }
 }
 
@@ -361,6 +275,28 @@ pub const fn field(field: Field) -> &'static str {
         Field::BlockSerial => "Serial number of the block",
         Field::EngineHours => "Hours the engine has run",
         Field::GaugeChecked => "Gauge last checked",
+        Field::SleeveEnds => "How the sleeves end",
+        Field::ProudLow => "Stands proud, least (sheet)",
+        Field::ProudHigh => "Stands proud, most (sheet)",
+        Field::SpreadHole => "Heights apart within one hole, at most (sheet)",
+        Field::SpreadNeighbour => "Means of two neighbors apart, at most (sheet)",
+        Field::SpreadAll => "Means of all holes apart, at most (sheet)",
+        Field::HeldTorque => "Held down while read, at a torque of (sheet, if it says so)",
+        Field::LedgeCutMost => "Ledge: cut at most, to bring heights right (sheet; 0: none)",
+        Field::LedgeCutStep => "Ledge: cut of one pass (sheet)",
+        Field::ShimSizes => "Size",
+        Field::ShimsLeft => "How many left",
+        Field::ShimHere => "Shim under this sleeve, if another than the engine's",
+        Field::PlanSleeve => "Plan: sleeve",
+        Field::PlanTurn => "Plan: quarter turns",
+        Field::PlanShim => "Plan: shim",
+        Field::PlanCut => "Plan: cut",
+        Field::PlanHeight => "Plan: height",
+        Field::PlanDone => "Plan: done",
+        Field::LedgeInner => "Depth near the bore's edge",
+        Field::InkCheck => "Ink of the flange on the ledge",
+        Field::LedgeFall => "Ledge falls or rises toward the bore, at most",
+        Field::HeldDown => "While the heights were read, the sleeves were",
     }
 }
 
@@ -421,6 +357,12 @@ pub fn place(field: Field, index: u8) -> String {
             };
             format!("row {}, {side}", index / 2 + 1)
         }
+        Places::List(_) if matches!(field, Field::ShimSizes | Field::ShimsLeft) => {
+            format!("shim {}", index + 1)
+        }
+        Places::List(_) if field == Field::PlanDone => {
+            ["cut", "shim", "sleeve"][usize::from(index) % 3].to_owned()
+        }
         Places::List(_) if field == Field::GasketGrades => format!("grade {}", index + 1),
         Places::List(_) if field == Field::RingGapNow => format!("ring {}", index + 1),
         Places::List(_) => format!("{} {}", super::en::PULL.to_lowercase(), index + 1),
@@ -431,10 +373,24 @@ pub fn place(field: Field, index: u8) -> String {
 #[must_use]
 pub fn choice(field: Field, index: u8) -> &'static str {
     let index = usize::from(index);
-    if field == Field::SleeveKind {
-        return SleeveKind::ALL
-            .get(index)
-            .map_or("", |kind| sleeve_kind(*kind));
+    match field {
+        Field::SleeveKind => {
+            let kind = SleeveKind::ALL.get(index);
+            return kind.map_or("", |kind| sleeve_kind(*kind));
+        }
+        Field::SleeveEnds => {
+            let ends = SleeveEnds::ALL.get(index);
+            return ends.map_or("", |ends| super::en_proud::sleeve_ends(*ends));
+        }
+        Field::InkCheck => {
+            let inked = Inked::ALL.get(index);
+            return inked.map_or("", |inked| super::en_ledge::inked(*inked));
+        }
+        Field::HeldDown => {
+            let held = HeldDown::ALL.get(index);
+            return held.map_or("", |held| super::en_proud::held_down(*held));
+        }
+        _ => {}
     }
     field.choices().get(index).copied().unwrap_or_default()
 }
@@ -477,16 +433,3 @@ pub fn cylinders_done(done: usize, all: usize) -> String {
 }
 
 pub const MINUTES: &str = "min:s";
-
-/// The unit of a one number that is no length.
-#[must_use]
-pub const fn figure_unit(figure: Figure, units: UnitSystem) -> Option<&'static str> {
-    match figure {
-        Figure::Apart | Figure::WarmApart => Some(match units {
-            UnitSystem::Inch => "\u{b0}F",
-            UnitSystem::Metric => "\u{b0}C",
-        }),
-        Figure::PressureLost | Figure::OxygenLeft => Some("%"),
-        _ => None,
-    }
-}

@@ -26,6 +26,11 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "price = (h_job + n h_hole) p_hour + n p_sleeve + 1.25 (n V_N2 + V_fill + loss h_stand) p_liter + other",
             "The shop's own rates; nitrogen by the chill of this sleeve.",
         ],
+        Calculation::Heights => [
+            "Highest less lowest of the mean heights of all holes. Beside it: every height between its limits, the heights of one hole and the means of two neighbors no farther apart than theirs.",
+            "max H_mean - min H_mean",
+            "Direct readings. Limits: the engine's sheet, as you entered them; none is usual.",
+        ],
         Calculation::Apart => [
             "Temperature of the block less that of the sleeves.",
             "|t_block - t_sleeve|",
@@ -237,7 +242,9 @@ pub fn moved(si: f64, measure: Measure, units: UnitSystem) -> String {
         Measure::Temperature => format::difference(si, unit),
         Measure::Plain | Measure::Choice | Measure::Words => format::fixed(si, 3),
         Measure::Time => format!("{} s", format::fixed(si, 1)),
-        Measure::Pressure | Measure::Force | Measure::Volume => show::number(si, unit),
+        Measure::Pressure | Measure::Force | Measure::Volume | Measure::Torque => {
+            show::number(si, unit)
+        }
         Measure::Length | Measure::Roughness => format!(
             "{} {}",
             format::fixed(unit.from_si(si), format::decimals(unit) + 1),

@@ -46,7 +46,7 @@ pub const fn help(step: StepId) -> &'static str {
         }
         StepId::CounterboreD => "Diameter of the counterbore. It must never grip the flange.",
         StepId::Counterbore => {
-            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot."
+            "Depth from the deck to the ledge at four clocks, zero on the deck beside this hole. Where the deck at this hole is left empty, the survey round it counts. Depth wanted: least flange thickness less the stand-proud. Too shallow can be mended, too deep cannot. Where the ledge may be cupped, read it at two radii: this depth at the outer corner, the other near the bore's edge (More of this hole's ledge); a ledge that falls toward the bore breaks the flange."
         }
         StepId::StepDepth => {
             "Depth from the deck to the step that the sleeve stands on, at four clocks, zero on the deck beside this hole. Depth wanted: least sleeve length less the stand-proud. A step is cut deeper, never higher: too shallow can be mended, too deep cannot."
@@ -83,6 +83,9 @@ pub const fn help(step: StepId) -> &'static str {
         }
         StepId::Deck => {
             "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every sleeve."
+        }
+        StepId::Heights => {
+            "Height of each sleeve at four clocks after the last pull, zero on the deck beside it, typed at the seat check. If the engine's sheet states a torque, hold the sleeves down at it while you read. Within one hole, between neighbors and over all they keep the limits of the sheet. The deck is not cut."
         }
         StepId::Protrusion => {
             "Each piston at top dead center, front and rear over the pin, zero on the finished deck. Decides the gasket."

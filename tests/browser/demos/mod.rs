@@ -10,7 +10,7 @@ mod player;
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, Size, containing};
-use coldseat_core::ask::{SleeveKind, steps_with};
+use coldseat_core::ask::{Stand, steps_with};
 use coldseat_core::job::demo::Demo;
 use coldseat_core::job::step::{StepId, StepSpec, Subject};
 use coldseat_core::job::{Field, Owner};
@@ -76,7 +76,7 @@ async fn play(
     page.tap(Role::Link, "Work out the price").await?;
     // Steps that the page leads past: the engine's own numbers settle them.
     let mut passed = Vec::new();
-    let mut steps = steps_with(SleeveKind::Flanged).peekable();
+    let mut steps = steps_with(Stand::USUAL).peekable();
     while let Some(spec) = steps.next() {
         let at = player.address().await?;
         let is_here = at.get(1).is_none_or(|name| name == spec.name) || at[0] == "deck";

@@ -4,7 +4,7 @@
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Key, Page, Role, containing};
 use coldseat_core::job::field::{Measure, Places, Scope};
-use coldseat_core::job::model::part::SleeveKind;
+use coldseat_core::job::model::stand::Stand;
 use coldseat_core::job::step::{StepId, StepSpec, Subject};
 use coldseat_core::job::steps::survey::spots;
 use coldseat_core::job::{Field, Job, Owner, Place};
@@ -28,7 +28,7 @@ pub struct Player<'a> {
 
 /// What a step asks of the demos' sleeves: flanged ones.
 fn fields_of(spec: &'static StepSpec) -> Vec<Field> {
-    SleeveKind::Flanged.fields_of(spec).collect()
+    Stand::USUAL.fields_of(spec).collect()
 }
 
 /// The places of a step in the order in which "next" comes to them: lists side

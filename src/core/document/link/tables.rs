@@ -107,6 +107,18 @@ pub(super) const ENGINE: &[&str] = &[
     "deck_finish_kind",
     "deck_finish_most",
     "gauge_checked",
+    "sleeve_ends",
+    "proud_low",
+    "proud_high",
+    "spread_hole",
+    "spread_neighbour",
+    "spread_all",
+    "held_torque",
+    "ledge_cut_most",
+    "ledge_cut_step",
+    "shim_sizes",
+    "shims_left",
+    "ledge_fall",
 ];
 
 /// Fields of the cold drop, by their bit.

@@ -12,7 +12,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::Standing;
 use crate::job::model::readings::Readings;
@@ -20,6 +20,7 @@ use crate::job::model::shop_order::STEPS;
 use crate::job::model::step::{Mark, StepId};
 use crate::job::steps::assess::assess_whole;
 use crate::job::steps::deck::{lock, plan};
+use crate::job::steps::stand_proud::target_proud;
 use crate::job::steps::work_to::work_to;
 use crate::job::verdict::report::{CylinderReport, StepReport};
 use crate::job::verdict::signal::{Signal, State};
@@ -31,6 +32,9 @@ pub use crate::job::steps::finish::{Gasket, gasket};
 /// Whether a deck is cut: said to be, or free to be cut and with a cut decided on.
 #[must_use]
 pub fn is_cut(job: &Job, reports: &[CylinderReport], bank: u8) -> bool {
+    if job.sleeve_ends() == Ok(SleeveEnds::Proud) {
+        return false;
+    }
     let owner = Owner::Bank(bank);
     let typed = job.entries.get(Place::of_bank(bank, Field::DeckCut, 0));
     job.mark(owner, StepId::Deck) == Some(&Mark::Done)
@@ -120,7 +124,7 @@ pub fn targets(job: &Job) -> Vec<Targets> {
                         work_to(&r, StepId::Counterbore.spec())
                     }
                 },
-                proud: r.length(Field::TargetProud).ok(),
+                proud: target_proud(&r).ok().map(Length::from_m),
             }
         })
         .collect()

@@ -11,6 +11,10 @@ pub mod learnt;
 pub mod origin;
 pub mod own_cuts;
 pub mod pairs;
+pub mod plan_heights;
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod plan_heights_tests;
 pub mod profile;
 pub mod profile_needs;
 #[cfg(test)]

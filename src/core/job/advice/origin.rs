@@ -164,6 +164,7 @@ fn trial(field: Field, si: f64) -> f64 {
         Measure::Pressure
         | Measure::Force
         | Measure::Volume
+        | Measure::Torque
         | Measure::Plain
         | Measure::Choice
         | Measure::Words => 0.01 * si.abs(),
@@ -256,9 +257,9 @@ pub fn origin(job: &Job, owner: Owner, step: StepId) -> Option<Origin> {
     let now = number(job, owner, step)?;
     let mut inputs = Vec::new();
     // A word is no input that can be moved a little.
-    let kind = job.listed_kind();
+    let stand = job.listed_stand();
     let moves = |f: &&Field| {
-        !matches!(f.spec().measure, Measure::Choice | Measure::Words) && kind.asks(step, **f)
+        !matches!(f.spec().measure, Measure::Choice | Measure::Words) && stand.asks(step, **f)
     };
     for field in spec.fields.iter().chain(spec.uses).filter(moves) {
         // A deck is cut from the readings of all its cylinders.
@@ -399,7 +400,7 @@ mod tests {
     use super::*;
     use crate::job::demo::Demo;
     use crate::job::model::lookup::steps_with;
-    use crate::job::model::part::SleeveKind;
+    use crate::job::model::stand::Stand;
     use crate::job::step::Subject;
 
     fn input(origin: &Origin, field: Field) -> Input {
@@ -446,7 +447,7 @@ mod tests {
     fn every_step_with_a_number_says_where_from() {
         let job = Demo::InchFive.job(0);
         let mut count = 0;
-        for spec in steps_with(SleeveKind::Flanged) {
+        for spec in steps_with(Stand::USUAL) {
             let owner = match spec.subject {
                 Subject::Block => Owner::Block,
                 Subject::Bank => Owner::Bank(0),

@@ -153,13 +153,19 @@ pub fn number_sleeves(job: &mut Job, pairs: &Pairs, at: Millis) {
             Some((*sleeve, to))
         })
         .collect();
+    move_sleeves(job, &moves, at);
+}
+
+/// Gives sleeves other holes, each as from and to: what was measured on each, with mark
+/// and note of its receipt, goes along.
+pub fn move_sleeves(job: &mut Job, moves: &[(u8, u8)], at: Millis) {
     let before = job.clone();
     let places = || {
         OF_SLEEVE
             .iter()
             .flat_map(|field| (0..field.spec().places.count()).map(|index| (*field, index)))
     };
-    for (from, to) in &moves {
+    for (from, to) in moves {
         for (field, index) in places() {
             let text = before
                 .entries

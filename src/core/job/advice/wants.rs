@@ -30,6 +30,13 @@ const fn would_use(step: StepId) -> &'static [Field] {
         StepId::Counterbore | StepId::StepDepth => {
             &[Field::TargetProud, Field::PlannedCut, Field::CleanUp]
         }
+        StepId::Heights => &[
+            Field::ProudLow,
+            Field::ProudHigh,
+            Field::SpreadHole,
+            Field::SpreadNeighbour,
+            Field::SpreadAll,
+        ],
         StepId::Pull => &PULL_HANGS_ON,
         StepId::Protrusion => &[Field::Gasket, Field::HeadLeast],
         _ => &[],
@@ -52,7 +59,7 @@ pub fn engine_wants(job: &Job, owner: Owner, report: &StepReport) -> Vec<Field> 
         let place = Place::of_engine(*field);
         matches!(job.reading(place), Reading::Absent)
     };
-    let asked = |field: &Field| job.listed_kind().asks(report.id, *field);
+    let asked = |field: &Field| job.listed_stand().asks(report.id, *field);
     let used = would_use(report.id).iter().copied();
     wants.extend(used.filter(absent).filter(asked));
     if let Next::Measure(missing) = &report.next {

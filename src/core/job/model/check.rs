@@ -317,7 +317,9 @@ fn slip(si: f64, unit: Unit, about: f64, fits: impl Fn(f64) -> bool) -> Option<Q
 pub(super) const fn nominal(field: Field) -> Option<Field> {
     match field {
         Field::SleeveOd | Field::ColdOd | Field::BoreD => Some(Field::NominalOd),
-        Field::FlangeThickness | Field::CounterboreDepth => Some(Field::NominalFlange),
+        Field::FlangeThickness | Field::CounterboreDepth | Field::LedgeInner => {
+            Some(Field::NominalFlange)
+        }
         Field::FlangeOdHere => Some(Field::FlangeOd),
         Field::PlainLength | Field::StepDepth => Some(Field::SleeveLength),
         _ => None,

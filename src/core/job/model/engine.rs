@@ -92,12 +92,19 @@ pub fn preset_text(field: Field, units: UnitSystem) -> &'static str {
 /// Numbers for which no usual value stands: shops, sleeves and gaskets differ too
 /// much, and the sheet of the engine or of the sleeve has them. A shop that does
 /// one kind of block keeps its own in the settings.
-const BY_SHEET: [Field; 5] = [
+const BY_SHEET: [Field; 12] = [
     Field::FitLow,
     Field::FitHigh,
     Field::TargetProud,
     Field::PlannedCut,
     Field::CleanUp,
+    Field::ProudLow,
+    Field::ProudHigh,
+    Field::SpreadHole,
+    Field::SpreadNeighbour,
+    Field::SpreadAll,
+    Field::LedgeCutMost,
+    Field::LedgeCutStep,
 ];
 
 /// Up to where such a number is taken without a question, SI; `None` for all
@@ -130,7 +137,7 @@ pub fn preset_si(field: Field, units: UnitSystem) -> Option<f64> {
 
 /// Numbers of the gauges and the shop that stand as usual until somebody types
 /// them, and are no part of a new engine.
-const OF_SHOP: [Field; 7] = [
+const OF_SHOP: [Field; 8] = [
     Field::CommonHeight,
     Field::CommonThickness,
     Field::CommonDepth,
@@ -138,6 +145,7 @@ const OF_SHOP: [Field; 7] = [
     Field::HomeNeeded,
     Field::GaugeLength,
     Field::GaugeStep,
+    Field::LedgeFall,
 ];
 
 /// The presets of a scope as entries, so that they are seen and can be

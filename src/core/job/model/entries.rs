@@ -219,6 +219,13 @@ impl Entries {
             Field::FromDeckLeast => other(Field::FromDeckMost)
                 .filter(|most| si > *most)
                 .map(Why::LowNotBelowHigh),
+            Field::ProudLow => other(Field::ProudHigh)
+                .filter(|high| si > *high)
+                .map(Why::LowNotBelowHigh),
+            // Held down for what, if no height is asked for.
+            Field::HeldTorque => (other(Field::ProudLow).is_none()
+                && other(Field::ProudHigh).is_none())
+            .then_some(Why::TorqueAlone),
             Field::RoundLook => other(Field::RoundStop)
                 .filter(|stop| si > *stop)
                 .map(Why::LowNotBelowHigh),

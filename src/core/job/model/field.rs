@@ -11,7 +11,7 @@ pub use crate::job::model::field_kind::{Measure, Places, Plausible, Preset, Scop
 pub use crate::job::model::field_usual::{PULLS_MOST, SPOTS_MOST};
 
 use crate::job::model::field_usual::*;
-use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, INKED, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::bounds::{self, Bound};
 
 /// No preset.
@@ -449,4 +449,48 @@ fields! {
     EngineHours "engine_hours" Block Plain ONE, MONEY, FREE, NONE;
     /// When each gauge was last checked against a standard, as the shop writes it.
     GaugeChecked "gauge_checked" Engine Words Places::Gauges, WORDS, FREE, NONE;
+    /// How the sleeves end: decked flush, left proud.
+    SleeveEnds "sleeve_ends" Engine Choice ONE, index_of(SLEEVE_ENDS), FREE, NONE;
+    /// Lowest height of a sleeve that is left proud: the sheet.
+    ProudLow "proud_low" Engine Length ONE, bounds::HEIGHT, offset(0.8), NONE;
+    /// Its highest.
+    ProudHigh "proud_high" Engine Length ONE, bounds::HEIGHT, offset(0.8), NONE;
+    /// Heights of one sleeve round the clock apart at most.
+    SpreadHole "spread_hole" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Means of two neighbours apart at most.
+    SpreadNeighbour "spread_neighbour" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Means of all sleeves of a deck apart at most.
+    SpreadAll "spread_all" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// Torque at which they are held down while read, where the sheet states one.
+    HeldTorque "held_torque" Engine Torque ONE, bounds::TORQUE, FREE, NONE;
+    /// Whether they were.
+    HeldDown "held_down" Bank Choice ONE, index_of(HELD_DOWN), FREE, NONE;
+    /// The most that may be cut off a ledge to bring heights within their limits: the sheet.
+    LedgeCutMost "ledge_cut_most" Engine Length ONE, bounds::SMALL, offset(0.5), NONE;
+    /// The cut of one pass there.
+    LedgeCutStep "ledge_cut_step" Engine Length ONE, bounds::SMALL, offset(0.3), NONE;
+    /// Sizes of the shims at hand.
+    ShimSizes "shim_sizes" Engine Length SHIMS, bounds::SHIM, offset(1.5), NONE;
+    /// How many are left of each.
+    ShimsLeft "shims_left" Engine Plain SHIMS, COUNTED, FREE, NONE;
+    /// Shim under this sleeve; blank: the engine's.
+    ShimHere "shim_here" Cylinder Length ONE, bounds::REMOVAL, offset(1.5), NONE;
+    /// Plan of heights that is worked to: which sleeve this hole gets, by its number before.
+    PlanSleeve "plan_sleeve" Cylinder Plain ONE, NUMBERED, FREE, NONE;
+    /// By how many quarters it is turned.
+    PlanTurn "plan_turn" Cylinder Plain ONE, QUARTERS, FREE, NONE;
+    /// Which shim it gets; 0: none.
+    PlanShim "plan_shim" Cylinder Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// What is cut off its ledge.
+    PlanCut "plan_cut" Cylinder Length ONE, bounds::REMOVAL, FREE, NONE;
+    /// Heights that come of it.
+    PlanHeight "plan_height" Cylinder Length CLOCKS, bounds::HEIGHT, FREE, NONE;
+    /// What of it is done: cut, shim, sleeve.
+    PlanDone "plan_done" Cylinder Words Places::List(3), WORDS, FREE, NONE;
+    /// Depth of the counterbore near the bore's edge; the other one is at its outer corner.
+    LedgeInner "ledge_inner" Cylinder Length CLOCKS, bounds::DEPTH, size(0.5, 20.0, 0.5), NONE;
+    /// What a flange's face left on the inked ledge.
+    InkCheck "ink_check" Cylinder Choice ONE, index_of(INKED), FREE, NONE;
+    /// How much a ledge may fall or rise toward the bore.
+    LedgeFall "ledge_fall" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
 }

@@ -51,6 +51,8 @@ pub enum Measure {
     Time,
     /// The volume of a room.
     Volume,
+    /// The torque of a bolt.
+    Torque,
     /// A plain number.
     Plain,
     /// One of a few words, see `Field::choices`; its value is its index.
@@ -76,6 +78,8 @@ impl Measure {
             (Self::Time, _) => Unit::Second,
             (Self::Volume, UnitSystem::Inch) => Unit::CubicFoot,
             (Self::Volume, UnitSystem::Metric) => Unit::CubicMetre,
+            (Self::Torque, UnitSystem::Inch) => Unit::PoundFoot,
+            (Self::Torque, UnitSystem::Metric) => Unit::NewtonMetre,
             (Self::Plain | Self::Choice | Self::Words, _) => Unit::Plain,
         }
     }

@@ -3,7 +3,7 @@
 use crate::job::model::field::{FIELDS, Field, FieldSpec};
 use crate::job::model::field_kind::{GAUGES, Measure, UnitSystem};
 use crate::job::model::field_usual::{DROP_OUTCOMES, ROUGHNESS_NAMES};
-use crate::job::model::part::{COLDS, HEATS, PARTS, SLEEVE_KINDS};
+use crate::job::model::part::{COLDS, HEATS, HELD_DOWN, INKED, PARTS, SLEEVE_ENDS, SLEEVE_KINDS};
 use crate::quantity::parse::{ParseError, Typed, Unit, parse};
 
 /// Gauges with a date of their own, by what is known of them. In documents for ever:
@@ -97,6 +97,9 @@ impl Field {
             Self::DropCold => COLDS,
             Self::DropHeat => HEATS,
             Self::SleeveKind => SLEEVE_KINDS,
+            Self::SleeveEnds => SLEEVE_ENDS,
+            Self::HeldDown => HELD_DOWN,
+            Self::InkCheck => INKED,
             Self::DeckFinishKind => ROUGHNESS_NAMES,
             _ => &[],
         }
@@ -131,6 +134,13 @@ impl Field {
         })
     }
 
+    /// Whether it stands beside the readings of its step: asked for by few jobs, and
+    /// passed over by a hand that goes from one reading to the next.
+    #[must_use]
+    pub const fn is_beside(self) -> bool {
+        matches!(self, Self::ShimHere | Self::LedgeInner | Self::InkCheck)
+    }
+
     /// Whether a block may do without it, so that "none" is an answer: a lower
     /// step, a fire ring.
     #[must_use]
@@ -156,6 +166,9 @@ impl Field {
                 | Self::TargetProud
                 | Self::PistonProud
                 | Self::RingProud
+                | Self::ProudLow
+                | Self::ProudHigh
+                | Self::PlanHeight
         )
     }
 

@@ -39,6 +39,15 @@ pub const PULLS_MOST: u8 = 12;
 /// bores and one behind the last.
 pub const SPOTS_MOST: u8 = 34;
 pub(super) const PULLS: Places = Places::List(PULLS_MOST);
+/// Sizes of shims at most.
+pub const SHIMS_MOST: u8 = 16;
+pub(super) const SHIMS: Places = Places::List(SHIMS_MOST);
+/// Things counted in a drawer.
+pub(super) const COUNTED: Bound = plain(0.0, 1000.0);
+/// Numbers of cylinders.
+pub(super) const NUMBERED: Bound = plain(1.0, 16.0);
+/// Quarter turns.
+pub(super) const QUARTERS: Bound = plain(0.0, 3.0);
 /// Degrees two parts may be apart.
 pub(super) const APART: Bound = plain(0.0, 50.0);
 /// Strokes of a hone in one bore.

@@ -45,7 +45,7 @@ pub fn places_of(job: &Job, spec: &StepSpec, owner: Owner) -> Vec<Place> {
         spec.fields
             .iter()
             .copied()
-            .filter(|f| f.spec().measure != Measure::Choice)
+            .filter(|f| f.spec().measure != Measure::Choice && !f.is_beside())
     };
     let is_list = |f: &Field| matches!(f.spec().places, Places::List(_));
     let lists: Vec<Field> = measured().filter(is_list).collect();

@@ -7,9 +7,9 @@ use crate::job::model::field::Field::{self, *};
 macro_rules! seating {
     ($($more:ident),*) => {
         &[
-            FlangeThickness, CounterboreDepth, Shim, GaugeHeight, GaugeThickness, GaugeDepth,
+            FlangeThickness, CounterboreDepth, Shim, ShimHere, GaugeHeight, GaugeThickness, GaugeDepth,
             GapLimit, TiltLimit, Confidence, CommonHeight, CommonThickness, CommonDepth,
-            PriorHome, SleeveKind, PlainLength, StepDepth, GaugeLength, GaugeStep, TargetProud,
+            PriorHome, SleeveKind, SleeveEnds, ProudLow, ProudHigh, PlainLength, StepDepth, GaugeLength, GaugeStep, TargetProud,
             $($more),*
         ]
     };
@@ -37,10 +37,58 @@ pub(super) const PULLING: &[Field] = seating!(
     NominalFlange,
     ChamferHere
 );
-pub(super) const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased);
+pub(super) const SEATED: &[Field] = seating!(PullGauge, PullLoaded, PullReleased, SpreadHole);
+/// What the cut of a deck is worked out from.
+pub(super) const DECKED: &[Field] = &[
+    SeatHeight,
+    FlangeThickness,
+    DeckHere,
+    PlannedCut,
+    CleanUp,
+    GaugeHeight,
+    DeckSd,
+    Risk,
+    RingHeight,
+    RingProud,
+    GrooveLand,
+    FromDeckBefore,
+    FromDeckLeast,
+    FromDeckMost,
+    BlockCutSoFar,
+    BlockCutMost,
+    DeckFinishKind,
+    DeckFinishMost,
+    SleeveEnds,
+];
+/// What heights that are left proud hang on.
+pub(super) const LEFT_PROUD: &[Field] = &[
+    SleeveKind,
+    SleeveEnds,
+    ProudLow,
+    ProudHigh,
+    SeatHeight,
+    ProudLow,
+    ProudHigh,
+    SpreadHole,
+    SpreadNeighbour,
+    SpreadAll,
+    HeldTorque,
+    GaugeHeight,
+    GaugeThickness,
+    GaugeDepth,
+    GaugeLength,
+    GaugeStep,
+    PlanSleeve,
+    PlanTurn,
+    PlanShim,
+    PlanCut,
+    PlanHeight,
+    PlanDone,
+];
 /// What an order is checked by.
 pub(super) const CHOICE: &[Field] = &[
     SleeveKind,
+    SleeveEnds,
     StepBore,
     ClearLow,
     ClearHigh,

@@ -4,10 +4,11 @@ use crate::job::model::engine::{self, Engine};
 use crate::job::model::entries::Entries;
 use crate::job::model::field::Field;
 use crate::job::model::ledger::Ledger;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable, Why};
 use crate::job::model::shop_order::STEPS;
+use crate::job::model::stand::Stand;
 use crate::job::model::step::{Mark, StepId, StepRecord, Subject};
 use crate::quantity::parse::Unit;
 use litemap::LiteMap;
@@ -251,6 +252,44 @@ impl Job {
         match self.sleeve_kind() {
             Ok(kind) => kind,
             Err(_) => SleeveKind::Flanged, // held, step by step
+        }
+    }
+
+    /// How its sleeves end. Decked where nothing is typed: before there was a choice
+    /// every sleeve was.
+    ///
+    /// # Errors
+    /// Where what is typed cannot be used.
+    pub fn sleeve_ends(&self) -> Result<SleeveEnds, Unusable> {
+        let typed = self.reading(Place::of_engine(Field::SleeveEnds)).number()?;
+        Ok(match typed.map(|index| index as usize) {
+            Some(index) if index == SleeveEnds::Proud as usize => SleeveEnds::Proud,
+            // The first word, or none.
+            Some(_) | None => SleeveEnds::Decked,
+        })
+    }
+
+    /// How its sleeves stand and end.
+    ///
+    /// # Errors
+    /// Where what is typed cannot be used.
+    pub fn stand(&self) -> Result<Stand, Unusable> {
+        Ok(Stand {
+            kind: self.sleeve_kind()?,
+            ends: self.sleeve_ends()?,
+        })
+    }
+
+    /// What its steps are listed by: what cannot be used counts as usual, and each
+    /// step is held by it.
+    #[must_use]
+    pub fn listed_stand(&self) -> Stand {
+        Stand {
+            kind: self.listed_kind(),
+            ends: match self.sleeve_ends() {
+                Ok(ends) => ends,
+                Err(_) => SleeveEnds::Decked, // held, step by step
+            },
         }
     }
 

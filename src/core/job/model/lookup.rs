@@ -1,7 +1,7 @@
 //! Steps by name and by subject.
 
-use crate::job::model::part::SleeveKind;
 use crate::job::model::shop_order::STEPS;
+use crate::job::model::stand::Stand;
 use crate::job::model::step::{StepId, StepSpec, Subject};
 
 impl StepId {
@@ -19,13 +19,13 @@ impl StepId {
 }
 
 /// The steps of a subject, in order, with such sleeves.
-pub fn steps_of(kind: SleeveKind, subject: Subject) -> impl Iterator<Item = &'static StepSpec> {
-    steps_with(kind).filter(move |s| s.subject == subject)
+pub fn steps_of(stand: Stand, subject: Subject) -> impl Iterator<Item = &'static StepSpec> {
+    steps_with(stand).filter(move |s| s.subject == subject)
 }
 
 /// All steps, in order, with such sleeves.
-pub fn steps_with(kind: SleeveKind) -> impl Iterator<Item = &'static StepSpec> {
-    STEPS.iter().filter(move |s| kind.has_step(s.id))
+pub fn steps_with(stand: Stand) -> impl Iterator<Item = &'static StepSpec> {
+    STEPS.iter().filter(move |s| stand.has_step(s.id))
 }
 
 #[cfg(test)]
@@ -33,11 +33,20 @@ mod tests {
     use super::*;
     use crate::job::model::field::Field;
     use crate::job::model::field_kind::Scope;
+    use crate::job::model::part::{SleeveEnds, SleeveKind};
 
     #[test]
     fn steps_are_in_shop_order_and_their_fields_belong_to_their_subject() {
         // One step of each number, whatever the sleeves; without what they have not.
-        let numbers = |kind| steps_with(kind).map(|s| s.number).collect::<Vec<u8>>();
+        let numbers = |kind| {
+            let of = |ends| -> Vec<u8> {
+                let stand = Stand { kind, ends };
+                steps_with(stand).map(|s| s.number).collect()
+            };
+            // The step of the heights takes the place of the deck's.
+            assert_eq!(of(SleeveEnds::Decked), of(SleeveEnds::Proud));
+            of(SleeveEnds::Decked)
+        };
         let all: Vec<u8> = (1..=31).collect();
         let without = |gone: &[u8]| -> Vec<u8> {
             all.iter().copied().filter(|n| !gone.contains(n)).collect()

@@ -26,5 +26,5 @@ pub mod place;
 pub mod reading;
 pub mod readings;
 pub mod shop_order;
-pub mod sleeve_kind;
+pub mod stand;
 pub mod step;

@@ -1,4 +1,4 @@
-//! How the sleeves of a job stand, and what they are asked for.
+//! How the sleeves of a job stand and end, and what they are asked for.
 //!
 //! What a cold drop is of, what makes it cold and what warms its housing: words
 //! of documents, with temperature and coefficients of each medium. Coefficients
@@ -62,6 +62,38 @@ words! {
         OnStep "on_step",
         /// Plain, held by its fit alone.
         ByFit "by_fit",
+    }
+}
+
+words! {
+    /// How the sleeves of a job end at the deck.
+    SleeveEnds SLEEVE_ENDS {
+        /// Flush: the deck is cut, and the sleeves with it.
+        Decked "decked",
+        /// Proud of it, within limits; the deck is not cut.
+        Proud "proud",
+    }
+}
+
+words! {
+    /// Whether the sleeves of a deck were held down while their heights were read.
+    HeldDown HELD_DOWN {
+        /// At the torque that the engine's sheet states.
+        Held "held",
+        /// Read free.
+        Free "free",
+    }
+}
+
+words! {
+    /// What a flange's face left on the inked ledge.
+    Inked INKED {
+        /// A full ring.
+        Full "full",
+        /// A broken one.
+        Broken "broken",
+        /// Nobody tried.
+        NotDone "not_done",
     }
 }
 

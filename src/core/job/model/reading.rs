@@ -74,6 +74,8 @@ pub enum Why {
     WallTooThick(f64),
     /// The lower limit is not below the upper, given in SI.
     LowNotBelowHigh(f64),
+    /// A torque is stated, and no height that is to be read at it.
+    TorqueAlone,
     /// Two devices set it differently without knowing of each other, and nobody
     /// has chosen yet.
     Disputed,

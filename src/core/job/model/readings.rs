@@ -5,7 +5,7 @@
 use crate::job::model::engine::Engine;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Reading, Spot, Unusable};
 use crate::metrology::form::Level;
@@ -88,6 +88,14 @@ impl<'a> Readings<'a> {
     /// Where what is typed cannot be used.
     pub fn sleeve_kind(&self) -> Result<SleeveKind, Lack> {
         Ok(self.job.sleeve_kind()?)
+    }
+
+    /// How the job's sleeves end; decked where nobody says otherwise.
+    ///
+    /// # Errors
+    /// Where what is typed cannot be used.
+    pub fn sleeve_ends(&self) -> Result<SleeveEnds, Lack> {
+        Ok(self.job.sleeve_ends()?)
     }
 
     /// A number of the engine, typed or preset.

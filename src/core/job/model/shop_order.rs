@@ -2,7 +2,7 @@
 //! mean.
 
 use crate::job::model::field::Field::*;
-use crate::job::model::hangs_on::{CHOICE, FINISHING, PULLING, SEATED, WARM};
+use crate::job::model::hangs_on::{CHOICE, DECKED, FINISHING, LEFT_PROUD, PULLING, SEATED, WARM};
 use crate::job::model::step::{Calculation, Caution, Drawing, StepId, StepSpec, Subject};
 
 /// A step without anything: the entries below say what theirs have.
@@ -200,11 +200,15 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Counterbore,
         name: "counterbore",
         number: 14,
-        fields: &[CounterboreDepth, DeckHere],
+        fields: &[CounterboreDepth, DeckHere, ShimHere, LedgeInner, InkCheck],
         needed: &[CounterboreDepth],
         calculation: Calculation::Counterbore,
         uses: &[
+            LedgeFall,
             SleeveKind,
+            SleeveEnds,
+            ProudLow,
+            ProudHigh,
             FlangeThickness,
             TargetProud,
             FeedSd,
@@ -223,11 +227,14 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::StepDepth,
         name: "step-depth",
         number: 14,
-        fields: &[StepDepth, DeckHere],
+        fields: &[StepDepth, DeckHere, ShimHere],
         needed: &[StepDepth],
         calculation: Calculation::StepDepth,
         uses: &[
             SleeveKind,
+            SleeveEnds,
+            ProudLow,
+            ProudHigh,
             PlainLength,
             TargetProud,
             FeedSd,
@@ -387,28 +394,21 @@ pub const STEPS: &[StepSpec] = &[
         fields: &[LowSpot, DeckCut, DeckFinish, FromDeckAfter, RecutSaid],
         needed: &[LowSpot],
         calculation: Calculation::Deck,
-        uses: &[
-            SeatHeight,
-            FlangeThickness,
-            DeckHere,
-            PlannedCut,
-            CleanUp,
-            GaugeHeight,
-            DeckSd,
-            Risk,
-            RingHeight,
-            RingProud,
-            GrooveLand,
-            FromDeckBefore,
-            FromDeckLeast,
-            FromDeckMost,
-            BlockCutSoFar,
-            BlockCutMost,
-            DeckFinishKind,
-            DeckFinishMost,
-        ],
+        uses: DECKED,
         drawing: Drawing::DeckCuts,
         cautions: CUTTING,
+        ..PLAIN
+    },
+    // In the place of the deck; the two never stand together.
+    StepSpec {
+        id: StepId::Heights,
+        name: "heights",
+        number: 25,
+        subject: Subject::Bank,
+        fields: &[HeldDown],
+        calculation: Calculation::Heights,
+        uses: LEFT_PROUD,
+        drawing: Drawing::Heights,
         ..PLAIN
     },
     StepSpec {
@@ -427,6 +427,7 @@ pub const STEPS: &[StepSpec] = &[
             DeckCut,
             GasketGrades,
             PlannedCut,
+            SleeveEnds,
         ],
         ..PLAIN
     },
@@ -444,6 +445,7 @@ pub const STEPS: &[StepSpec] = &[
             FlangeThickness,
             DeckCut,
             PlannedCut,
+            SleeveEnds,
         ],
         cautions: CUTTING,
         ..PLAIN

@@ -60,6 +60,8 @@ pub enum StepId {
     Seat,
     /// Cut the deck.
     Deck,
+    /// Heights of sleeves that are left proud.
+    Heights,
     /// Piston protrusion.
     Protrusion,
     /// Fire-ring groove.
@@ -126,7 +128,7 @@ impl StepId {
             | Self::Fit => Phase::Counterbore,
             Self::Clean | Self::DryRun | Self::Chill | Self::Drop | Self::Hold => Phase::Drop,
             Self::WarmHeight | Self::Pull | Self::Seat => Phase::Seat,
-            Self::Deck | Self::Protrusion | Self::Groove => Phase::Deck,
+            Self::Deck | Self::Heights | Self::Protrusion | Self::Groove => Phase::Deck,
             Self::Finish | Self::RingGap | Self::WashAgain | Self::Report => Phase::Finish,
         }
     }
@@ -202,6 +204,8 @@ pub enum Calculation {
     Seat,
     /// The deck cut.
     Deck,
+    /// Heights of sleeves that are left proud, against their limits.
+    Heights,
 }
 
 /// Which drawing shows it.
@@ -235,6 +239,8 @@ pub enum Drawing {
     Staircase,
     /// What each flange loses.
     DeckCuts,
+    /// Heights of sleeves that are left proud.
+    Heights,
 }
 
 /// Which caution goes with it (job.md, section 6).

@@ -11,6 +11,7 @@ use crate::job::model::field::Field;
 use crate::job::model::field_read::DONE;
 use crate::job::model::from_deck::FromDeck;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveEnds;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Standing};
 use crate::job::model::readings::Readings;
@@ -428,9 +429,12 @@ impl AfterCut {
 }
 
 /// Whether a deck that is cut has a size outside its range of which nobody has said
-/// what became, or one that cannot be judged.
+/// what became, or one that cannot be judged. Sleeves left proud are not decked.
 #[must_use]
 pub fn any_open(job: &Job) -> bool {
+    if job.sleeve_ends() == Ok(SleeveEnds::Proud) {
+        return false;
+    }
     (0..job.engine.banks()).any(|bank| match after_cut(job, bank) {
         _ if job.cylinders_of(bank).next().is_none() => false,
         Ok(after) => after.made && !after.is_settled(),

@@ -7,6 +7,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
+use crate::job::model::part::SleeveEnds;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Missing, Spot};
 use crate::job::model::readings::Readings;
@@ -25,7 +26,7 @@ pub struct AllLow {
 
 /// All flanges of the job as planned: each aimed at the stand-proud wanted, with
 /// the scatter of hand feed and depth gauge, the planned cut taken off its deck;
-/// `None` of none.
+/// `None` of none, and of sleeves that are left proud.
 ///
 /// # Errors
 /// A limit or the deck beside a hole missing, something that cannot be used.
@@ -33,6 +34,9 @@ pub fn planned(job: &Job) -> Result<Option<AllLow>, Lack> {
     let r = Readings::new(job, Owner::Block);
     r.head()?;
     job.dispute(Spot::LeftOut)?;
+    if r.sleeve_ends()? == SleeveEnds::Proud {
+        return Ok(None);
+    }
     let m = |field| r.engine(field);
     let spare_m = m(Field::TargetProud)? + m(Field::PlannedCut)? - m(Field::CleanUp)?;
     let own_sd = Length::from_m(m(Field::FeedSd)?.hypot(m(Field::GaugeDepth)?));

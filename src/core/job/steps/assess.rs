@@ -20,10 +20,13 @@ use crate::job::model::step::{Calculation, Mark, StepId, StepSpec, Subject};
 use crate::job::steps::after_cut::any_open;
 use crate::job::steps::deck::{Lock, deck, lock};
 use crate::job::steps::look_back::{compare_returns, current, look_back, state};
+use crate::job::steps::proud::{heights, judge_heights};
 use crate::job::steps::survey::spots;
 use crate::job::steps::together::{DeckMemory, DeckSeats, judge_together};
 use crate::job::steps::work_to::work_to;
-use crate::job::steps::{bore, counterbore, drop, enquiry, finish, fit, measure, order, seat};
+use crate::job::steps::{
+    bore, counterbore, drop, enquiry, finish, fit, ledge, measure, order, seat,
+};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{CylinderReport, StepReport, Verdict, Worked};
@@ -48,6 +51,7 @@ fn cylinders(
         .map(|cylinder| cylinder_report(job, doubts, cylinder))
         .collect();
     let decks = judge_together(job, &mut reports, memory);
+    judge_heights(job, &mut reports);
     for report in &mut reports {
         look_back(&mut report.steps);
         report.state = state(job, report.cylinder, &report.steps);
@@ -150,7 +154,7 @@ pub fn worked(job: &Job, owner: Owner, step: StepId) -> Worked {
     let spec = step.spec();
     // The deck alone hangs on its cylinders' seats.
     let reports = match spec.calculation {
-        Calculation::Deck => assess(job),
+        Calculation::Deck | Calculation::Heights => assess(job),
         _ => Vec::new(),
     };
     calculate(job, owner, spec, &reports)
@@ -179,7 +183,8 @@ fn calculate(job: &Job, owner: Owner, spec: &StepSpec, reports: &[CylinderReport
         Calculation::Finish => finish::finish(r),
         Calculation::RingGap => finish::ring_gaps(r),
         Calculation::SleeveForm => measure::sleeve_form(r),
-        Calculation::Counterbore | Calculation::StepDepth => counterbore::depth(r),
+        Calculation::Counterbore => ledge::counterbore(r),
+        Calculation::StepDepth => counterbore::depth(r),
         Calculation::Fit => fit::fit(r),
         Calculation::ColdDrop => drop::dropped(r),
         Calculation::Height => seat::warm_height(r),
@@ -188,6 +193,10 @@ fn calculate(job: &Job, owner: Owner, spec: &StepSpec, reports: &[CylinderReport
         Calculation::Deck => match owner {
             Owner::Bank(bank) => deck(r, &lock(job, reports, bank)),
             Owner::Block | Owner::Cylinder(_) => deck(r, &Lock::NoSleeves),
+        },
+        Calculation::Heights => match owner {
+            Owner::Bank(bank) => heights(r, &lock(job, reports, bank)),
+            Owner::Block | Owner::Cylinder(_) => heights(r, &Lock::NoSleeves),
         },
     }
 }
@@ -203,7 +212,7 @@ fn owner_steps(
         Owner::Bank(_) => Subject::Bank,
         Owner::Cylinder(_) => Subject::Cylinder,
     };
-    steps_of(job.listed_kind(), subject)
+    steps_of(job.listed_stand(), subject)
         .map(|spec| step_report(job, doubts, owner, spec, reports))
         .collect()
 }
@@ -232,8 +241,8 @@ fn hangs_on(job: &Job, owner: Owner, field: Field, place: Place) -> bool {
 /// Whether a step asks for a field with the job's sleeves; of sleeves that nobody
 /// knows it asks for all.
 fn asks(job: &Job, step: StepId, field: Field) -> bool {
-    match job.sleeve_kind() {
-        Ok(kind) => kind.asks(step, field),
+    match job.stand() {
+        Ok(stand) => stand.asks(step, field),
         Err(_) => true,
     }
 }

@@ -1,12 +1,13 @@
 //! The counterbore: room round the flange, depth, chamfer.
 
 use crate::job::model::field::Field;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::Owner;
 use crate::job::model::reading::Lack;
-use crate::job::model::readings::{Readings, smallest};
+use crate::job::model::readings::{Readings, largest, smallest};
 use crate::job::model::step::StepId;
-use crate::job::steps::home::{depth_gauge, measured_by, plane};
+use crate::job::steps::home::{depth_gauge, measured_by, plane, shim};
+use crate::job::steps::stand_proud::{proud_range, target_proud};
 use crate::job::steps::survey::deck_beside;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::answer::Answer;
@@ -14,7 +15,7 @@ use crate::job::verdict::figure::Figure;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
-use crate::planning::counterbore::{CounterboreInput, counterbore};
+use crate::planning::counterbore::{CounterboreInput, counterbore, uneven_ledge};
 use crate::quantity::Length;
 use crate::quantity::code::Code;
 use crate::quantity::report::Finding;
@@ -68,6 +69,9 @@ pub fn depth(r: &Readings) -> Worked {
         // Held by its fit: nothing is cut to a depth.
         return Ok(Verdict::plain(Signal::None, Next::MarkIt));
     };
+    if r.sleeve_ends()? == SleeveEnds::Proud {
+        return proud_depth(r, [long, deep], gauge);
+    }
     let above = r.complete(long)?;
     let plane_m = plane(kind, &above);
     let from_plane = |list: &[f64]| -> Vec<Length> {
@@ -175,6 +179,45 @@ pub fn depth(r: &Readings) -> Worked {
         )),
         findings,
         answer: Answer::Counterbore(answer),
+        ..Verdict::plain(signal, next)
+    })
+}
+
+/// Depth still to cut where nothing is decked afterwards: every height that the sleeve
+/// will have must lie within the limits, shim and all. Cut for is the middle of them.
+fn proud_depth(r: &Readings, [long, deep]: [Field; 2], gauge: Field) -> Worked {
+    let above = r.complete(long)?;
+    let depth = r.list(deep)?;
+    let none = || r.missing(deep, deep.spec().places.count());
+    let deepest_m = largest(&depth.iter().map(|(_, m)| *m).collect::<Vec<_>>()).ok_or_else(none)?;
+    let least_m = smallest(&above).ok_or_else(none)?;
+    let shim_m = shim(r)?.as_m();
+    let [low_m, high_m] = proud_range(r)?;
+    let mut heights = Vec::new();
+    for (clock, depth_m) in &depth {
+        if let Some(above_m) = above.get(usize::from(*clock)) {
+            heights.push(above_m + shim_m - depth_m);
+        }
+    }
+    let lowest_m = smallest(&heights).ok_or_else(none)?;
+    let highest_m = largest(&heights).ok_or_else(none)?;
+    let to_go_m = least_m + shim_m - target_proud(r)? - deepest_m;
+    let depths: Vec<Length> = depth.iter().map(|(_, m)| Length::from_m(*m)).collect();
+    let uneven = uneven_ledge(&depths);
+    let (signal, next) = if lowest_m < low_m - TINY_M {
+        let by = Length::from_m(low_m - lowest_m);
+        (Signal::Stop, Next::TooDeep(by))
+    } else if highest_m > high_m + TINY_M && to_go_m > TINY_M {
+        (Signal::Wait, Next::CutDeeper(Length::from_m(to_go_m)))
+    } else if highest_m > high_m + TINY_M || uneven.is_some() {
+        (Signal::Look, Next::LedgeUneven)
+    } else {
+        (Signal::Go, Next::AtDepth)
+    };
+    let u_m = r.engine(gauge)?;
+    Ok(Verdict {
+        number: Some(length_figure(Figure::StillToCut, to_go_m, Some(u_m))),
+        findings: uneven.into_iter().collect(),
         ..Verdict::plain(signal, next)
     })
 }

@@ -2,7 +2,7 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing};
 use crate::job::model::readings::{Readings, largest, smallest};
@@ -171,8 +171,11 @@ pub fn protrusion(r: &Readings) -> Worked {
 }
 
 /// What the deck lost: the cut decided on, else the cut planned; and whether
-/// somebody said that it was made.
+/// somebody said that it was made. Sleeves that are left proud are not decked.
 pub(super) fn deck_cut(r: &Readings) -> Result<(f64, bool), Lack> {
+    if r.sleeve_ends()? == SleeveEnds::Proud {
+        return Ok((0.0, true));
+    }
     let bank = r.bank();
     let typed = r
         .job
@@ -208,11 +211,18 @@ const NO_FLANGE_M: f64 = 0.15;
 /// What it lacks.
 pub fn groove_wanted(r: &Readings) -> Result<(Groove, bool), Lack> {
     let (cut_m, cut_known) = deck_cut(r)?;
+    let decked = r.sleeve_ends()? == SleeveEnds::Decked;
     let least_m = match r.sleeve_kind()? {
         SleeveKind::Flanged => {
             let thickness = r.complete(Field::FlangeThickness)?;
             let proud = r.complete(Field::SeatHeight)?;
-            let below: Vec<f64> = thickness.iter().zip(&proud).map(|(t, h)| t - h).collect();
+            // A flange that is left proud loses nothing.
+            let lost = |h: &f64| if decked { *h } else { 0.0 };
+            let below: Vec<f64> = thickness
+                .iter()
+                .zip(&proud)
+                .map(|(t, h)| t - lost(h))
+                .collect();
             smallest(&below).ok_or_else(|| r.missing(Field::FlangeThickness, 1))?
         }
         // It has no flange that a groove could cut through.

@@ -12,6 +12,7 @@ use crate::job::model::field::Field;
 use crate::job::model::part::SleeveKind;
 use crate::job::model::reading::Lack;
 use crate::job::model::readings::{Readings, smallest};
+use crate::job::steps::stand_proud::target_proud;
 use crate::quantity::Length;
 
 /// What a plain sleeve keeps above the plane that its length and its step are taken
@@ -72,6 +73,17 @@ pub fn uncertainties(r: &Readings) -> Result<[f64; 2], Lack> {
     }
 }
 
+/// The shim on the seat: this hole's own, else the engine's.
+///
+/// # Errors
+/// Something that cannot be used.
+pub fn shim(r: &Readings) -> Result<Length, Lack> {
+    match r.own(Field::ShimHere)? {
+        Some(own_m) => Ok(Length::from_m(own_m)),
+        None => r.length(Field::Shim),
+    }
+}
+
 /// How the sleeve is home.
 ///
 /// # Errors
@@ -79,9 +91,9 @@ pub fn uncertainties(r: &Readings) -> Result<[f64; 2], Lack> {
 pub fn home(r: &Readings) -> Result<Home, Lack> {
     let kind = r.sleeve_kind()?;
     let (above, depth, shim) = match measured_by(kind) {
-        Some([long, deep]) => (r.complete(long)?, r.complete(deep)?, r.length(Field::Shim)?),
+        Some([long, deep]) => (r.complete(long)?, r.complete(deep)?, shim(r)?),
         None => {
-            let above_m = r.engine(Field::TargetProud)? + BELOW_TARGET_M;
+            let above_m = target_proud(r)? + BELOW_TARGET_M;
             (
                 vec![above_m; 4],
                 vec![BELOW_TARGET_M; 4],

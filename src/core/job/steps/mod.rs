@@ -24,13 +24,20 @@ pub mod enquiry;
 pub mod finish;
 pub mod fit;
 pub mod home;
+pub mod kept_plan;
+pub mod ledge;
 pub mod loads;
 pub mod look_back;
 pub mod measure;
 pub mod order;
 pub mod passes;
+pub mod proud;
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod proud_tests;
 pub mod seat;
 pub mod shrink;
+pub mod stand_proud;
 pub mod survey;
 #[cfg(test)]
 mod tests;

@@ -7,12 +7,13 @@
 use crate::job::model::engine::preset_si;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::measure::{thinnest, walls_before_boring};
+use crate::job::steps::stand_proud::target_proud;
 use crate::job::steps::tools::{grade, length_figure, more};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::figure::{Detail, Figure};
@@ -99,10 +100,7 @@ fn bottom(r: &Readings) -> Item {
     let Some(step_m) = r.engine_or_none(Field::StepBelow)? else {
         return Ok(None);
     };
-    let (length_m, proud_m) = (
-        r.engine(Field::SleeveLength)?,
-        r.engine(Field::TargetProud)?,
-    );
+    let (length_m, proud_m) = (r.engine(Field::SleeveLength)?, target_proud(r)?);
     match r.sleeve_kind()? {
         SleeveKind::Flanged => {
             let depth_m = r.engine(Field::NominalFlange)? - proud_m;
@@ -154,7 +152,12 @@ fn groove(r: &Readings, item: OrderItem) -> Item {
         }
         _ => {
             let depth_m = ring_m - r.engine(Field::RingProud)?;
-            let lost_m = r.engine(Field::TargetProud)? + r.engine(Field::PlannedCut)?;
+            let lost_m = match r.sleeve_ends()? {
+                SleeveEnds::Decked => {
+                    r.engine(Field::TargetProud)? + r.engine(Field::PlannedCut)?
+                }
+                SleeveEnds::Proud => 0.0,
+            };
             r.engine(Field::NominalFlange)? - lost_m - depth_m
         }
     };
@@ -192,6 +195,7 @@ fn check(r: &Readings, item: OrderItem) -> OrderCheck {
         inputs: item
             .uses(r.job.listed_kind())
             .iter()
+            .filter(|field| r.job.listed_stand().has_field(**field))
             .filter_map(input)
             .collect(),
     }

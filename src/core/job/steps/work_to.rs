@@ -4,14 +4,15 @@
 //! never from what was cut.
 
 use crate::job::model::field::Field;
-use crate::job::model::part::SleeveKind;
+use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, mean, smallest};
 use crate::job::model::step::{Calculation, StepSpec};
 use crate::job::steps::bore::{bore_wanted, sleeve_d};
 use crate::job::steps::finish::groove_wanted;
-use crate::job::steps::home::{depth_gauge, measured_by};
+use crate::job::steps::home::{depth_gauge, measured_by, shim};
 use crate::job::steps::seat::predicted;
+use crate::job::steps::stand_proud::{proud_range, target_proud};
 use crate::job::verdict::work_to::{Work, WorkTo};
 use crate::materials::Material;
 use crate::quantity::Temperature;
@@ -91,12 +92,19 @@ fn depth(r: &Readings) -> Result<Option<WorkTo>, Lack> {
     };
     let above = r.complete(long)?;
     let least_m = smallest(&above).ok_or_else(|| r.missing(long, 1))?;
-    let near_m = 2.0 * r.engine(gauge)?;
-    let si = least_m - r.engine(Field::TargetProud)?;
     let work = match deep {
         Field::StepDepth => Work::StepDepth,
         _ => Work::Depth,
     };
+    // Nothing is decked afterwards: any depth that leaves the sleeve within its limits,
+    // the shim under it counted.
+    if r.sleeve_ends()? == SleeveEnds::Proud {
+        let [low_m, high_m] = proud_range(r)?;
+        let top_m = least_m + shim(r)?.as_m();
+        return Ok(Some(between(work, top_m - high_m, top_m - low_m)));
+    }
+    let near_m = 2.0 * r.engine(gauge)?;
+    let si = least_m - target_proud(r)?;
     Ok(Some(WorkTo {
         si,
         ..between(work, si - near_m, si + near_m)

@@ -59,6 +59,8 @@ pub enum Figure {
     GapAfterPull,
     /// Gap under the flange.
     Gap,
+    /// Heights of sleeves left proud apart, all of a deck.
+    ProudSpread,
 }
 
 /// The one number of a step.

@@ -3,9 +3,11 @@
 
 pub mod answer;
 pub mod figure;
+pub mod ledge;
 pub mod load;
 pub mod next;
 pub mod order;
+pub mod proud;
 pub mod report;
 pub mod signal;
 pub mod work_to;

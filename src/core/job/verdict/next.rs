@@ -5,6 +5,8 @@ use crate::job::model::from_deck::FromDeck;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Missing, Spot};
 use crate::job::model::step::StepId;
+use crate::job::verdict::ledge::LedgeFault;
+use crate::job::verdict::proud::Breach;
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
 
@@ -37,6 +39,10 @@ pub enum Next {
     Assumed(Field),
     /// The deck was released by hand over flanges not shown to be home.
     ReleasedByHand,
+    /// The ledge falls or rises toward the bore, by so much at its worst.
+    LedgeShape(LedgeFault, Length),
+    /// The ink of the flange's face is broken.
+    InkBroken,
     /// The counterbore is not as deep on one clock as on another.
     LedgeUneven,
     /// A hole that is left out holds readings of a sleeve.
@@ -61,6 +67,17 @@ pub enum Next {
     DeckSizeWants(FromDeck, Field),
     /// The deck is rougher than the gasket allows.
     DeckRough,
+    /// A sleeve that is left proud breaks a limit of its height.
+    ProudOut(Breach),
+    /// A plan of heights is worked to, and this hole is not done.
+    PlanOpen(u8),
+    /// This hole's mean height is another than its plan's, by so much and more than the
+    /// gauges explain; positive: higher.
+    OffPlan(u8, Length),
+    /// All heights of a deck keep their limits.
+    ProudGood,
+    /// Heights were read without the torque that the sheet states.
+    ReadFree,
     /// A cylinder stops the job.
     StopsAt(u8),
     /// Steps are open: see what is not done.

@@ -12,6 +12,7 @@
 //! and cut are left to choose.
 
 mod search;
+mod stock;
 mod window;
 
 use crate::metrology::check_count;
@@ -19,6 +20,8 @@ use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Length, bounds};
 use search::{Limits, Search, Solved};
+
+pub use stock::{Shim, heights_plan_of_stock};
 
 /// Clocks of a hole and of a sleeve.
 pub const CLOCKS: usize = 4;
@@ -67,6 +70,31 @@ pub struct Placed {
     pub cut: Length,
 }
 
+/// A limit of heights.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HeightLimit {
+    /// How proud each height may stand.
+    Proud,
+    /// How far the heights of one hole may be apart.
+    Hole,
+    /// How far the means of two neighbours may be apart.
+    Neighbour,
+    /// How far all means may be apart.
+    All,
+}
+
+impl HeightLimit {
+    /// Its name and what it is, for a message.
+    const fn words(self) -> &'static str {
+        match self {
+            Self::Proud => "proud_m, how proud each height may stand,",
+            Self::Hole => "spread_hole_m, the heights within one hole,",
+            Self::Neighbour => "spread_neighbour_m, the means of two neighbours,",
+            Self::All => "spread_all_m, the means of all holes,",
+        }
+    }
+}
+
 /// A plan of heights.
 #[derive(Clone, Debug, PartialEq)]
 pub struct HeightsPlan {
@@ -86,10 +114,15 @@ pub struct HeightsPlan {
     pub turned: usize,
     /// Highest less lowest of the means.
     pub spread: Length,
+    /// By how much it exceeds a limit at most, and the limit that stands in the way;
+    /// nothing where it keeps them all.
+    pub exceeds: Option<(HeightLimit, Length)>,
     /// What wants a look.
     pub findings: Vec<Finding>,
 }
 
+/// Most work of one search: choices looked at.
+const MOST_WORK: usize = 400_000_000;
 /// A metre in the whole units of the search.
 const UNITS: f64 = 1e12;
 
@@ -125,36 +158,46 @@ const UNITS: f64 = 1e12;
 /// # Ok::<(), coldseat_core::quantity::report::Fault>(())
 /// ```
 pub fn heights_plan(input: &HeightsInput) -> Result<HeightsPlan, Fault> {
-    input.check()?;
-    let units = |l: &Length| (l.as_m() * UNITS).round() as i64;
-    let rows = |list: &[[Length; CLOCKS]]| -> Vec<[i64; CLOCKS]> {
-        list.iter().map(|row| row.each_ref().map(units)).collect()
-    };
-    let cuts = input.cuts()?;
-    let limits = Limits {
-        proud: input.proud.each_ref().map(units),
-        hole: units(&input.spread_hole),
-        neighbour: units(&input.spread_neighbour),
-        all: units(&input.spread_all),
-    };
-    let step = units(&input.cut_step);
-    let search = Search {
-        holes: rows(input.holes),
-        sleeves: rows(input.sleeves),
-        shims: input.shims.iter().map(units).collect(),
-        cuts: (0..=cuts).map(|i| i as i64 * step).collect(),
-        limits,
-    };
-    let solved = search.best().ok_or_else(|| {
-        Fault::new(
-            "holes",
-            "too many ways to look through: give fewer shims, coarser cuts or fewer spare sleeves",
-        )
-    })?;
+    let search = input.search()?;
+    let (solved, _) = search.best(MOST_WORK).ok_or_else(too_many)?;
     Ok(input.told(&search, &solved))
 }
 
+/// A search that would take too long.
+fn too_many() -> Fault {
+    Fault::new(
+        "holes",
+        "too many ways to look through: give fewer shims, coarser cuts or fewer spare sleeves",
+    )
+}
+
 impl HeightsInput<'_> {
+    /// What is searched, in units.
+    fn search(&self) -> Result<Search, Fault> {
+        let input = self;
+        input.check()?;
+        let units = |l: &Length| (l.as_m() * UNITS).round() as i64;
+        let rows = |list: &[[Length; CLOCKS]]| -> Vec<[i64; CLOCKS]> {
+            list.iter().map(|row| row.each_ref().map(units)).collect()
+        };
+        let cuts = input.cuts()?;
+        let limits = Limits {
+            proud: input.proud.each_ref().map(units),
+            hole: units(&input.spread_hole),
+            neighbour: units(&input.spread_neighbour),
+            all: units(&input.spread_all),
+        };
+        let step = units(&input.cut_step);
+        Ok(Search {
+            holes: rows(input.holes),
+            sleeves: rows(input.sleeves),
+            shims: input.shims.iter().map(units).collect(),
+            barred: Vec::new(),
+            cuts: (0..=cuts).map(|i| i as i64 * step).collect(),
+            limits,
+        })
+    }
+
     fn told(&self, search: &Search, solved: &Solved) -> HeightsPlan {
         let length = |units: i64| Length::from_m(units as f64 / UNITS);
         let plan: Vec<Placed> = solved
@@ -177,13 +220,16 @@ impl HeightsInput<'_> {
             .map(|(hole, o)| search.heights(hole, o).map(length))
             .collect();
         let mut findings = Vec::new();
-        if solved.excess > 0 {
+        let in_the_way = search
+            .in_the_way(&solved.plan)
+            .filter(|_| solved.excess > 0);
+        if let Some(limit) = in_the_way {
             findings.push(Finding::stop(
                 Code::NoPlan,
                 format!(
                     "no plan keeps every limit: {} stands in the way, by {} mm at least. Get other \
                      shims or sleeves, or ask whether the ledges may be cut",
-                    search.in_the_way(&solved.plan),
+                    limit.words(),
                     crate::quantity::format::fixed(solved.excess as f64 / 1e9, 4),
                 ),
             ));
@@ -195,6 +241,7 @@ impl HeightsInput<'_> {
             moved: count(&|i, p| p.sleeve != i),
             turned: count(&|_, p| p.turn != 0),
             spread: Length::from_m(search.spread(&solved.plan) as f64 / UNITS / CLOCKS as f64),
+            exceeds: in_the_way.map(|limit| (limit, length(solved.excess))),
             height,
             plan,
             findings,

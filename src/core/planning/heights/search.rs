@@ -6,8 +6,8 @@
 //! there a plan, how little can it cost, how little can such a one spread, and which
 //! of those is the first.
 
-use super::CLOCKS;
 use super::window::{Memory, Order, Window};
+use super::{CLOCKS, HeightLimit};
 use crate::numerics::order::in_order;
 use crate::quantity::ties::ALLOWANCE_M;
 
@@ -15,8 +15,6 @@ use crate::quantity::ties::ALLOWANCE_M;
 const ALLOWED: i64 = (ALLOWANCE_M * super::UNITS) as i64;
 /// Clocks, as a factor of sums.
 const SUM: i64 = CLOCKS as i64;
-/// Most work of one search: choices looked at.
-const MOST_WORK: usize = 400_000_000;
 /// More than any plan costs: no plan.
 pub const NEVER: i64 = i64::MAX / 4;
 /// What any plan may cost.
@@ -57,8 +55,8 @@ impl Choice {
     }
 }
 
-/// What a plan costs.
-fn cost(plan: &[Choice]) -> i64 {
+/// What a plan costs: cuts before shims before moves before turns.
+pub fn cost(plan: &[Choice]) -> i64 {
     plan.iter().map(|c| c.cost).sum()
 }
 
@@ -73,6 +71,8 @@ pub struct Search {
     pub holes: Vec<[i64; CLOCKS]>,
     pub sleeves: Vec<[i64; CLOCKS]>,
     pub shims: Vec<i64>,
+    /// Holes that may not have a shim, by hole and shim.
+    pub barred: Vec<(usize, usize)>,
     pub cuts: Vec<i64>,
     pub limits: Limits,
 }
@@ -109,7 +109,9 @@ impl Search {
         let of_hole = |hole: usize| {
             let mut all = Vec::new();
             let shims = (0..self.shims.len()).map(Some).chain([None]);
-            for shim in shims {
+            let may_have =
+                |shim: &Option<usize>| shim.is_none_or(|shim| !self.barred.contains(&(hole, shim)));
+            for shim in shims.filter(may_have) {
                 for cut in 0..self.cuts.len() {
                     for sleeve in 0..self.sleeves.len() {
                         let mut choice = Choice {
@@ -198,10 +200,15 @@ impl Search {
         ]
     }
 
-    /// The best plan; `None` where the search would take too long.
-    pub fn best(&self) -> Option<Solved> {
-        let mut memory = Memory::new(self.sleeves.len(), MOST_WORK);
-        let memory = &mut memory;
+    /// The best plan, and what is left of the work, in choices looked at; `None` where
+    /// that is too little.
+    pub fn best(&self, work: usize) -> Option<(Solved, usize)> {
+        let mut memory = Memory::new(self.sleeves.len(), work);
+        let solved = self.solve(&mut memory)?;
+        Some((solved, memory.work))
+    }
+
+    fn solve(&self, memory: &mut Memory) -> Option<Solved> {
         let mut excess = 0;
         if !self.is_possible(0, memory)? {
             // The least excess, to the unit.
@@ -312,28 +319,28 @@ impl Search {
     }
 
     /// The limit that a plan exceeds the most.
-    pub fn in_the_way(&self, plan: &[Choice]) -> &'static str {
-        let mut worst = (0, "no limit");
-        let mut look = |over: i64, name| {
+    pub fn in_the_way(&self, plan: &[Choice]) -> Option<HeightLimit> {
+        let mut worst = (0, None);
+        let mut look = |over: i64, limit| {
             if over > worst.0 {
-                worst = (over, name);
+                worst = (over, Some(limit));
             }
         };
         for (hole, choice) in plan.iter().enumerate() {
             let own = self.own_excess(&self.heights(hole, choice));
-            look(SUM * own[0], "proud_m, how proud each height may stand,");
-            look(SUM * own[1], "spread_hole_m, the heights within one hole,");
+            look(SUM * own[0], HeightLimit::Proud);
+            look(SUM * own[1], HeightLimit::Hole);
         }
         for pair in plan.windows(2) {
             let apart = (pair[0].sum - pair[1].sum).abs();
             look(
                 apart - SUM * (self.limits.neighbour + ALLOWED),
-                "spread_neighbour_m, the means of two neighbours,",
+                HeightLimit::Neighbour,
             );
         }
         look(
             self.spread(plan) - SUM * (self.limits.all + ALLOWED),
-            "spread_all_m, the means of all holes,",
+            HeightLimit::All,
         );
         worst.1
     }

@@ -1,0 +1,59 @@
+//! English: how a ledge lies toward the bore, its ink, its repair.
+
+use crate::show::length;
+use coldseat_core::ask::{Inked, LedgeFault, Next, UnitSystem};
+
+/// Over what would repair a ledge.
+pub const LEDGE_REPAIR: &str = "To repair this ledge";
+/// No shim is at hand.
+pub const NO_SHIM_AT_HAND: &str = "none of your shims at hand is listed";
+
+/// What the ink says.
+#[must_use]
+pub const fn inked(inked: Inked) -> &'static str {
+    match inked {
+        Inked::Full => "full ring",
+        Inked::Broken => "broken ring",
+        Inked::NotDone => "not done",
+    }
+}
+
+/// What to do next, of a ledge.
+#[must_use]
+pub fn next_ledge(next: &Next, units: UnitSystem) -> String {
+    match next {
+        Next::LedgeShape(how, by) => {
+            let by = length(by.as_m(), units);
+            match how {
+                LedgeFault::Cupped => format!("CUPPED: the ledge falls by {by} toward the bore all round. The flange bears at its rim alone and breaks there: no sleeve on it. Clean, measure again, true it."),
+                LedgeFault::Sloped => format!("SLOPED: the ledge falls by {by} toward the bore on a side. The flange breaks there: no sleeve on it. Clean, measure again, true it."),
+                LedgeFault::Rises => format!("The ledge rises by {by} toward the bore: the flange bears at its root. Look for a burr, measure again, true it."),
+            }
+        }
+        Next::InkBroken => "The ink is broken: the flange does not bear all round. Clean both, ink again; then true the ledge.".to_owned(),
+        _ => String::new(),
+    }
+}
+
+/// The least cut.
+#[must_use]
+pub fn true_it(depth: &str, cut: &str) -> String {
+    format!(
+        "True it by the least cut: to {depth} all over, {cut} where it is highest. Then measure its depth again, at both radii."
+    )
+}
+
+/// The shim that makes up for it.
+#[must_use]
+pub fn then_shim(shim: &str, at_hand: &str) -> String {
+    format!("The sleeve then sinks {shim} too deep: a shim of {shim} makes up for it ({at_hand}).")
+}
+
+/// Of the shims at hand the nearest.
+#[must_use]
+pub fn nearest_shim(size: &str) -> String {
+    format!("nearest at hand: {size}")
+}
+
+/// It needs no shim.
+pub const NO_SHIM: &str = "It is then no deeper than the sleeve wants: no shim.";

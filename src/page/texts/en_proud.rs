@@ -1,0 +1,303 @@
+//! English: sleeves that are left proud and not decked.
+
+use crate::show::length;
+use coldseat_core::ask::{
+    Breach, HeightLimit, HeldDown, KeptHole, Length, Next, PlannedHole, ProudLimit, SleeveEnds,
+    Task, UnitSystem,
+};
+
+/// The step in the place of the deck.
+pub const HEIGHTS: &str = "Heights, left proud";
+/// What is not done in such a job.
+pub const NOT_DECKED: &str = "The sleeves of this job are left proud: its deck is not cut, and what is measured from the deck stays as it is.";
+/// On the engine's sheet, in the place of what a cut changes.
+pub const FROM_DECK_STAYS: &str =
+    "Left proud: the deck is not cut, so nothing that is measured from it changes.";
+/// On the record.
+pub const LEFT_PROUD_NOT_DECKED: &str = "left proud, not cut.";
+/// The limits.
+pub const PROUD_GROUP: &str = "Left proud: limits of the heights";
+/// Where they come from. The order of magnitude is that of published engine manuals.
+pub const PROUD_WHAT: &str = "The engine's own sheet decides; enter what it says. Only to tell a slip from a limit: published engine manuals lie about 0.001 to 0.006 in (0.03 to 0.15 mm) proud, 0.002 in (0.05 mm) apart within one hole and from neighbor to neighbor, 0.004 in (0.10 mm) over all.";
+/// A sleeve without all of its heights.
+pub const NOT_ALL_MEASURED: &str = "not measured at all four clocks";
+/// Spread of one sleeve's heights.
+pub const APART_HERE: &str = "Apart round the clock";
+/// Mean of one sleeve's heights.
+pub const MEAN_HEIGHT: &str = "Mean";
+/// A hole of the drawing without its heights.
+pub const NOT_READ_SHORT: &str = "\u{2013}";
+
+/// How the sleeves of a job end.
+#[must_use]
+pub const fn sleeve_ends(ends: SleeveEnds) -> &'static str {
+    match ends {
+        SleeveEnds::Decked => "decked flush with the block",
+        SleeveEnds::Proud => "left proud, within limits",
+    }
+}
+
+/// Whether sleeves were held down while they were read.
+#[must_use]
+pub const fn held_down(held: HeldDown) -> &'static str {
+    match held {
+        HeldDown::Held => "held down at the torque stated",
+        HeldDown::Free => "free",
+    }
+}
+
+/// A limit that a sleeve breaks, seen from that sleeve.
+#[must_use]
+pub fn breach_of(breach: &Breach, cylinder: u8, units: UnitSystem) -> String {
+    let by = length(breach.by.as_m(), units);
+    let other = match breach.other {
+        Some(other) if other == cylinder => breach.cylinder,
+        Some(other) => other,
+        None => cylinder,
+    };
+    match breach.limit {
+        ProudLimit::Low => format!("too low by {by}"),
+        ProudLimit::High => format!("too high by {by}"),
+        ProudLimit::Hole => format!("{by} too far apart round the clock"),
+        ProudLimit::Neighbour => format!("{by} too far from its neighbor, hole {other}"),
+        ProudLimit::All => format!("{by} too far from hole {other}"),
+    }
+}
+
+/// What to do next, of heights that are left proud.
+#[must_use]
+pub fn next_proud(next: &Next, units: UnitSystem) -> String {
+    match next {
+        Next::ProudOut(breach) => {
+            let what = breach_of(breach, breach.cylinder, units);
+            let hole = breach.cylinder;
+            match breach.limit {
+                ProudLimit::Low => format!("Hole {hole}: {what}. Measure again; then a shim on its ledge, or a sleeve with a thicker flange."),
+                ProudLimit::High => format!("Hole {hole}: {what}. Measure again, look for a chip at its ledge; then cut its ledge, or take a thinner shim."),
+                ProudLimit::Hole => format!("Hole {hole}: {what}. Measure again, look for a chip at its ledge; then turn the sleeve, or true the ledge."),
+                ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again; then shim the lower one, or cut the ledge of the higher."),
+            }
+        }
+        Next::PlanOpen(hole) => format!("Hole {hole}: its plan is not done. Tick each line below when it is, then measure again."),
+        Next::OffPlan(hole, off) => {
+            let by = length(off.as_m().abs(), units);
+            let way = if off.as_m() > 0.0 { "higher" } else { "lower" };
+            format!("Hole {hole}: {by} {way} than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
+        }
+        Next::ProudGood => "Every height is within the limits you entered: leave the deck as it is.".to_owned(),
+        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, and read the heights again.".to_owned(),
+        _ => String::new(),
+    }
+}
+
+/// A hole for those who cannot see the drawing.
+#[must_use]
+pub fn height_spoken(cylinder: u8, low: &str, high: &str) -> String {
+    format!("hole {cylinder}: {low} to {high}")
+}
+
+/// What the drawing shows.
+#[must_use]
+pub fn heights_label(holes: &str) -> String {
+    format!("How proud each sleeve stands. {holes}")
+}
+
+/// Under the drawing.
+#[must_use]
+pub fn heights_caption(low: &str, high: &str) -> String {
+    format!(
+        "How proud each sleeve stands: a bar a clock (12, 3, 6, 9), mean and hole below; dashed the limits, {low} and {high}, the line at 0 is the deck."
+    )
+}
+
+/// The plan.
+pub const PLAN_OF_HEIGHTS: &str = "Plan of the heights";
+/// What is worked out.
+pub const PLAN_WORKING: &str = "Working the plan out\u{2026}";
+/// It would take too long.
+pub const PLAN_TOO_LONG: &str = "Too many ways to look through in the time there is: list fewer sizes of shims, a larger cut of one pass, or a smaller cut at most.";
+/// More holes than can be planned.
+pub const TOO_MANY_HOLES: &str = "A plan is worked out for eight holes of a deck at most; this deck has more. The heights are still held against their limits above.";
+/// Held by the fit.
+pub const NOTHING_TO_PLAN: &str = "These sleeves are held by their fit: there is no ledge to cut or to shim, so there is nothing to plan.";
+/// What is missing.
+pub const PLAN_WANTS: &str = "The plan waits for these, one by one:";
+/// Nothing to do.
+pub const PLAN_NOTHING: &str = "By these readings every height keeps the limits you entered: cut nothing, shim nothing, move nothing.";
+/// Takes a plan.
+pub const PLAN_TAKE: &str = "Work to this plan";
+/// What that does.
+pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job, to be ticked. What was read of each sleeve goes with it to its hole, turned as planned, and the shims are entered. One undo takes it all back.";
+/// Gives it up.
+pub const PLAN_GIVE_UP: &str = "Give this plan up; what was done stays";
+/// Sleeves that move.
+pub const PLAN_MOVES: &str = "A sleeve that moves has another fit in its new hole: measure that bore against it before it goes in.";
+/// A sleeve is in.
+pub const PLAN_SLEEVE_IN: &str =
+    "A height of a sleeve here was read, so it is in: this plan means taking it out.";
+/// A tick.
+pub const DONE: &str = "Done";
+/// Left in the drawing.
+pub const HEIGHTS_NOW: &str = "as it is";
+/// Left in the drawing of a plan that is worked to.
+pub const HEIGHTS_PLANNED: &str = "as planned";
+/// Mean height planned.
+pub const PLANNED: &str = "Planned, mean";
+/// Mean height measured.
+pub const MEASURED_AGAIN_MEAN: &str = "Measured, mean";
+/// Difference of both.
+pub const OFF_PLAN: &str = "Off the plan";
+/// Shims of a shop.
+pub const SHIMS_AT_HAND: &str = "Shims at hand";
+/// What the list is.
+pub const SHIMS_WHAT: &str = "Each size with how many are left of it. The shop's list stands in Settings; a job has its own copy, so that its plan does not change behind its back.";
+/// Takes the shop's list.
+pub const SHIMS_FROM_SHOP: &str = "Take the list from Settings";
+/// Readings that few jobs need.
+pub const LEDGE_MORE: &str = "More of this hole's ledge";
+
+/// A difference with its sign.
+#[must_use]
+pub fn signed_off(number: &str, off_m: f64) -> String {
+    if off_m > 0.0 {
+        format!("+{number}")
+    } else {
+        number.to_owned()
+    }
+}
+
+/// A cut, under a hole of the drawing.
+#[must_use]
+pub fn cut_short(by: &str) -> String {
+    format!("cut {by}")
+}
+
+/// A shim, under a hole of the drawing.
+#[must_use]
+pub fn shim_short(size: &str) -> String {
+    format!("shim {size}")
+}
+
+/// Another sleeve, under a hole of the drawing.
+#[must_use]
+pub fn sleeve_short(sleeve: u8) -> String {
+    format!("sleeve {sleeve}")
+}
+
+/// A turn, under a hole of the drawing.
+#[must_use]
+pub fn turn_short(quarters: u8) -> String {
+    format!("turn {}\u{b0}", 90 * u32::from(quarters))
+}
+
+/// How a sleeve is turned: its 12 o'clock to which clock.
+fn turned(quarters: u8) -> String {
+    match quarters {
+        0 => String::new(),
+        quarters => format!(
+            ", turned {}\u{b0} clockwise: its 12 o'clock to {} o'clock",
+            90 * u32::from(quarters),
+            3 * u32::from(quarters)
+        ),
+    }
+}
+
+/// What is done at a hole, as a sentence; nothing where it is not to be done.
+fn line(
+    (task, hole): (Task, u8),
+    (sleeve, quarters): (u8, u8),
+    (shim, cut): (Option<Length>, Length),
+    show: &dyn Fn(Length) -> String,
+) -> Option<String> {
+    match task {
+        Task::Cut if cut.as_m() > 0.0 => Some(format!(
+            "Hole {hole}: cut {} off its ledge, pass by pass; then measure its depth again.",
+            show(cut)
+        )),
+        Task::Shim => {
+            shim.map(|size| format!("Hole {hole}: lay a shim of {} on its ledge.", show(size)))
+        }
+        Task::Sleeve if sleeve != hole => Some(format!(
+            "Hole {hole}: it gets the sleeve that was number {sleeve}{}. Mark that sleeve {hole}.",
+            turned(quarters)
+        )),
+        Task::Sleeve if quarters > 0 => {
+            Some(format!("Hole {hole}: its own sleeve{}.", turned(quarters)))
+        }
+        Task::Cut | Task::Sleeve => None,
+    }
+}
+
+/// A line of a plan that is offered.
+#[must_use]
+pub fn planned_line(
+    task: Task,
+    hole: &PlannedHole,
+    show: &dyn Fn(Length) -> String,
+) -> Option<String> {
+    let shim = hole.shim.map(|(_, size)| size);
+    line(
+        (task, hole.cylinder),
+        (hole.sleeve, hole.turn),
+        (shim, hole.cut),
+        show,
+    )
+}
+
+/// A line of a plan that is worked to.
+#[must_use]
+pub fn kept_line(task: Task, hole: &KeptHole, show: &dyn Fn(Length) -> String) -> String {
+    let all = (
+        (task, hole.cylinder),
+        (hole.sleeve, hole.turn),
+        (Some(hole.shim), hole.cut),
+    );
+    line(all.0, all.1, all.2, show).unwrap_or_default()
+}
+
+/// What a plan takes.
+#[must_use]
+pub fn plan_counts(cuts: usize, shims: usize, moved: usize, turned: usize) -> String {
+    format!(
+        "Every height then keeps the limits you entered. Holes cut: {cuts}; shims: {shims}; sleeves moved: {moved}; turned: {turned}. No plan needs fewer cuts, then fewer shims, then fewer moves."
+    )
+}
+
+/// No plan keeps the limits.
+#[must_use]
+pub fn no_plan(limit: HeightLimit, by: &str) -> String {
+    let which = match limit {
+        HeightLimit::Proud => "how proud each height may stand",
+        HeightLimit::Hole => "how far the heights of one hole may be apart",
+        HeightLimit::Neighbour => "how far two neighbors may be apart",
+        HeightLimit::All => "how far all holes may be apart",
+    };
+    format!(
+        "No plan keeps every limit with what is at hand: {which} stands in the way, by {by} at least. Get other shims or sleeves, or ask whether the ledges may be cut more. Below is what comes nearest."
+    )
+}
+
+/// A hole of the drawing, for those who cannot see it.
+#[must_use]
+pub fn hole_before_after(hole: u8, before: &str, after: &str, done: &str) -> String {
+    let done = if done.is_empty() {
+        "nothing done"
+    } else {
+        done
+    };
+    format!("hole {hole}: {before}, then {after}, {done}")
+}
+
+/// The drawing of a plan.
+#[must_use]
+pub fn heights_plan_label(holes: &str) -> String {
+    format!("Heights of each hole, before and after. {holes}")
+}
+
+/// Under it.
+#[must_use]
+pub fn heights_plan_caption(before: &str, low: &str, high: &str) -> String {
+    format!(
+        "Each hole: left {before}, right afterwards, a bar a clock (12, 3, 6, 9). Dashed the limits, {low} and {high}; the line at 0 is the deck."
+    )
+}
