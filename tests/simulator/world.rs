@@ -179,8 +179,8 @@ struct Tab {
     seen: Vec<Seen>,
     cleared: Vec<usize>,
     last_spot: Option<usize>,
-    /// Where its last change was noted.
-    noted: Option<usize>,
+    /// Where the last change of each document was noted.
+    noted: Vec<usize>,
 }
 
 struct Device {
@@ -317,7 +317,7 @@ impl World {
             seen: Vec::new(),
             cleared: Vec::new(),
             last_spot: None,
-            noted: None,
+            noted: Vec::new(),
         }
     }
 
@@ -361,8 +361,10 @@ impl World {
                 continue;
             }
             // Who set nothing here yet that was noted (typed and cleared at once) comes.
-            let goes_on = stay == Stay::Same && self.tabs[tab].noted == Some(spot);
-            self.tabs[tab].noted = Some(spot);
+            let noted = &mut self.tabs[tab].noted;
+            let goes_on = stay == Stay::Same && noted.contains(&spot);
+            noted.retain(|other| which_of(*other) != which_of(spot));
+            noted.push(spot);
             let replaces = self.replaced(spot, &seen, !goes_on);
             let (dot, text) = new.map_or((None, None), |(dot, text)| (Some(dot), Some(text)));
             let who = (DEVICE_OF[tab], tab);
