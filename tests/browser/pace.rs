@@ -69,7 +69,7 @@ const BURSTS: &str = "
     const times = [];
     for (let i = 0; i < count; i += 1) {
         const field = document.activeElement;
-        if (!field.dataset.place) throw new Error('no field waits');
+        if (field.dataset.place === undefined) throw new Error('no field waits');
         const text = `0.01${String(10 + i % 80)}`;
         for (const key of text) {
             press(key);
@@ -150,7 +150,8 @@ async fn bursts(page: &Page, job: &str) -> Result<()> {
     )
     .await?;
     page.choose("Speech", "after every reading").await?;
-    page.go(&format!("{job}/cylinder/2/seat")).await?;
+    // The last hole, filled: the hand is led no further.
+    page.go(&format!("{job}/cylinder/5/seat")).await?;
     let field = page.find(Role::TextBox, containing("12 o'clock")).await?;
     for factor in [1, 4] {
         slow(page, factor).await?;
