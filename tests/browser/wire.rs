@@ -76,12 +76,18 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     // In two pieces, as it comes.
     sends(page, "01A+0000").await?;
     sends(page, "0.053 mm\r\n").await?;
-    page.says("The line has several numbers").await?;
+    page.says("More than a number and its unit").await?;
     page.tap(Role::Button, "The reading is +0.053").await?;
-    page.says("Reads +0.053").await?;
-    page.tap(Role::Button, "The unit is A").await?;
-    page.says("does not name inches or millimeters").await?;
-    page.tap(Role::Button, "The unit is mm").await?;
+    page.says("Reads +0.053 mm").await?;
+    sends(page, "01E+00000.053 mm\r\n").await?;
+    page.says("looks different from the one that was taught")
+        .await?;
+    page.choose("Unit, where the line names none", "inches")
+        .await?;
+    sends(page, "01A+00000.053 mm\r\n").await?;
+    page.says("names another unit").await?;
+    page.choose("Unit, where the line names none", "this job's")
+        .await?;
     page.says("Reads +0.053 mm").await?;
     page.says("The reading: number 2 of each line.").await?;
     page.long_picture("wire-settings").await?;
@@ -96,7 +102,7 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     the_line_says(page, "cut off").await?;
     page.tap(Role::Button, "Drop it").await?;
     sends(page, "ERR\r\n").await?;
-    the_line_says(page, "no number where the reading should be").await?;
+    the_line_says(page, "looks different").await?;
     page.tap(Role::Button, "Drop it").await?;
     sends(page, "03A+00000.004 in\r\n").await?;
     first_stands(page, ["+0.053 mm", "-0.002 in", "+0.004 in", ""]).await?;
@@ -119,8 +125,7 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     page.reload().await?;
     page.says("The reading: number 2 of each line.").await?;
     page.tap(Role::Button, "Forget which number").await?;
-    page.says("The reading: the only number of each line.")
-        .await?;
+    page.says("The reading: a line that is one number").await?;
     ensure!(line(page).await?.is_empty(), "{}", line(page).await?);
     page.is_quiet().await
 }

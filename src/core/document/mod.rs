@@ -269,10 +269,11 @@ mod tests {
         shop.speech = Some(Speech::OnDemand);
         shop.skip_key = Some("F9".to_owned());
         shop.back_key = Some("+".to_owned());
+        let mut wire = Wire::default();
+        wire.teach("01A 0.1", 1);
         shop.wire = Some(Wire {
-            number: Some(1),
-            unit: WireUnit::Word(0),
-            ..Wire::default()
+            unit: WireUnit::Millimetre,
+            ..wire
         });
         let document = Document::new(Body::Shop(Box::new(shop)), 1);
         let text = write(&document);

@@ -8,6 +8,7 @@ use super::{Body, ColdDropPaper, Document, Shop, Speech, VERSION};
 use crate::job::hand::HandOrder;
 use crate::job::step::Mark;
 use crate::job::{Entries, Entry, Job};
+use crate::quantity::wire::Wire;
 use serde_json::{Map, Value};
 
 /// The text of a document.
@@ -202,7 +203,7 @@ pub(super) fn shop_value(shop: &Shop) -> Value {
             set(key, on.into());
         }
     }
-    let wire = shop.wire.map(|wire| wire.words());
+    let wire = shop.wire.as_ref().map(Wire::words);
     let words = [
         ("wire", wire.as_deref()),
         ("hand", shop.hand.map(HandOrder::id)),

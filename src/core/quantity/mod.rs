@@ -22,6 +22,8 @@ mod parse_tests;
 pub mod report;
 pub mod ties;
 pub mod wire;
+#[cfg(test)]
+mod wire_tests;
 
 /// Metres in one inch (exact).
 pub const INCH_M: f64 = 0.0254;

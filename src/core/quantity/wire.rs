@@ -1,6 +1,7 @@
 //! A gauge on a wire: what it sends line by line, and which part of a line is the
 //! reading. No maker's protocol: a line of plain text, as a person sees it, of which
-//! one number is taught to be the reading and one word, where there is one, its unit.
+//! one number is taught to be the reading. A line that looks otherwise than the one it
+//! was taught on is no reading: a word more may say that the gauge is out of range.
 
 /// Letters of a line at most; what is longer is no line of a gauge.
 pub const LINE_MOST: usize = 120;
@@ -56,7 +57,7 @@ impl Frame {
     }
 }
 
-/// The unit of what a gauge on a wire sends.
+/// The unit of what a gauge on a wire sends where the line names none.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum WireUnit {
     /// That of the field the reading goes to.
@@ -65,22 +66,50 @@ pub enum WireUnit {
     Inch,
     /// Millimetres, whatever the job's.
     Millimetre,
-    /// What this word of the line says, counted from 0.
-    Word(u8),
+}
+
+impl WireUnit {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::OfField, Self::Inch, Self::Millimetre];
+
+    /// Its short name, in documents for ever.
+    #[must_use]
+    pub const fn id(self) -> &'static str {
+        match self {
+            Self::OfField => "field",
+            Self::Inch => "in",
+            Self::Millimetre => "mm",
+        }
+    }
+
+    /// By its short name.
+    #[must_use]
+    pub fn from_id(id: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|unit| unit.id() == id)
+    }
 }
 
 /// What is set of a gauge on a wire.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Wire {
     /// Bits a second, one of [`SPEEDS`].
     pub speed: u32,
     /// Bits of a letter.
     pub frame: Frame,
-    /// Which number of a line is the reading, counted from 0; not taught, it is the
-    /// only one of a line.
-    pub number: Option<u8>,
-    /// Its unit.
+    /// Which number of a line is the reading; not taught, a line is its number and at
+    /// most its unit.
+    pub taught: Option<Taught>,
+    /// Its unit, where the line names none.
     pub unit: WireUnit,
+}
+
+/// Which number of a line is the reading.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Taught {
+    /// Which number, counted from 0.
+    pub number: u8,
+    /// The parts of the line it was taught on: any number, either unit, the same words.
+    pub shape: String,
 }
 
 impl Default for Wire {
@@ -88,7 +117,7 @@ impl Default for Wire {
         Self {
             speed: 9600,
             frame: Frame::EightNoneOne,
-            number: None,
+            taught: None,
             unit: WireUnit::OfField,
         }
     }
@@ -101,6 +130,25 @@ pub enum LinePart {
     Number(String),
     /// A word.
     Word(String),
+    /// A sign of another kind, or one that belongs to no number.
+    Other(char),
+}
+
+impl LinePart {
+    /// What of it every line has that looks the same.
+    fn shape(&self) -> String {
+        match self {
+            Self::Number(_) => "N".to_owned(),
+            Self::Word(word) if unit_of(word).is_some() => "U".to_owned(),
+            Self::Word(word) => format!("w{word}"),
+            Self::Other(sign) => format!("o{:x}", u32::from(*sign)),
+        }
+    }
+}
+
+fn shape(parts: &[LinePart]) -> String {
+    let all: Vec<String> = parts.iter().map(LinePart::shape).collect();
+    all.join(",")
 }
 
 /// Why a line is no reading.
@@ -110,13 +158,15 @@ pub enum NoReading {
     TooLong,
     /// There is no number where it was taught to be.
     NoNumber,
-    /// It has several numbers and nobody has said which.
-    Several,
-    /// The word taught to be its unit is not there, or names none.
-    NoUnit,
+    /// It is more than a number and its unit, and nobody has said which is the reading.
+    Untaught,
+    /// It looks otherwise than the line that was taught.
+    Otherwise,
+    /// It names a unit beside the one that is set, or two.
+    TwoUnits,
 }
 
-/// The parts of a line, from left to right. What is neither number nor word parts them.
+/// The parts of a line, from left to right; blanks part them.
 ///
 /// # Example
 /// ```
@@ -148,10 +198,17 @@ pub fn parts(line: &str) -> Vec<LinePart> {
             let word = letters.get(from..at).unwrap_or_default();
             found.push(LinePart::Word(word.iter().collect()));
         } else {
+            if !is_blank(letter) {
+                found.push(LinePart::Other(letter));
+            }
             at += 1;
         }
     }
     found
+}
+
+const fn is_blank(letter: char) -> bool {
+    matches!(letter, ' ' | '\t')
 }
 
 fn is_word(letter: char) -> bool {
@@ -164,13 +221,16 @@ fn number(letters: &[char]) -> Option<(String, usize)> {
     let sign = letters.first().copied().filter(|c| matches!(c, '+' | '-'));
     let mut at = usize::from(sign.is_some());
     if sign.is_some() {
-        at += count(letters, at, |c| c == ' ');
+        at += count(letters, at, is_blank);
     }
     let whole = count(letters, at, |c| c.is_ascii_digit());
     let mut digits: String = text(letters, at, whole);
     at += whole;
     let point = letters.get(at).copied().filter(|c| matches!(c, '.' | ','));
     let rest = count(letters, at + 1, |c| c.is_ascii_digit());
+    // A comma before a number that has a point of its own parts the two.
+    let parts_two = point == Some(',') && letters.get(at + 1 + rest) == Some(&'.');
+    let point = point.filter(|_| !parts_two);
     if whole == 0 && (point.is_none() || rest == 0) {
         return None;
     }
@@ -206,6 +266,12 @@ fn unit_of(word: &str) -> Option<&'static str> {
 }
 
 impl Wire {
+    /// Teaches that this number of a line is the reading, counted from 0.
+    pub fn teach(&mut self, line: &str, number: u8) {
+        let shape = shape(&parts(line));
+        self.taught = Some(Taught { number, shape });
+    }
+
     /// What a line says, as a person would type it: the number and its unit, where the
     /// line or the setting names one.
     ///
@@ -214,12 +280,13 @@ impl Wire {
     ///
     /// # Example
     /// ```
-    /// use coldseat_core::quantity::wire::{NoReading, Wire, WireUnit};
+    /// use coldseat_core::quantity::wire::{NoReading, Wire};
     /// let mut wire = Wire::default();
-    /// assert_eq!(wire.reading("  -0.0021\r"), Ok("-0.0021".to_owned()));
-    /// assert_eq!(wire.reading("01A+00012.700"), Err(NoReading::Several));
-    /// (wire.number, wire.unit) = (Some(1), WireUnit::Millimetre);
-    /// assert_eq!(wire.reading("01A+00012.700"), Ok("+12.700 mm".to_owned()));
+    /// assert_eq!(wire.reading("  -0.0021 in"), Ok("-0.0021 in".to_owned()));
+    /// assert_eq!(wire.reading("01A+00012.700"), Err(NoReading::Untaught));
+    /// wire.teach("01A+00012.700", 1);
+    /// assert_eq!(wire.reading("02A-00012.650"), Ok("-12.650".to_owned()));
+    /// assert_eq!(wire.reading("02E-00012.650"), Err(NoReading::Otherwise));
     /// ```
     pub fn reading(&self, line: &str) -> Result<String, NoReading> {
         if line.chars().count() > LINE_MOST {
@@ -230,45 +297,49 @@ impl Wire {
             .iter()
             .filter_map(|part| match part {
                 LinePart::Number(number) => Some(number),
-                LinePart::Word(_) => None,
+                LinePart::Word(_) | LinePart::Other(_) => None,
             })
             .collect();
-        let number = match (self.number, numbers.as_slice()) {
-            (None, [only]) => *only,
-            (None, [_, _, ..]) => return Err(NoReading::Several),
-            (None, []) => return Err(NoReading::NoNumber),
-            (Some(nth), all) => all.get(usize::from(nth)).ok_or(NoReading::NoNumber)?,
+        let looks = shape(&parts);
+        let nth = match &self.taught {
+            None if numbers.is_empty() => return Err(NoReading::NoNumber),
+            None if looks == "N" || looks == "N,U" => 0,
+            None => return Err(NoReading::Untaught),
+            Some(taught) if taught.shape != looks => return Err(NoReading::Otherwise),
+            Some(taught) => usize::from(taught.number),
         };
-        let unit = match self.unit {
+        let number = numbers.get(nth).ok_or(NoReading::NoNumber)?;
+        let mut named = parts.iter().filter_map(|part| match part {
+            LinePart::Word(word) => unit_of(word),
+            LinePart::Number(_) | LinePart::Other(_) => None,
+        });
+        let set = match self.unit {
             WireUnit::OfField => None,
             WireUnit::Inch => Some("in"),
             WireUnit::Millimetre => Some("mm"),
-            WireUnit::Word(nth) => {
-                let mut words = parts.iter().filter_map(|part| match part {
-                    LinePart::Word(word) => Some(word),
-                    LinePart::Number(_) => None,
-                });
-                let word = words.nth(usize::from(nth)).ok_or(NoReading::NoUnit)?;
-                Some(unit_of(word).ok_or(NoReading::NoUnit)?)
-            }
         };
+        let unit = match (named.next(), set) {
+            (Some(named), Some(set)) if named != set => return Err(NoReading::TwoUnits),
+            (Some(named), _) => Some(named),
+            (None, set) => set,
+        };
+        if named.any(|other| Some(other) != unit) {
+            return Err(NoReading::TwoUnits);
+        }
         Ok(match unit {
             Some(unit) => format!("{number} {unit}"),
-            None => number.clone(),
+            None => (*number).clone(),
         })
     }
 
     /// As it stands in a document.
     #[must_use]
     pub fn words(&self) -> String {
-        let number = self.number.map_or("only".to_owned(), |nth| nth.to_string());
-        let unit = match self.unit {
-            WireUnit::OfField => "field".to_owned(),
-            WireUnit::Inch => "in".to_owned(),
-            WireUnit::Millimetre => "mm".to_owned(),
-            WireUnit::Word(nth) => format!("word{nth}"),
-        };
-        format!("{} {} {number} {unit}", self.speed, self.frame.id())
+        let taught = self.taught.as_ref().map_or(String::new(), |taught| {
+            format!(" {} {}", taught.number, taught.shape)
+        });
+        let (speed, frame, unit) = (self.speed, self.frame.id(), self.unit.id());
+        format!("{speed} {frame} {unit}{taught}")
     }
 
     /// Out of a document; `None` where it is anything else.
@@ -277,20 +348,18 @@ impl Wire {
         let mut words = words.split(' ');
         let speed: u32 = words.next()?.parse().ok()?;
         let frame = Frame::from_id(words.next()?)?;
-        let number = match words.next()? {
-            "only" => None,
-            nth => Some(nth.parse().ok()?),
-        };
-        let unit = match words.next()? {
-            "field" => WireUnit::OfField,
-            "in" => WireUnit::Inch,
-            "mm" => WireUnit::Millimetre,
-            word => WireUnit::Word(word.strip_prefix("word")?.parse().ok()?),
+        let unit = WireUnit::from_id(words.next()?)?;
+        let taught = match words.next() {
+            None => None,
+            Some(number) => Some(Taught {
+                number: number.parse().ok()?,
+                shape: words.next()?.to_owned(),
+            }),
         };
         (SPEEDS.contains(&speed) && words.next().is_none()).then_some(Self {
             speed,
             frame,
-            number,
+            taught,
             unit,
         })
     }
@@ -310,8 +379,7 @@ impl Lines {
     pub fn take(&mut self, bytes: &[u8]) -> Vec<String> {
         let mut ended = Vec::new();
         for byte in bytes {
-            // Seven bits: some gauges send a parity bit as an eighth.
-            match char::from(byte & 0x7f) {
+            match char::from(*byte) {
                 '\r' | '\n' => {
                     self.over = false;
                     let line = std::mem::take(&mut self.begun);
@@ -320,7 +388,6 @@ impl Lines {
                     }
                 }
                 _ if self.over => {}
-                letter if letter.is_ascii_control() => {}
                 letter => {
                     self.begun.push(letter);
                     if self.begun.len() > LINE_MOST {
@@ -338,87 +405,5 @@ impl Lines {
         self.over = false;
         let rest = std::mem::take(&mut self.begun);
         (!rest.trim().is_empty()).then_some(rest)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use proptest::prelude::*;
-
-    /// Lines as ports of gauges send them; the forms are common practice, no source.
-    #[test]
-    fn the_taught_number_and_its_unit() {
-        let of = |number, unit| Wire {
-            number,
-            unit,
-            ..Wire::default()
-        };
-        let (field, word) = (WireUnit::OfField, WireUnit::Word);
-        let says = |wire: Wire, line: &str, text: &str| {
-            assert_eq!(wire.reading(line), Ok(text.to_owned()), "{line}");
-        };
-        says(of(None, field), "+  12,70", "+12,70");
-        says(of(None, field), ".0043", ".0043");
-        says(of(None, field), "0000.0043", "0.0043");
-        says(of(None, field), "R1", "1");
-        says(of(Some(1), word(1)), "N 3; -00.0021 in", "-0.0021 in");
-        says(of(Some(0), word(0)), "12.70mm", "12.70 mm");
-        says(of(Some(0), word(0)), "0.4375\"", "0.4375 in");
-        says(of(Some(2), field), "12:41 0.2091", "0.2091");
-        let no = |wire: Wire, line: &str, why| assert_eq!(wire.reading(line), Err(why), "{line}");
-        no(of(None, field), "ERR", NoReading::NoNumber);
-        no(of(None, field), "1 2", NoReading::Several);
-        no(of(Some(2), field), "1 2", NoReading::NoNumber);
-        no(of(Some(0), word(0)), "0.4375", NoReading::NoUnit);
-        no(of(Some(0), word(0)), "0.4375 psi", NoReading::NoUnit);
-        no(
-            of(None, field),
-            &"1".repeat(LINE_MOST + 1),
-            NoReading::TooLong,
-        );
-    }
-
-    #[test]
-    fn lines_end_as_they_may_and_none_is_joined_to_another() {
-        let mut lines = Lines::default();
-        assert_eq!(lines.take(b"0.00"), Vec::<String>::new());
-        assert_eq!(lines.take(b"21\r\n0.0022\n\n\r0.00"), ["0.0021", "0.0022"]);
-        assert_eq!(lines.rest().as_deref(), Some("0.00"));
-        assert_eq!(lines.rest(), None);
-        // An eighth bit of parity.
-        assert_eq!(lines.take(&[0xb1, b'.', 0xb2, b'\r']), ["1.2"]);
-        // Never an end: said once, then passed over to the next.
-        let long = lines.take(&[b'7'; 500]);
-        assert_eq!(long.len(), 1);
-        assert_eq!(Wire::default().reading(&long[0]), Err(NoReading::TooLong));
-        assert_eq!(lines.take(b"7\n0.0023\n"), ["0.0023"]);
-    }
-
-    proptest! {
-        #[test]
-        fn what_is_set_comes_back(
-            speed in 0_usize..8, frame in 0_usize..3, number in proptest::option::of(0_u8..),
-            unit in 0_u8..4, word in 0_u8..,
-        ) {
-            let unit = [
-                WireUnit::OfField, WireUnit::Inch, WireUnit::Millimetre, WireUnit::Word(word),
-            ][usize::from(unit)];
-            let wire = Wire { speed: SPEEDS[speed], frame: Frame::ALL[frame], number, unit };
-            prop_assert_eq!(Wire::from_words(&wire.words()), Some(wire));
-        }
-
-        #[test]
-        fn any_bytes_make_lines_that_say_something_or_say_why(
-            bytes in proptest::collection::vec(any::<u8>(), 0..600), number in 0_u8..4,
-        ) {
-            let mut lines = Lines::default();
-            for line in lines.take(&bytes) {
-                for number in [None, Some(number)] {
-                    let wire = Wire { number, unit: WireUnit::Word(0), ..Wire::default() };
-                    let _ = wire.reading(&line);
-                }
-            }
-        }
     }
 }

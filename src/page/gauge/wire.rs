@@ -81,7 +81,7 @@ async fn wait(of: &JsValue, name: &str, with: &[JsValue]) -> Result<JsValue, JsV
 }
 
 /// How a port is opened.
-fn options(wire: Wire) -> Result<JsValue, JsValue> {
+fn options(wire: &Wire) -> Result<JsValue, JsValue> {
     let (data, stop) = wire.frame.bits();
     let parity = if wire.frame.is_even() { "even" } else { "none" };
     let all = Object::new();
@@ -155,7 +155,7 @@ async fn connect(state: State, wire: Wire) -> WireStatus {
     let Ok(port) = wait(&ports, "requestPort", &[]).await else {
         return WireStatus::Off;
     };
-    let Ok(options) = options(wire) else {
+    let Ok(options) = options(&wire) else {
         return WireStatus::NotOpened;
     };
     if wait(&port, "open", &[options]).await.is_err() {
@@ -170,6 +170,12 @@ async fn connect(state: State, wire: Wire) -> WireStatus {
 }
 
 impl State {
+    /// What is set of the wire.
+    fn wire_set(self) -> Wire {
+        self.shop
+            .with_untracked(|shop| shop.wire.clone().unwrap_or_default())
+    }
+
     /// Lets the person choose a port and reads from it until it is closed.
     pub fn connect_wire(self) {
         let status = self.gauge.wire.status;
@@ -177,9 +183,7 @@ impl State {
             return;
         }
         status.set(WireStatus::Asking);
-        let wire = self
-            .shop
-            .with_untracked(|shop| shop.wire.unwrap_or_default());
+        let wire = self.wire_set();
         spawn_local(async move {
             let ended = connect(self, wire).await;
             status.set(ended);
@@ -207,9 +211,7 @@ impl State {
         if wired.teaching.get_untracked() {
             return;
         }
-        let wire = self
-            .shop
-            .with_untracked(|shop| shop.wire.unwrap_or_default());
+        let wire = self.wire_set();
         match wire.reading(&line) {
             Ok(text) => {
                 self.burst_ended(hand_at(self), text, false);

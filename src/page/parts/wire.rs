@@ -57,7 +57,9 @@ pub fn wire_settings(state: State) -> Option<AnyView> {
 }
 
 fn wire(state: State) -> Wire {
-    state.shop.with(|shop| shop.wire.unwrap_or_default())
+    state
+        .shop
+        .with(|shop| shop.wire.clone().unwrap_or_default())
 }
 
 fn set(state: State, change: impl FnOnce(&mut Wire)) {
@@ -102,26 +104,29 @@ fn came(state: State) -> Option<AnyView> {
     let lines = state.gauge.wire.lines.get();
     let newest = lines.last()?;
     let wire = wire(state);
-    let (mut numbers, mut words) = (0_u8, 0_u8);
+    let taught = wire.taught.as_ref().map(|taught| taught.number);
+    let mut numbers = 0_u8;
     let buttons: Vec<AnyView> = parts(newest)
         .into_iter()
         .map(|part| match part {
             LinePart::Number(text) => {
                 let nth = numbers;
                 numbers = numbers.saturating_add(1);
-                let name = t::wire_is_reading(&text);
-                let is_it = wire.number == Some(nth);
-                let act = move |_| set(state, |wire| wire.number = Some(nth));
-                part_button(text, name, is_it, act)
+                let line = newest.clone();
+                view! {
+                    <button
+                        type="button"
+                        aria-label=t::wire_is_reading(&text)
+                        aria-pressed=(taught == Some(nth)).to_string()
+                        on:click=move |_| set(state, |wire| wire.teach(&line, nth))
+                    >
+                        {text}
+                    </button>
+                }
+                .into_any()
             }
-            LinePart::Word(text) => {
-                let nth = words;
-                words = words.saturating_add(1);
-                let name = t::wire_is_unit(&text);
-                let is_it = wire.unit == WireUnit::Word(nth);
-                let act = move |_| set(state, |wire| wire.unit = WireUnit::Word(nth));
-                part_button(text, name, is_it, act)
-            }
+            LinePart::Word(text) => view! { <span>{text}</span> }.into_any(),
+            LinePart::Other(sign) => view! { <span>{sign.to_string()}</span> }.into_any(),
         })
         .collect();
     let before: Vec<AnyView> = lines
@@ -147,55 +152,31 @@ fn came(state: State) -> Option<AnyView> {
     )
 }
 
-fn part_button(
-    text: String,
-    name: String,
-    is_it: bool,
-    act: impl Fn(web_sys::MouseEvent) + 'static,
-) -> AnyView {
-    view! {
-        <button type="button" aria-label=name aria-pressed=is_it.to_string() on:click=act>
-            {text}
-        </button>
-    }
-    .into_any()
-}
-
 /// What is taught so far, and how it is taken back.
 fn taught(state: State) -> AnyView {
     let wire = wire(state);
-    let id = |unit: WireUnit| match unit {
-        WireUnit::OfField => "field".to_owned(),
-        WireUnit::Inch => "in".to_owned(),
-        WireUnit::Millimetre => "mm".to_owned(),
-        WireUnit::Word(nth) => format!("word{nth}"),
-    };
-    let mut units = vec![WireUnit::OfField, WireUnit::Inch, WireUnit::Millimetre];
-    // A word is taught on a line that has it.
-    units.extend(Some(wire.unit).filter(|unit| matches!(unit, WireUnit::Word(_))));
-    let options = units.iter().map(|unit| (id(*unit), t::wire_unit(*unit)));
-    let options: Vec<(String, String)> = options.collect();
-    let set_unit = Callback::new(move |words: String| {
-        let unit = units.iter().find(|unit| id(**unit) == words).copied();
-        if let Some(unit) = unit {
+    let options = WireUnit::ALL.map(|unit| (unit.id().to_owned(), t::wire_unit(unit).to_owned()));
+    let set_unit = Callback::new(move |id: String| {
+        if let Some(unit) = WireUnit::from_id(&id) {
             set(state, |wire| wire.unit = unit);
         }
     });
-    let forget = wire.number.is_some().then(|| {
+    let forget = wire.taught.is_some().then(|| {
         view! {
-            <button type="button" on:click=move |_| set(state, |wire| wire.number = None)>
+            <button type="button" on:click=move |_| set(state, |wire| wire.taught = None)>
                 {t::WIRE_FORGET}
             </button>
         }
     });
+    let number = wire.taught.as_ref().map(|taught| taught.number);
     view! {
-        <p>{t::wire_number(wire.number)}</p>
+        <p>{t::wire_number(number)}</p>
         {forget}
         <Choice
             id="wire-unit"
             label=t::WIRE_UNIT
-            options=options
-            value=Signal::derive(move || id(wire.unit))
+            options=options.to_vec()
+            value=Signal::derive(move || wire.unit.id().to_owned())
             change=set_unit
         />
     }

@@ -11,7 +11,7 @@ pub const CONNECT: &str = "Connect a gauge";
 pub const DISCONNECT: &str = "Disconnect the gauge";
 pub const WIRE_CAME: &str =
     "Came last. Tap the number that is the reading; tap its unit if the line has one.";
-pub const WIRE_UNIT: &str = "Unit of the reading";
+pub const WIRE_UNIT: &str = "Unit, where the line names none";
 pub const WIRE_FORGET: &str = "Forget which number";
 
 /// A speed of a port.
@@ -50,12 +50,6 @@ pub fn wire_is_reading(text: &str) -> String {
     format!("The reading is {text}")
 }
 
-/// A word of a line.
-#[must_use]
-pub fn wire_is_unit(text: &str) -> String {
-    format!("The unit is {text}")
-}
-
 /// What a line says.
 #[must_use]
 pub fn wire_reads(text: &str) -> String {
@@ -67,18 +61,17 @@ pub fn wire_reads(text: &str) -> String {
 pub fn wire_number(number: Option<u8>) -> String {
     match number {
         Some(nth) => format!("The reading: number {} of each line.", u16::from(nth) + 1),
-        None => "The reading: the only number of each line.".to_owned(),
+        None => "The reading: a line that is one number, with or without its unit.".to_owned(),
     }
 }
 
-/// Where the unit comes from.
+/// What a number without a unit is in.
 #[must_use]
-pub fn wire_unit(unit: WireUnit) -> String {
+pub const fn wire_unit(unit: WireUnit) -> &'static str {
     match unit {
-        WireUnit::OfField => "this job's".to_owned(),
-        WireUnit::Inch => "always inches".to_owned(),
-        WireUnit::Millimetre => "always millimeters".to_owned(),
-        WireUnit::Word(nth) => format!("word {} of each line", u16::from(nth) + 1),
+        WireUnit::OfField => "this job's",
+        WireUnit::Inch => "inches",
+        WireUnit::Millimetre => "millimeters",
     }
 }
 
@@ -88,9 +81,12 @@ pub const fn no_reading(why: NoReading) -> &'static str {
     match why {
         NoReading::TooLong => "The line is too long: check the port's speed and bits.",
         NoReading::NoNumber => "The line has no number where the reading should be.",
-        NoReading::Several => {
-            "The line has several numbers: under Settings, tap the one that is the reading."
+        NoReading::Untaught => {
+            "More than a number and its unit: under Settings, tap the number that is the reading."
         }
-        NoReading::NoUnit => "The line does not name inches or millimeters where it should.",
+        NoReading::Otherwise => {
+            "The line looks different from the one that was taught: read the gauge's display."
+        }
+        NoReading::TwoUnits => "The line names another unit than the one set under Settings.",
     }
 }
