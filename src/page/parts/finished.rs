@@ -5,7 +5,9 @@ use crate::parts::record_file::DASH;
 use crate::parts::table::{Line, cell, hole, table};
 use crate::show::{bare, clock, length_unit, number};
 use crate::texts as t;
-use coldseat_core::ask::{CylinderReport, Field, Job, Length, Owner, Told, UnitSystem, finished};
+use coldseat_core::ask::{
+    CylinderReport, Field, Job, Length, Owner, Place, Told, UnitSystem, finished, format,
+};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -61,7 +63,17 @@ pub fn finished_table(
 pub fn pressure_tests(job: &Job, units: UnitSystem) -> Option<AnyView> {
     let of = |field: Field| match Told::of(job, Owner::Block, field) {
         Told::Absent => None,
-        read => Some(told(&read, |si| number(si, field.unit(units)))),
+        // A loss of half a psi is not rounded away.
+        Told::Read(_) => {
+            let place = Place {
+                owner: Owner::Block,
+                field,
+                index: 0,
+            };
+            let entry = job.entries.get(place)?;
+            Some(format::typed(&entry.text, entry.unit))
+        }
+        unusable => Some(told(&unusable, |si| number(si, field.unit(units)))),
     };
     let time = match Told::of(job, Owner::Block, Field::TestTime) {
         Told::Absent => None,

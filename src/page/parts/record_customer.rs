@@ -33,6 +33,7 @@ pub fn customer_paper(
     };
     let home = names(&|r| r.state == Condition::Seated);
     let open = names(&|r| r.state != Condition::Seated);
+    let loose = names(&|r| as_left(job, r).fit.is_none());
     let banks = 0..job.engine.banks();
     let plans: Vec<AnyView> = banks
         .clone()
@@ -75,6 +76,7 @@ pub fn customer_paper(
                 {head(job, "record-customer", t::FOR_THE_CUSTOMER)} {code}
             </header>
             <p class="record-sentence">{t::record_sentence(&home, &open)}</p>
+            {(!loose.is_empty()).then(|| view! { <p>{t::fit_not_measured(&loose)}</p> })}
             {plans}
             <p class="record-words">{what}</p>
             {no_sleeves(job, reports)}

@@ -62,6 +62,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         | Next::ReadFree => super::en_proud::next_proud(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
+        Next::NoGroove => "This engine has no fire ring: no groove to cut.".into(),
         Next::MarkIt => en::MARK_IT.into(),
         Next::Marked => en::MARKED.into(),
         Next::PassedOver => en::PASSED_OVER.into(),

@@ -111,6 +111,15 @@ pub fn record_sentence(home: &[String], open: &[String]) -> String {
     }
 }
 
+/// Sleeves of which nobody measured how tight they sit.
+#[must_use]
+pub fn fit_not_measured(names: &[String]) -> String {
+    format!(
+        "How tight they sit was NOT measured: cylinder {}.",
+        names.join(", ")
+    )
+}
+
 /// Values that two devices set differently.
 #[must_use]
 pub fn disputes_open(count: usize) -> String {

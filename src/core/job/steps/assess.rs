@@ -321,7 +321,10 @@ fn step_report(
     };
     let waits = if begun { Signal::Wait } else { Signal::None };
     match calculate(job, owner, spec, reports) {
-        Ok(verdict) => take(&mut report, verdict),
+        Ok(verdict) => {
+            report.passed_over = verdict.next == Next::NoGroove && verdict.signal == Signal::None;
+            take(&mut report, verdict);
+        }
         Err(Lack::Missing(lack)) => {
             report.next = Next::Measure(lack);
             report.signal = waits;

@@ -2,11 +2,13 @@
 
 use crate::job::model::field::Field;
 use crate::job::model::field_kind::Measure;
+use crate::job::model::part::SleeveEnds;
 use crate::job::model::place::Owner;
 use crate::job::model::reading::{Lack, Missing, Spot};
 use crate::job::model::readings::Readings;
 use crate::job::model::step::StepId;
 use crate::job::steps::drop::ask_chill;
+use crate::job::steps::survey::spots;
 use crate::job::steps::tools::{TINY_M, degrees, figure, length_figure, plain};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::figure::{Detail, Figure};
@@ -178,5 +180,26 @@ pub fn datum(r: &Readings) -> Worked {
         Signal::Look
     };
     let number = length_figure(Figure::DatumLean, lean_m, None);
-    Ok(Verdict::advice(StepId::Datum, signal, number))
+    let verdict = Verdict::advice(StepId::Datum, signal, number);
+    // A deck that is cut is surveyed first, every spot of it.
+    let wanted = match r.sleeve_ends()? {
+        SleeveEnds::Decked => spots(r.job, r.bank()),
+        SleeveEnds::Proud => 0,
+    };
+    let there = r.list(Field::LowSpot)?;
+    let there = there.iter().filter(|(index, _)| *index < wanted).count() as u8;
+    if signal == Signal::Go && there < wanted {
+        let missing = Missing {
+            owner: r.owner,
+            field: Field::LowSpot,
+            places: wanted - there,
+        };
+        return Ok(Verdict {
+            signal: Signal::Wait,
+            next: Next::Measure(missing),
+            lacks: vec![missing],
+            ..verdict
+        });
+    }
+    Ok(verdict)
 }

@@ -241,6 +241,12 @@ pub fn groove_wanted(r: &Readings) -> Result<(Groove, bool), Lack> {
 /// # Errors
 /// What it lacks: the thinnest clock of the flange decides what is left.
 pub fn groove(r: &Readings) -> Worked {
+    if r.engine_or_none(Field::RingHeight) == Ok(None) {
+        return Ok(match r.list(Field::GrooveDepth)?.is_empty() {
+            true => Verdict::plain(Signal::None, Next::NoGroove),
+            false => Verdict::plain(Signal::Look, Next::NoGroove),
+        });
+    }
     let (wanted, cut_known) = groove_wanted(r)?;
     let (wanted_m, near_m) = (wanted.depth.as_m(), r.engine(Field::GrooveNear)?);
     let readings = r.some(Field::GrooveDepth)?;

@@ -31,7 +31,10 @@ pub fn work_to(r: &Readings, spec: &StepSpec) -> Standing<WorkTo> {
         },
         Calculation::Chamfer => chamfer(r),
         Calculation::Fit => hone(r),
-        Calculation::Groove => groove(r),
+        Calculation::Groove => match r.engine_or_none(Field::RingHeight) {
+            Ok(None) => return Standing::NotHere,
+            _ => groove(r),
+        },
         Calculation::Finish => finish(r),
         Calculation::RingGap => gap(r),
         Calculation::Height => home(r, Work::HomeWarm),

@@ -25,6 +25,8 @@ pub enum Next {
     MarkIt,
     /// Marked done by hand.
     Marked,
+    /// This engine has no fire ring, so no groove.
+    NoGroove,
     /// Skipped, or not for this job.
     PassedOver,
     /// What a step advises at a signal, where it advises one thing only.
