@@ -190,7 +190,10 @@ fn a_letter(
     let begun = state.typing.with_untracked(|typing| typing.begun);
     if let Focus::Reading(target, place) = focus {
         match &mut now.run {
-            Some((at, letters)) if begun && *at == (target, place) => letters.push(letter),
+            // Letters that are held are not in the field yet.
+            Some((at, letters)) if (begun || !begins) && *at == (target, place) => {
+                letters.push(letter);
+            }
             other => *other = Some(((target, place), letter.to_string())),
         }
     }
