@@ -59,8 +59,14 @@ impl Keeper {
                 Err(_) => slots::leave_below(shelf, &name, pending.sequence),
             }
         }
-        if is_last && !pending.is_carried {
-            self.set_state(&name, come_to(pending.local, durable));
+        let state = come_to(pending.local, durable);
+        // What was only carried says nothing of what a tab typed; but where one store
+        // was all that had it, now both have.
+        let is_both = state == Keeping::Both
+            && matches!(self.state(&name), Keeping::Only(..))
+            && !self.owed.contains_key(&name);
+        if is_last && (!pending.is_carried || is_both) {
+            self.set_state(&name, state);
         }
         let is_owed = durable.is_err() || pending.local.is_err();
         if is_last && is_owed && !pending.is_carried {
