@@ -86,7 +86,7 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
         .await?;
     sends(page, "01A+00000.053 mm\r\n").await?;
     page.says("names another unit").await?;
-    page.choose("Unit, where the line names none", "this job's")
+    page.choose("Unit, where the line names none", "as in the job")
         .await?;
     page.says("Reads +0.053 mm").await?;
     page.says("The reading: number 2 of each line.").await?;

@@ -171,7 +171,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "Wide: the flange is not guided. Mind where the sleeve stands."
         }
         (StepId::Chamfer, Signal::Go) => "The chamfer clears the fillet.",
-        (StepId::Chamfer, Signal::Wait) => "Too little room over the fillet, which may ride on the ledge: chamfer more.",
+        (StepId::Chamfer, Signal::Wait) => {
+            "Too little room over the fillet, which may ride on the ledge: chamfer more."
+        }
         (StepId::DryRun, Signal::Go) => {
             "Mixed air stays above 19.5 % by the numbers entered; near the dewar and at the floor it is far worse."
         }

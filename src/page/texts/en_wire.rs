@@ -69,7 +69,7 @@ pub fn wire_number(number: Option<u8>) -> String {
 #[must_use]
 pub const fn wire_unit(unit: WireUnit) -> &'static str {
     match unit {
-        WireUnit::OfField => "this job's",
+        WireUnit::OfField => "as in the job",
         WireUnit::Inch => "inches",
         WireUnit::Millimetre => "millimeters",
     }
