@@ -376,6 +376,7 @@ pub fn fault(fault: &Fault) -> String {
         About::Depth => "the counterbore depth",
         About::Thickness => "the flange thickness and the shim",
         About::Heights => "the heights",
+        About::Plan => "the plan of the heights: the plan no longer fits: make a new one",
         About::Wall => "the inside of the sleeve or its wall: it must be smaller than the outside",
         About::Temperatures => "the temperatures",
         About::Cold => "the temperature of the cold: it must be below the shop's",
