@@ -85,7 +85,7 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
             format!("Hole {hole}: {by} {way} at one clock than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
         }
         Next::ProudGood => "Every height is within the limits you entered: leave the deck as it is.".to_owned(),
-        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, and read the heights again.".to_owned(),
+        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, say so here, then read the heights again.".to_owned(),
         _ => String::new(),
     }
 }
