@@ -3,9 +3,11 @@
 use coldseat_core::job::demo::{Demo, put};
 use coldseat_core::job::engine::Layout;
 use coldseat_core::job::field::Scope;
+use coldseat_core::job::kept_plan::{KeptHole, Task, kept_plan};
 use coldseat_core::job::model::from_deck::FromDeck;
 use coldseat_core::job::step::{Mark, STEPS, StepId};
 use coldseat_core::job::steps::survey::spots;
+use coldseat_core::job::work_to_plan::tick_plan;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use fastrand::Rng;
 
@@ -189,6 +191,7 @@ pub fn read_ledges(job: &mut Job, seed: u64) {
 pub fn work_to_plan(job: &mut Job, seed: u64) {
     let mut rng = Rng::with_seed(0x91a2 + seed);
     let holes: Vec<u8> = job.cylinders().collect();
+    let mut ticks = Vec::new();
     for cylinder in holes {
         let at = |field, index| Place::of_cylinder(cylinder, field, index);
         let unit = job.unit(Field::PlanHeight);
@@ -205,10 +208,19 @@ pub fn work_to_plan(job: &mut Job, seed: u64) {
         let cut = ["0", "0.001"][usize::from(rng.bool())];
         put(job, at(Field::PlanCut, 0), cut, 2);
         put(job, at(Field::PlanShim, 0), "0", 2);
-        for index in 0..3 {
+        for task in Task::ALL {
             if rng.u8(0..6) > 0 {
-                put(job, at(Field::PlanDone, index), "done", 3);
+                ticks.push((cylinder, task));
             }
+        }
+    }
+    // A tick names its plan, and is set once all of it is kept.
+    for (cylinder, task) in ticks {
+        let before = kept_plan(job, job.engine.bank_of(cylinder));
+        let is_done = |hole: &KeptHole| hole.cylinder == cylinder && hole.is_done(task);
+        let is_ticked = before.is_ok_and(|plan| plan.iter().flatten().any(is_done));
+        if !is_ticked {
+            tick_plan(job, cylinder, task, 2);
         }
     }
 }

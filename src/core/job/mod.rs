@@ -28,7 +28,7 @@ pub mod verdict;
 
 pub use advice::{
     again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, plan_heights,
-    profile, profile_needs, timing, wants,
+    profile, profile_needs, timing, wants, work_to_plan,
 };
 pub use model::entries::{Entries, Entry};
 pub use model::field::Field;

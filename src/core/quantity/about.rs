@@ -18,6 +18,8 @@ pub enum About {
     Thickness,
     /// Heights above the deck.
     Heights,
+    /// The plan of heights that is worked to.
+    Plan,
     /// The inside of the sleeve, or a wall.
     Wall,
     /// Temperatures.
@@ -106,6 +108,7 @@ pub(super) fn about(field: &str) -> About {
         | "sleeve_price"
         | "spare_sleeves"
         | "items" => About::Costs,
+        "heights_plan" => About::Plan,
         _ => About::Other,
     }
 }

@@ -16,9 +16,9 @@ use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    DONE, Field, HeightsNeeds, Job, KeptHole, Lacks, Length, Owner, Place, Places, PlannedHeights,
-    Scope, Signal as Go, Task, UnitSystem, drop_heights_plan, heights_needs, kept_plan, off_plan,
-    proud_deck, shown_engine, take_heights_plan,
+    Field, HeightsNeeds, Job, KeptHole, Lacks, Length, Owner, Place, Places, PlannedHeights, Scope,
+    Signal as Go, Task, UnitSystem, drop_heights_plan, heights_needs, kept_plan, off_plan,
+    proud_deck, shown_engine, take_heights_plan, tick_plan,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -178,7 +178,7 @@ fn offered(state: State, bank: u8, planned: &PlannedHeights, units: UnitSystem) 
         .iter()
         .map(|hole| {
             let sleeve = (hole.sleeve != hole.cylinder).then_some(hole.sleeve);
-            let shim = hole.shim.map_or(Length::from_m(0.0), |(_, size)| size);
+            let shim = hole.shim_after();
             Bars {
                 cylinder: hole.cylinder,
                 before: hole.before.clone(),
@@ -192,15 +192,17 @@ fn offered(state: State, bank: u8, planned: &PlannedHeights, units: UnitSystem) 
     let plan = &planned.plan;
     let head = match plan.exceeds {
         Some((limit, by)) => verdict(Go::Stop, t::no_plan(limit, &length(by.as_m(), units))),
-        None if plan.cuts + plan.shims + plan.moved + plan.turned == 0 => {
+        None if planned.is_nothing() => {
             return view! {
                 {picture}
                 <p>{t::PLAN_NOTHING}</p>
             }
             .into_any();
         }
-        None => view! { <p>{t::plan_counts(plan.cuts, plan.shims, plan.moved, plan.turned)}</p> }
-            .into_any(),
+        None => {
+            let shims = planned.count(Task::Shim);
+            view! { <p>{t::plan_counts(plan.cuts, shims, plan.moved, plan.turned)}</p> }.into_any()
+        }
     };
     let lines: Vec<AnyView> = Task::ALL
         .into_iter()
@@ -293,12 +295,15 @@ fn worked_to(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> An
         })
         .collect();
     let lines = if lines.is_empty() {
-        view! { <p>{t::PLAN_NOTHING}</p> }.into_any()
+        view! { <p>{t::PLAN_NO_TASK}</p> }.into_any()
     } else {
         view! { <ol class="plan-lines">{lines}</ol> }.into_any()
     };
+    let moves = plan.iter().any(|hole| hole.sleeve != hole.cylinder);
+    let together = moves.then(|| view! { <p class="quiet">{t::PLAN_TOGETHER}</p> });
     view! {
         {lines}
+        {together}
         {against(state, bank, plan, units)}
         {give_up(state, bank)}
     }
@@ -307,10 +312,9 @@ fn worked_to(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> An
 
 fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView {
     let words = t::kept_line(task, hole, &|m: Length| length(m.as_m(), units));
-    let place = task.place(hole.cylinder);
+    let cylinder = hole.cylinder;
     let done = hole.is_done(task);
     let name = format!("{}: {words}", t::DONE);
-    let text = if done { "" } else { DONE };
     view! {
         <li class=if done { "plan-done" } else { "" }>
             <span>{words}</span>
@@ -320,8 +324,7 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
                 aria-pressed=done.to_string()
                 disabled=move || state.is_read_only(Target::Job)
                 on:click=move |_| {
-                    state.type_text(Target::Job, place, text);
-                    state.reading_done();
+                    state.edit(|job| tick_plan(job, cylinder, task, browser::now()));
                 }
             >
                 {t::DONE}

@@ -1,6 +1,7 @@
 //! The shims at hand: a size and how many are left of it, row by row, as many rows as
 //! are used and one more. In the shop's settings, and in a job its own copy.
 
+use crate::browser;
 use crate::memo::Memo;
 use crate::parts::reading::{Label, Reading};
 use crate::state::{State, Target};
@@ -57,16 +58,21 @@ pub fn shims(state: State, target: Target) -> AnyView {
 /// Takes the shop's list over into the job.
 fn from_shop(state: State) -> AnyView {
     let take = move |_| {
-        let listed: Vec<(Place, Entry)> = state.shop.with_untracked(|shop| {
-            let all = ROW
-                .into_iter()
-                .flat_map(|field| Place::all(Owner::Block, field));
-            all.filter_map(|place| Some((place, shop.entries.get(place)?.clone())))
+        let places = || {
+            ROW.into_iter()
+                .flat_map(|field| Place::all(Owner::Block, field))
+        };
+        let listed: Vec<(Place, Option<Entry>)> = state.shop.with_untracked(|shop| {
+            places()
+                .map(|place| (place, shop.entries.get(place).cloned()))
                 .collect()
         });
         state.edit(|job| {
             for (place, entry) in &listed {
-                job.entries.put(*place, entry.clone());
+                // Rows that the shop has not got go.
+                let none = || Entry::new("", job.unit(place.field), browser::now());
+                let entry = entry.clone().unwrap_or_else(none);
+                job.entries.put(*place, entry);
             }
         });
     };

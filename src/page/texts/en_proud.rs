@@ -78,14 +78,14 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
                 ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again; then shim the lower one, or cut the ledge of the higher."),
             }
         }
-        Next::PlanOpen(hole) => format!("Hole {hole}: its plan is not done. Tick each line below when it is, then measure again."),
+        Next::PlanOpen(hole) => format!("Hole {hole}: do what the plan of the heights says for this hole first, tick each line when it is done, then measure again."),
         Next::OffPlan(hole, off) => {
             let by = length(off.as_m().abs(), units);
             let way = if off.as_m() > 0.0 { "higher" } else { "lower" };
-            format!("Hole {hole}: {by} {way} than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
+            format!("Hole {hole}: {by} {way} at one clock than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
         }
         Next::ProudGood => "Every height is within the limits you entered: leave the deck as it is.".to_owned(),
-        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, and read the heights again.".to_owned(),
+        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, say so here, then read the heights again.".to_owned(),
         _ => String::new(),
     }
 }
@@ -124,12 +124,17 @@ pub const NOTHING_TO_PLAN: &str = "These sleeves are held by their fit: there is
 pub const PLAN_WANTS: &str = "The plan waits for these, one by one:";
 /// Nothing to do.
 pub const PLAN_NOTHING: &str = "By these readings every height keeps the limits you entered: cut nothing, shim nothing, move nothing.";
+/// A plan that is kept and asks for nothing.
+pub const PLAN_NO_TASK: &str = "Nothing is left to do of this plan.";
+/// Sleeves that change places.
+pub const PLAN_TOGETHER: &str =
+    "Sleeves that change places are ticked together: when all of them are marked anew.";
 /// Takes a plan.
 pub const PLAN_TAKE: &str = "Work to this plan";
 /// What that does.
-pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job, to be ticked. What was read of each sleeve goes with it to its hole, turned as planned, and the shims are entered. One undo takes it all back.";
+pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job, to be ticked; nothing else changes yet. A tick enters the shim, or takes what was read of a sleeve along to its hole, turned as planned; taken back, it takes that back.";
 /// Gives it up.
-pub const PLAN_GIVE_UP: &str = "Give this plan up; what was done stays";
+pub const PLAN_GIVE_UP: &str = "Give this plan up; what was ticked stays";
 /// Sleeves that move.
 pub const PLAN_MOVES: &str = "A sleeve that moves has another fit in its new hole: measure that bore against it before it goes in.";
 /// A sleeve is in.
@@ -146,7 +151,7 @@ pub const PLANNED: &str = "Planned, mean";
 /// Mean height measured.
 pub const MEASURED_AGAIN_MEAN: &str = "Measured, mean";
 /// Difference of both.
-pub const OFF_PLAN: &str = "Off the plan";
+pub const OFF_PLAN: &str = "Off the plan, worst clock";
 /// Shims of a shop.
 pub const SHIMS_AT_HAND: &str = "Shims at hand";
 /// What the list is.
@@ -206,7 +211,7 @@ fn turned(quarters: u8) -> String {
 fn line(
     (task, hole): (Task, u8),
     (sleeve, quarters): (u8, u8),
-    (shim, cut): (Option<Length>, Length),
+    ([before, shim], cut): ([Length; 2], Length),
     show: &dyn Fn(Length) -> String,
 ) -> Option<String> {
     match task {
@@ -214,9 +219,19 @@ fn line(
             "Hole {hole}: cut {} off its ledge, pass by pass; then measure its depth again.",
             show(cut)
         )),
-        Task::Shim => {
-            shim.map(|size| format!("Hole {hole}: lay a shim of {} on its ledge.", show(size)))
-        }
+        Task::Shim if shim.as_m() <= 0.0 => Some(format!(
+            "Hole {hole}: take the shim of {} out.",
+            show(before)
+        )),
+        Task::Shim if before.as_m() > 0.0 => Some(format!(
+            "Hole {hole}: take the shim of {} out, lay one of {} instead.",
+            show(before),
+            show(shim)
+        )),
+        Task::Shim => Some(format!(
+            "Hole {hole}: lay a shim of {} on its ledge.",
+            show(shim)
+        )),
         Task::Sleeve if sleeve != hole => Some(format!(
             "Hole {hole}: it gets the sleeve that was number {sleeve}{}. Mark that sleeve {hole}.",
             turned(quarters)
@@ -235,11 +250,13 @@ pub fn planned_line(
     hole: &PlannedHole,
     show: &dyn Fn(Length) -> String,
 ) -> Option<String> {
-    let shim = hole.shim.map(|(_, size)| size);
+    if !hole.wants(task) {
+        return None;
+    }
     line(
         (task, hole.cylinder),
         (hole.sleeve, hole.turn),
-        (shim, hole.cut),
+        ([hole.shim_now, hole.shim_after()], hole.cut),
         show,
     )
 }
@@ -250,7 +267,7 @@ pub fn kept_line(task: Task, hole: &KeptHole, show: &dyn Fn(Length) -> String) -
     let all = (
         (task, hole.cylinder),
         (hole.sleeve, hole.turn),
-        (Some(hole.shim), hole.cut),
+        ([hole.shim_before, hole.shim], hole.cut),
     );
     line(all.0, all.1, all.2, show).unwrap_or_default()
 }
@@ -259,7 +276,7 @@ pub fn kept_line(task: Task, hole: &KeptHole, show: &dyn Fn(Length) -> String) -
 #[must_use]
 pub fn plan_counts(cuts: usize, shims: usize, moved: usize, turned: usize) -> String {
     format!(
-        "Every height then keeps the limits you entered. Holes cut: {cuts}; shims: {shims}; sleeves moved: {moved}; turned: {turned}. No plan needs fewer cuts, then fewer shims, then fewer moves."
+        "Every height then keeps the limits you entered. Holes cut: {cuts}; shims laid or taken out: {shims}; sleeves moved: {moved}; turned: {turned}. No plan needs fewer cuts, then fewer shims under the sleeves, then fewer moves."
     )
 }
 

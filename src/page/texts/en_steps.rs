@@ -85,7 +85,7 @@ pub const fn help(step: StepId) -> &'static str {
             "Survey the deck in rows across it, from the front: a row before each bore and one behind the last, left and right as you stand at the front and look along it; the highest point is 0. Where the deck beside a hole was not measured at its counterbore, the four points round it count. What was entered at step 5 stands here already: it is the same survey. The cut must clean up the lowest point and every sleeve."
         }
         StepId::Heights => {
-            "Height of each sleeve at four clocks after the last pull, zero on the deck beside it, typed at the seat check. If the engine's sheet states a torque, hold the sleeves down at it while you read. Within one hole, between neighbors and over all they keep the limits of the sheet. The deck is not cut."
+            "Height of each sleeve at four clocks after the last pull, zero on the deck beside it, typed at the seat check. If the engine's sheet states a torque, hold the sleeves down at it and say so first, then read. Within one hole, between neighbors and over all they keep the limits of the sheet. The deck is not cut."
         }
         StepId::Protrusion => {
             "Each piston at top dead center, front and rear over the pin, zero on the finished deck. Decides the gasket."
@@ -378,6 +378,7 @@ pub fn fault(fault: &Fault) -> String {
         About::Depth => "the counterbore depth",
         About::Thickness => "the flange thickness and the shim",
         About::Heights => "the heights",
+        About::Plan => "the plan of the heights: the plan no longer fits: make a new one",
         About::Wall => "the inside of the sleeve or its wall: it must be smaller than the outside",
         About::Temperatures => "the temperatures",
         About::Cold => "the temperature of the cold: it must be below the shop's",

@@ -21,3 +21,7 @@ pub mod profile_needs;
 mod profile_tests;
 pub mod timing;
 pub mod wants;
+pub mod work_to_plan;
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod work_to_plan_tests;

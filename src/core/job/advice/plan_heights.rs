@@ -5,22 +5,20 @@
 //! Sleeve and hole change partners only before a sleeve is in. Numbers are taken as
 //! they were read: a gauge that errs is told by the heights measured afterwards.
 
-use crate::job::advice::pairs::move_sleeves;
-use crate::job::model::entries::Entry;
 use crate::job::model::field::Field;
 use crate::job::model::field_usual::SHIMS_MOST;
 use crate::job::model::job::Job;
-use crate::job::model::place::{Millis, Owner, Place};
+use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Lacks, Missing, Spot};
 use crate::job::model::readings::Readings;
 use crate::job::steps::home::{self, measured_by};
-use crate::job::steps::kept_plan::OF_PLAN;
+use crate::job::steps::kept_plan::{Task, is_same_shim};
+use crate::job::steps::since_plan::{DEPTHS, older_than_work};
 use crate::job::steps::stand_proud::proud_range;
 use crate::planning::heights::{
     CLOCKS, HeightsInput, HeightsPlan, MOST_HOLES, Shim, heights_plan_of_stock,
 };
 use crate::quantity::Length;
-use crate::quantity::format::fixed;
 use crate::quantity::report::Fault;
 
 /// Choices that a plan may look at while a person waits: some half a second of a phone
@@ -59,14 +57,42 @@ pub struct PlannedHole {
     pub sleeve: u8,
     /// Quarter turns clockwise, seen from above.
     pub turn: u8,
-    /// The shim, by its place in the list of sizes, and its size.
-    pub shim: Option<(u8, Length)>,
+    /// The shim, by its place in the list of sizes (none: it lies in a hole and is not in
+    /// the list), and its size.
+    pub shim: Option<(Option<u8>, Length)>,
+    /// The shim that lies there now; 0: none.
+    pub shim_now: Length,
     /// What is cut off its ledge; 0: nothing.
     pub cut: Length,
     /// Heights as they would be with nothing done, at the hole's clocks.
     pub before: Vec<Length>,
     /// Heights as the plan leaves them.
     pub after: Vec<Length>,
+}
+
+impl PlannedHole {
+    /// The shim that lies there afterwards; 0: none.
+    #[must_use]
+    pub fn shim_after(&self) -> Length {
+        self.shim.map_or(Length::from_m(0.0), |(_, size)| size)
+    }
+
+    /// Whether a task is to be done here.
+    #[must_use]
+    pub fn wants(&self, task: Task) -> bool {
+        match task {
+            Task::Cut => self.cut.as_m() > 0.0,
+            Task::Shim => !is_same_shim(self.shim_now, self.shim_after()),
+            Task::Sleeve => self.sleeve != self.cylinder || self.turn != 0,
+        }
+    }
+
+    /// Whether all stays as it is: every height afterwards is the height before.
+    fn stays(&self) -> bool {
+        let mut pairs = self.before.iter().zip(&self.after);
+        !Task::ALL.into_iter().any(|task| self.wants(task))
+            && pairs.all(|(before, after)| is_same_shim(*before, *after))
+    }
 }
 
 /// A plan of heights, and how it compares.
@@ -76,6 +102,20 @@ pub struct PlannedHeights {
     pub holes: Vec<PlannedHole>,
     /// The plan as it was found.
     pub plan: HeightsPlan,
+}
+
+impl PlannedHeights {
+    /// Whether there is nothing to do.
+    #[must_use]
+    pub fn is_nothing(&self) -> bool {
+        self.plan.possible && self.holes.iter().all(PlannedHole::stays)
+    }
+
+    /// At how many holes a task is to be done.
+    #[must_use]
+    pub fn count(&self, task: Task) -> usize {
+        self.holes.iter().filter(|hole| hole.wants(task)).count()
+    }
 }
 
 /// Four readings round the clock.
@@ -138,6 +178,12 @@ pub fn heights_needs(job: &Job, bank: u8) -> Result<Option<HeightsNeeds>, Lacks>
         above.extend(lacks.take(r.complete(long)));
         depths.extend(lacks.take(r.complete(deep)));
         shims_now.extend(lacks.take(home::shim(&r)));
+        // A ledge that was cut since is as good as not measured.
+        for field in DEPTHS {
+            if let Some(Some(old)) = lacks.take(older_than_work(job, *cylinder, field)) {
+                lacks.take::<()>(Err(Lack::Missing(old)));
+            }
+        }
     }
     let range = lacks.take(proud_range(&block));
     let mut limit = |field| lacks.take(block.length(field));
@@ -201,17 +247,37 @@ impl HeightsNeeds {
         pairs.zip(&self.shims_now).map(one).collect()
     }
 
-    /// Works the plan out. It takes up to half a second: only where it is looked at.
+    /// Shims of the plan: what is left of each size, and what lies in these holes.
+    fn at_hand(&self) -> Vec<(Option<u8>, Shim)> {
+        let listed = self.stock.iter().map(|(index, shim)| (Some(*index), *shim));
+        let mut all: Vec<(Option<u8>, Shim)> = listed.collect();
+        for lying in self.shims_now.iter().filter(|size| size.as_m() > 0.0) {
+            match all
+                .iter_mut()
+                .find(|(_, shim)| is_same_shim(shim.size, *lying))
+            {
+                Some((_, shim)) => shim.left += 1,
+                None => all.push((
+                    None,
+                    Shim {
+                        size: *lying,
+                        left: 1,
+                    },
+                )),
+            }
+        }
+        all.retain(|(_, shim)| shim.left > 0);
+        all
+    }
+
+    /// Works the plan out: all as it is, where that keeps every limit, else the best. It
+    /// takes up to half a second: only where it is looked at.
     ///
     /// # Errors
     /// More holes than can be planned, a pass that makes too many cuts, a search that
     /// would take too long.
     pub fn plan(&self) -> Result<PlannedHeights, Fault> {
-        let at_hand: Vec<&(u8, Shim)> = self
-            .stock
-            .iter()
-            .filter(|(_, shim)| shim.left > 0)
-            .collect();
+        let at_hand = self.at_hand();
         let stock: Vec<Shim> = at_hand.iter().map(|(_, shim)| *shim).collect();
         let sizes: Vec<Length> = stock.iter().map(|shim| shim.size).collect();
         let input = HeightsInput {
@@ -225,21 +291,27 @@ impl HeightsNeeds {
             spread_neighbour: self.spread_neighbour,
             spread_all: self.spread_all,
         };
-        let plan = heights_plan_of_stock(&input, &stock, WORK)?;
+        let (plan, stays) = match self.as_it_is(&input) {
+            Some(plan) => (plan, true),
+            None => (heights_plan_of_stock(&input, &stock, WORK)?, false),
+        };
         let placed = plan.plan.iter().zip(&plan.height).zip(self.before());
         let holes = self
             .cylinders
             .iter()
             .zip(placed)
-            .filter_map(|(cylinder, ((placed, after), before))| {
+            .zip(&self.shims_now)
+            .filter_map(|((cylinder, ((placed, after), before)), shim_now)| {
+                let lying = at_hand
+                    .iter()
+                    .find(|(_, shim)| stays && is_same_shim(shim.size, *shim_now));
+                let laid = placed.shim.and_then(|at| at_hand.get(at));
                 Some(PlannedHole {
                     cylinder: *cylinder,
                     sleeve: *self.cylinders.get(placed.sleeve)?,
                     turn: placed.turn as u8,
-                    shim: placed
-                        .shim
-                        .and_then(|at| at_hand.get(at))
-                        .map(|(index, shim)| (*index, shim.size)),
+                    shim: lying.or(laid).map(|(index, shim)| (*index, shim.size)),
+                    shim_now: *shim_now,
                     cut: placed.cut,
                     before,
                     after: after.to_vec(),
@@ -248,102 +320,27 @@ impl HeightsNeeds {
             .collect();
         Ok(PlannedHeights { holes, plan })
     }
-}
 
-/// A length as it is kept, in the job's unit: to a millionth of an inch, or to ten
-/// nanometres.
-fn kept(job: &Job, field: Field, length: Length, at: Millis) -> Entry {
-    let unit = job.unit(field);
-    let text = fixed(unit.from_si(length.as_m()), 6);
-    Entry::new(text, unit, at)
-}
-
-/// Takes a plan to work to: keeps it hole by hole, numbers the sleeves to their holes
-/// with what was read of them, turned as planned, and enters the shims.
-pub fn take_heights_plan(job: &mut Job, planned: &PlannedHeights, at: Millis) {
-    let moves: Vec<(u8, u8)> = planned
-        .holes
-        .iter()
-        .map(|hole| (hole.sleeve, hole.cylinder))
-        .collect();
-    move_sleeves(job, &moves, at);
-    for hole in &planned.holes {
-        let place = |field| Place::of_cylinder(hole.cylinder, field, 0);
-        turn(job, hole, at);
-        let plain = |field: Field, n: u8| Entry::new(n.to_string(), job.unit(field), at);
-        let (sleeve, turned) = (
-            plain(Field::PlanSleeve, hole.sleeve),
-            plain(Field::PlanTurn, hole.turn),
-        );
-        let shim = match hole.shim.and_then(|(index, _)| {
-            let listed = Place {
-                index,
-                ..Place::of_engine(Field::ShimSizes)
-            };
-            job.entries.get(listed)
-        }) {
-            // As it was typed.
-            Some(listed) => Entry::new(listed.text.clone(), listed.unit, at),
-            None => Entry::new("0", job.unit(Field::PlanShim), at),
+    /// The plan that leaves every shim that lies where it lies and changes nothing; `None`
+    /// where none lies, or where that breaks a limit.
+    fn as_it_is(&self, input: &HeightsInput) -> Option<HeightsPlan> {
+        if self.shims_now.iter().all(|size| size.as_m() <= 0.0) {
+            return None;
+        }
+        let raised = |(hole, shim): (&[Length; CLOCKS], &Length)| {
+            hole.map(|depth| Length::from_m(depth.as_m() - shim.as_m()))
         };
-        let cut = kept(job, Field::PlanCut, hole.cut, at);
-        let heights: Vec<Entry> = hole
-            .after
-            .iter()
-            .map(|h| kept(job, Field::PlanHeight, *h, at))
-            .collect();
-        for (field, entry) in [
-            (Field::PlanSleeve, sleeve),
-            (Field::PlanTurn, turned),
-            (Field::PlanShim, shim.clone()),
-            (Field::ShimHere, shim),
-            (Field::PlanCut, cut),
-        ] {
-            job.entries.put(place(field), entry);
-        }
-        for (index, entry) in (0_u8..).zip(heights) {
-            let at = Place::of_cylinder(hole.cylinder, Field::PlanHeight, index);
-            job.entries.put(at, entry);
-        }
-        for place in Place::all(Owner::Cylinder(hole.cylinder), Field::PlanDone) {
-            let unit = job.unit(Field::PlanDone);
-            job.entries.put(place, Entry::new("", unit, at));
-        }
-    }
-}
-
-/// Turns what was read of a sleeve round the clock: its clock i stands on the hole's
-/// i + turn.
-fn turn(job: &mut Job, hole: &PlannedHole, at: Millis) {
-    for field in [Field::FlangeThickness, Field::PlainLength] {
-        let place = |index: u8| Place::of_cylinder(hole.cylinder, field, index);
-        let count = CLOCKS as u8;
-        let turned: Vec<Entry> = (0..count)
-            .map(
-                |index| match job.entries.get(place((index + count - hole.turn) % count)) {
-                    Some(entry) => Entry {
-                        at,
-                        ..entry.clone()
-                    },
-                    None => Entry::new("", job.unit(field), at),
-                },
-            )
-            .collect();
-        for (index, entry) in (0..count).zip(turned) {
-            job.entries.put(place(index), entry);
-        }
-    }
-}
-
-/// Gives up the plan that a deck is worked to; what was done stays.
-pub fn drop_heights_plan(job: &mut Job, bank: u8, at: Millis) {
-    let holes: Vec<u8> = job.cylinders_of(bank).collect();
-    for cylinder in holes {
-        for field in OF_PLAN {
-            for place in Place::all(Owner::Cylinder(cylinder), field) {
-                let unit = job.unit(field);
-                job.entries.put(place, Entry::new("", unit, at));
-            }
-        }
+        let holes: Vec<_> = self.holes.iter().zip(&self.shims_now).map(raised).collect();
+        let none = Length::from_m(0.0);
+        let input = HeightsInput {
+            holes: &holes,
+            shims: &[],
+            cut_step: none,
+            cut_most: none,
+            ..*input
+        };
+        // Where that cannot be worked out, neither can the other: it says so.
+        let plan = heights_plan_of_stock(&input, &[], WORK).ok()?;
+        (plan.possible && plan.moved + plan.turned == 0).then_some(plan)
     }
 }

@@ -1,6 +1,7 @@
 //! Plans of heights by hand, taken and ticked.
 
-use crate::job::advice::plan_heights::{drop_heights_plan, heights_needs, take_heights_plan};
+use crate::job::advice::plan_heights::heights_needs;
+use crate::job::advice::work_to_plan::{drop_heights_plan, take_heights_plan, tick_plan};
 use crate::job::demo::Demo;
 use crate::job::model::entries::Entry;
 use crate::job::model::field::Field;
@@ -11,14 +12,14 @@ use crate::job::steps::kept_plan::{Task, kept_plan};
 use crate::job::steps::seat::predicted;
 use crate::quantity::Length;
 
-fn put(job: &mut Job, place: Place, text: &str) {
+pub fn put(job: &mut Job, place: Place, text: &str) {
     let entry = Entry::new(text, job.unit(place.field), 2);
     job.entries.put(place, entry);
 }
 
 /// Four holes, nothing in them yet: depths 0.3000, 0.3000, 0.3020 and 0.3000 in,
 /// flanges 0.3030, 0.3030, 0.3030 and 0.3060 in.
-fn four_holes() -> Job {
+pub fn four_holes() -> Job {
     let mut job = Demo::InchFive.job(1);
     job.left_out = vec![5];
     for (field, text) in [
@@ -79,13 +80,23 @@ fn a_swap_by_hand_taken_ticked_and_told_by_the_heights_at_home() {
     let kept = kept_plan(&job, 0).unwrap().unwrap();
     assert!(kept[2].wants(Task::Sleeve) && !kept[0].wants(Task::Sleeve));
     assert_eq!((kept[2].sleeve, thou(&kept[2].heights)), (4, vec![400; 4]));
-    // What was read of the sleeves has gone with them.
-    let home = predicted(&Readings::of_cylinder(&job, 3)).unwrap();
-    assert!((home[0] / 25.4e-6 - 4.0).abs() < 1e-6, "{home:?}");
-    put(&mut job, Task::Sleeve.place(3), "done");
-    assert!(kept_plan(&job, 0).unwrap().unwrap()[2].is_done(Task::Sleeve));
+    let home = |job: &Job| predicted(&Readings::of_cylinder(job, 3)).unwrap()[0] / 25.4e-6;
+    let is_at = |job: &Job, thou: f64| (home(job) - thou).abs() < 1e-6;
+    assert!(is_at(&job, 1.0), "nothing has moved yet");
+    // Both that change places, with what was read of them; and back.
+    tick_plan(&mut job, 3, Task::Sleeve, 4);
+    let done = |job: &Job| {
+        let plan = kept_plan(job, 0).unwrap().unwrap();
+        [2, 3].map(|at: usize| plan[at].is_done(Task::Sleeve))
+    };
+    assert!(is_at(&job, 4.0) && done(&job) == [true; 2]);
+    tick_plan(&mut job, 4, Task::Sleeve, 4);
+    assert!(is_at(&job, 1.0) && done(&job) == [false; 2]);
+    tick_plan(&mut job, 4, Task::Sleeve, 4);
+    // What was ticked stays.
     drop_heights_plan(&mut job, 0, 4);
     assert_eq!(kept_plan(&job, 0), Ok(None));
+    assert!(is_at(&job, 4.0));
 }
 
 /// By hand, in ten-thousandths: a flange of 3040, 3050, 3060, 3050 at 12, 3, 6 and 9 in
@@ -116,6 +127,7 @@ fn a_turn_moves_the_clocks_by_hand() {
     assert_eq!(planned.holes[0].turn, 2);
     assert_eq!(thou(&planned.holes[0].after), [400; 4]);
     take_heights_plan(&mut job, &planned, 3);
+    tick_plan(&mut job, 1, Task::Sleeve, 4);
     let home = predicted(&Readings::of_cylinder(&job, 1)).unwrap();
     assert!(
         home.iter().all(|m| (m / 25.4e-6 - 4.0).abs() < 1e-6),

@@ -120,7 +120,12 @@ impl Field {
         }
         let choices = self.choices();
         if choices.is_empty() {
-            return parse(text, unit);
+            let typed = parse(text, unit)?;
+            // Half a shim is none, and half a sleeve.
+            if self.is_whole() && typed.si.fract() != 0.0 {
+                return Err(ParseError::NotANumber { text: typed.text });
+            }
+            return Ok(typed);
         }
         let text = text.trim();
         let of = choices.iter().position(|c| c.eq_ignore_ascii_case(text));
@@ -132,6 +137,12 @@ impl Field {
         .ok_or_else(|| ParseError::NotANumber {
             text: text.to_owned(),
         })
+    }
+
+    /// Whether only a whole number means anything there.
+    #[must_use]
+    pub const fn is_whole(self) -> bool {
+        matches!(self, Self::ShimsLeft | Self::PlanSleeve | Self::PlanTurn)
     }
 
     /// Whether it stands beside the readings of its step: asked for by few jobs, and

@@ -21,6 +21,7 @@ use crate::job::steps::after_cut::any_open;
 use crate::job::steps::deck::{Lock, deck, lock};
 use crate::job::steps::look_back::{compare_returns, current, look_back, state};
 use crate::job::steps::proud::{heights, judge_heights};
+use crate::job::steps::since_plan::hold_to_plan;
 use crate::job::steps::survey::spots;
 use crate::job::steps::together::{DeckMemory, DeckSeats, judge_together};
 use crate::job::steps::work_to::work_to;
@@ -52,6 +53,7 @@ fn cylinders(
         .collect();
     let decks = judge_together(job, &mut reports, memory);
     judge_heights(job, &mut reports);
+    hold_to_plan(job, &mut reports);
     for report in &mut reports {
         look_back(&mut report.steps);
         report.state = state(job, report.cylinder, &report.steps);

@@ -37,6 +37,7 @@ pub mod proud;
 mod proud_tests;
 pub mod seat;
 pub mod shrink;
+pub mod since_plan;
 pub mod stand_proud;
 pub mod survey;
 #[cfg(test)]

@@ -10,13 +10,14 @@
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::part::{HeldDown, SleeveEnds};
-use crate::job::model::place::Owner;
+use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Spot, Standing};
 use crate::job::model::readings::{Readings, largest, lengths, mean, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::deck::Lock;
 use crate::job::steps::home::uncertainties;
-use crate::job::steps::kept_plan::{KeptHole, Task, kept_plan};
+use crate::job::steps::kept_plan::{KeptHole, kept_plan};
+use crate::job::steps::since_plan::{DEPTHS, older_than_work, read_before};
 use crate::job::steps::stand_proud::proud_range;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::figure::Figure;
@@ -35,6 +36,9 @@ pub fn proud_hole(r: &Readings, cylinder: u8) -> Result<ProudHole, Lack> {
     let [low_m, high_m] = proud_range(r)?;
     let apart_m = r.engine(Field::SpreadHole)?;
     let heights = r.complete(Field::SeatHeight)?;
+    if let Some(old) = older_than_work(r.job, cylinder, Field::SeatHeight)? {
+        return Err(Lack::Missing(old));
+    }
     let none = || r.missing(Field::SeatHeight, 1); // four clocks: never none
     let lowest_m = smallest(&heights).ok_or_else(none)?;
     let highest_m = largest(&heights).ok_or_else(none)?;
@@ -169,9 +173,11 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
     let deck = proud_deck(r.job, r.bank())?;
     let holes = deck.holes.iter().filter_map(|(_, hole)| unknown(hole));
     let mut missing: Vec<Missing> = Vec::new();
+    let again = read_again(r, &deck)?;
     for lack in holes
         .chain(unknown(&deck.between))
         .chain(unknown(&deck.held))
+        .chain(again.into_iter().map(Lack::Missing))
     {
         match lack {
             Lack::Missing(one) if !missing.contains(&one) => missing.push(one),
@@ -188,6 +194,8 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
             missing.push(one);
             None
         }
+        // What stops is told first.
+        Err(_) if deck.breaches().next().is_some() => None,
         Err(other) => return Err(other),
     };
     let free = deck.held == Standing::Known(HeldDown::Free);
@@ -239,17 +247,32 @@ fn by_field(missing: &[Missing]) -> Vec<Missing> {
     once
 }
 
-/// How the heights of a deck that is worked to a plan compare with it: the mean of a
-/// sleeve's differences by clock, against two standard uncertainties of what they
-/// hang on.
+/// What was read before it counts: depths of a ledge that was cut since, and every height
+/// where it was said afterwards that the sleeves are held down.
+fn read_again(r: &Readings, deck: &ProudDeck) -> Result<Vec<Missing>, Lack> {
+    let said = Place::of_bank(deck.bank, Field::HeldDown, 0);
+    let held = deck.held == Standing::Known(HeldDown::Held);
+    let since = r.job.entries.get(said).filter(|_| held).map(|e| e.at);
+    let mut again = Vec::new();
+    for (cylinder, _) in &deck.holes {
+        for field in DEPTHS {
+            again.extend(older_than_work(r.job, *cylinder, field)?);
+        }
+        let owner = Owner::Cylinder(*cylinder);
+        again.extend(since.and_then(|at| read_before(r.job, owner, Field::SeatHeight, at)));
+    }
+    Ok(again)
+}
+
+/// How the heights of a deck that is worked to a plan compare with it, clock by clock,
+/// against two standard uncertainties of what they hang on.
 fn worked_to(
     job: &Job,
     plan: &Option<Vec<KeptHole>>,
     deck: &ProudDeck,
 ) -> Result<Option<(Signal, Next)>, Lack> {
     for hole in plan.iter().flatten() {
-        let is_open = |task: &Task| hole.wants(*task) && !hole.is_done(*task);
-        if Task::ALL.iter().any(is_open) {
+        if hole.is_open() {
             return Ok(Some((Signal::Wait, Next::PlanOpen(hole.cylinder))));
         }
     }
@@ -272,12 +295,14 @@ fn worked_to(
     Ok(None)
 }
 
-/// By how much a sleeve stands higher than its plan, on the mean of its clocks.
+/// By how much a sleeve stands higher than its plan, at the clock that is farthest off.
 #[must_use]
 pub fn off_plan(plan: &KeptHole, measured: &ProudHole) -> Option<Length> {
     let pairs = plan.heights.iter().zip(&measured.heights);
-    let off: Vec<f64> = pairs.map(|(p, m)| m.as_m() - p.as_m()).collect();
-    mean(&off).map(Length::from_m)
+    pairs
+        .map(|(planned, now)| now.as_m() - planned.as_m())
+        .max_by(|a, b| a.abs().total_cmp(&b.abs()))
+        .map(Length::from_m)
 }
 
 /// Says at the seat of each sleeve whether it keeps the limits of its own: what is

@@ -73,8 +73,8 @@ pub enum Next {
     ProudOut(Breach),
     /// A plan of heights is worked to, and this hole is not done.
     PlanOpen(u8),
-    /// This hole's mean height is another than its plan's, by so much and more than the
-    /// gauges explain; positive: higher.
+    /// At its worst clock this hole's height is another than its plan's, by so much and
+    /// more than the gauges explain; positive: higher.
     OffPlan(u8, Length),
     /// All heights of a deck keep their limits.
     ProudGood,
