@@ -74,8 +74,8 @@ pub enum HeightsFound {
     Working,
     /// Worked out.
     Ready(Arc<PlannedHeights>),
-    /// It would take too long.
-    Refused,
+    /// The core refused.
+    Refused(Fault),
 }
 
 /// Follows what a plan is worked out from with the plan: once the screen is painted,
@@ -100,7 +100,7 @@ pub fn heights_planned(
             }
             found.set(match needs.plan() {
                 Ok(planned) => HeightsFound::Ready(Arc::new(planned)),
-                Err(_) => HeightsFound::Refused, // said as too long
+                Err(fault) => HeightsFound::Refused(fault),
             });
         });
     });

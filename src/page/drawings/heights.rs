@@ -4,7 +4,7 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::ask::{Length, ProudDeck, UnitSystem};
+use coldseat_core::ask::{Length, ProudDeck, UnitSystem, ties};
 use leptos::prelude::AnyView;
 
 /// Where heights may stand, from the top.
@@ -27,7 +27,7 @@ pub fn heights(
         .measured()
         .map(|h| h.lowest.as_m())
         .fold(low_m.min(0.0), f64::min);
-    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(1e-9);
+    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(ties::ALLOWANCE_M);
     let wide = 346.0 / holes;
     let spoken: Vec<String> = deck
         .measured()
@@ -64,7 +64,7 @@ pub fn heights(
         for (clock, height) in hole.heights.iter().enumerate() {
             let from = left + one * clock as f64;
             let m = height.as_m();
-            let inside = low_m - 1e-9 <= m && m <= high_m + 1e-9;
+            let inside = ties::at_least(m, low_m) && ties::at_most(m, high_m);
             let class = if inside { "bar" } else { "bar-bad" };
             let (top, foot) = (y(m.max(0.0)) - 1.0, y(m.min(0.0)) + 1.0);
             let to = from + 0.84 * one;
@@ -110,7 +110,7 @@ pub fn before_and_after(
     };
     let most = all().fold(high_m, f64::max);
     let least = all().fold(low_m.min(0.0), f64::min);
-    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(1e-9);
+    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(ties::ALLOWANCE_M);
     let wide = 346.0 / bars.len().max(1) as f64;
     let mean = |list: &[Length]| {
         let sum: f64 = list.iter().map(|l| l.as_m()).sum();
@@ -155,13 +155,13 @@ pub fn before_and_after(
             let one = 0.40 * wide / heights.len().max(1) as f64;
             for (clock, height) in heights.iter().enumerate() {
                 let m = height.as_m();
-                let inside = low_m - 1e-9 <= m && m <= high_m + 1e-9;
+                let inside = ties::at_least(m, low_m) && ties::at_most(m, high_m);
                 let class = match (is_after, inside) {
                     (true, true) => "bar",
                     (true, false) => "bar-bad",
                     (false, _) => "metal-back",
                 };
-                let at = left.max(from) + one * clock as f64;
+                let at = from + one * clock as f64;
                 let to = at + 0.84 * one;
                 let (top, foot) = (y(m.max(0.0)) - 1.0, y(m.min(0.0)) + 1.0);
                 picture.area(class, &[(at, foot), (to, foot), (to, top), (at, top)]);

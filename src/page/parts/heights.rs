@@ -35,13 +35,18 @@ fn said(deck: &ProudDeck, hole: &ProudHole, units: UnitSystem) -> (&'static str,
         .filter(own)
         .map(|breach| t::breach_of(breach, hole.cylinder, units))
         .collect();
-    if words.is_empty() {
-        ("", t::signal(Go::Go).to_owned())
-    } else {
-        (
-            "record-stop",
-            format!("{}: {}", t::signal(Go::Stop), words.join("; ")),
-        )
+    if !words.is_empty() {
+        let stop = t::signal(Go::Stop);
+        return ("record-stop", format!("{stop}: {}", words.join("; ")));
+    }
+    let missing = hole.lacks.missing.iter().map(t::missing_of);
+    let mend = hole.lacks.unusable.iter().map(|one| t::mend(one, units));
+    let lacks: Vec<String> = mend.chain(missing).collect();
+    match (lacks.is_empty(), deck.is_all_held()) {
+        (true, true) => ("", t::signal(Go::Go).to_owned()),
+        // Of its neighbors, or of how it was read, nobody knows yet.
+        (true, false) => ("", t::OWN_LIMITS_KEPT.to_owned()),
+        (false, _) => ("record-look", lacks.join("; ")),
     }
 }
 

@@ -80,7 +80,7 @@ pub fn heights_plan(state: State, bank: u8) -> AnyView {
                         view! { <p class="quiet" aria-live="polite">{t::PLAN_WORKING}</p> }
                             .into_any()
                     }
-                    HeightsFound::Refused => verdict(Go::Look, t::PLAN_TOO_LONG.to_owned()),
+                    HeightsFound::Refused(fault) => verdict(Go::Look, t::plan_refused(&fault)),
                     HeightsFound::Ready(planned) => offered(state, bank, &planned, units),
                 },
             }),

@@ -59,6 +59,8 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         | Next::ProudGood
         | Next::PlanOpen(_)
         | Next::OffPlan(..)
+        | Next::InLimits(_)
+        | Next::ApartFrom(..)
         | Next::ReadFree => super::en_proud::next_proud(next, units),
         Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
         Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),

@@ -302,6 +302,10 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
             "A torque to read heights at, and no limits for the heights: enter the limits first."
                 .to_owned()
         }
+        Why::PassNotInCut(most) => format!(
+            "One pass must be above 0 and no more than may be cut at most, {}.",
+            show(most)
+        ),
         Why::Disputed => DISPUTED.to_owned(),
     }
 }

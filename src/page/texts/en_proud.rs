@@ -2,8 +2,8 @@
 
 use crate::show::length;
 use coldseat_core::ask::{
-    Breach, HeightLimit, HeldDown, KeptHole, Length, Next, PlannedHole, ProudLimit, SleeveEnds,
-    Task, UnitSystem,
+    Breach, Fault, HeightLimit, HeldDown, KeptHole, Length, Next, PlannedHole, ProudLimit,
+    SleeveEnds, Task, UnitSystem,
 };
 
 /// The step in the place of the deck.
@@ -21,6 +21,8 @@ pub const PROUD_GROUP: &str = "Left proud: limits of the heights";
 pub const PROUD_WHAT: &str = "The engine's own sheet decides; enter what it says. Only to tell a slip from a limit: published engine manuals lie about 0.001 to 0.006 in (0.03 to 0.15 mm) proud, 0.002 in (0.05 mm) apart within one hole and from neighbor to neighbor, 0.004 in (0.10 mm) over all.";
 /// A sleeve without all of its heights.
 pub const NOT_ALL_MEASURED: &str = "not measured at all four clocks";
+/// A sleeve that keeps its own limits, where not everything else is known.
+pub const OWN_LIMITS_KEPT: &str = "its own limits kept";
 /// Spread of one sleeve's heights.
 pub const APART_HERE: &str = "Apart round the clock";
 /// Mean of one sleeve's heights.
@@ -84,6 +86,15 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
             let way = if off.as_m() > 0.0 { "higher" } else { "lower" };
             format!("Hole {hole}: {by} {way} at one clock than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
         }
+        Next::InLimits(off) => {
+            let by = length(off.as_m().abs(), units);
+            let way = if off.as_m() > 0.0 { "shallow" } else { "deep" };
+            format!("Inside the limits, {by} {way} of the middle: chamfer and clean.")
+        }
+        Next::ApartFrom(hole, by) => {
+            let by = length(by.as_m(), units);
+            format!("Inside its own limits, but by these depths it will stand {by} too far from hole {hole}: work the plan of the heights out, at this deck, before you cut or set.")
+        }
         Next::ProudGood => "Every height is within the limits you entered: leave the deck as it is.".to_owned(),
         Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, say so here, then read the heights again.".to_owned(),
         _ => String::new(),
@@ -114,8 +125,11 @@ pub fn heights_caption(low: &str, high: &str) -> String {
 pub const PLAN_OF_HEIGHTS: &str = "Plan of the heights";
 /// What is worked out.
 pub const PLAN_WORKING: &str = "Working the plan out\u{2026}";
-/// It would take too long.
-pub const PLAN_TOO_LONG: &str = "Too many ways to look through in the time there is: list fewer sizes of shims, a larger cut of one pass, or a smaller cut at most.";
+/// No plan is worked out; the reason in the calculation's own words.
+#[must_use]
+pub fn plan_refused(fault: &Fault) -> String {
+    format!("No plan is worked out: {}.", fault.message)
+}
 /// More holes than can be planned.
 pub const TOO_MANY_HOLES: &str = "A plan is worked out for eight holes of a deck at most; this deck has more. The heights are still held against their limits above.";
 /// Held by the fit.

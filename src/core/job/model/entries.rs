@@ -5,6 +5,7 @@ use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Reading, Spot, Unusable, Why};
 use crate::quantity::format::{names_unit, number};
 use crate::quantity::parse::{ParseError, Unit, parse};
+use crate::quantity::ties;
 use litemap::LiteMap;
 
 /// A number as it was typed; the text may be anything, so that nothing typed
@@ -226,6 +227,10 @@ impl Entries {
             Field::HeldTorque => (other(Field::ProudLow).is_none()
                 && other(Field::ProudHigh).is_none())
             .then_some(Why::TorqueAlone),
+            // No cutting has no pass.
+            Field::LedgeCutStep => other(Field::LedgeCutMost)
+                .filter(|most| *most > 0.0 && !(si > 0.0 && ties::at_most(si, *most)))
+                .map(Why::PassNotInCut),
             Field::RoundLook => other(Field::RoundStop)
                 .filter(|stop| si > *stop)
                 .map(Why::LowNotBelowHigh),

@@ -76,6 +76,8 @@ pub enum Why {
     LowNotBelowHigh(f64),
     /// A torque is stated, and no height that is to be read at it.
     TorqueAlone,
+    /// A pass of 0, or one larger than the most that may be cut, given in SI.
+    PassNotInCut(f64),
     /// Two devices set it differently without knowing of each other, and nobody
     /// has chosen yet.
     Disputed,
@@ -147,6 +149,16 @@ impl<T> Standing<T> {
         }
     }
 
+    /// Why it is not known; nothing where it is, or where there is no such thing.
+    pub fn lack(&self) -> Option<Lack> {
+        match self {
+            Self::Known(_) | Self::NotHere => None,
+            Self::Missing(missing) => Some(Lack::Missing(*missing)),
+            Self::Unusable(unusable) => Some(Lack::Unusable(unusable.clone())),
+            Self::Refused(fault) => Some(Lack::Refused(fault.clone())),
+        }
+    }
+
     /// What is known, if it is.
     pub const fn known(&self) -> Option<&T> {
         match self {
@@ -186,6 +198,27 @@ impl Lacks {
             Err(Lack::Refused(fault)) => self.refused = Some(fault),
         }
         None
+    }
+
+    /// Notes what something else lacks as well.
+    pub fn extend(&mut self, other: &Self) {
+        let missing = other.missing.iter().copied().map(Lack::Missing);
+        let unusable = other.unusable.iter().cloned().map(Lack::Unusable);
+        let refused = other.refused.iter().cloned().map(Lack::Refused);
+        for lack in missing.chain(unusable).chain(refused) {
+            self.take::<()>(Err(lack));
+        }
+    }
+
+    /// What cannot be used or does not go together, the first of it.
+    #[must_use]
+    pub fn spoiled(&self) -> Option<Lack> {
+        let refused = || self.refused.clone().map(Lack::Refused);
+        self.unusable
+            .first()
+            .cloned()
+            .map(Lack::Unusable)
+            .or_else(refused)
     }
 
     /// Whether nothing is lacking.

@@ -360,7 +360,10 @@ fn step_report(
         apply_mark(job, owner, &mut report);
     }
     if let Some(first) = report.unusable.first() {
-        report.next = Next::Mend(first.spot);
+        // What stops is told first, what is to be mended beside it.
+        if worked != Signal::Stop {
+            report.next = Next::Mend(first.spot);
+        }
         report.signal = report.signal.max(Signal::Look);
         report.complete = false;
     } else if let Some(place) = report.questioned.first() {

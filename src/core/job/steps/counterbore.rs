@@ -3,16 +3,18 @@
 use crate::job::model::field::Field;
 use crate::job::model::part::{SleeveEnds, SleeveKind};
 use crate::job::model::place::Owner;
-use crate::job::model::reading::Lack;
+use crate::job::model::reading::{Lack, Lacks};
 use crate::job::model::readings::{Readings, largest, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::home::{depth_gauge, measured_by, plane, shim};
-use crate::job::steps::stand_proud::{proud_range, target_proud};
+use crate::job::steps::proud::proud_predicted;
+use crate::job::steps::stand_proud::target_proud;
 use crate::job::steps::survey::deck_beside;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::figure::Figure;
 use crate::job::verdict::next::Next;
+use crate::job::verdict::proud::{Breach, ProudLimit};
 use crate::job::verdict::report::{Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::planning::counterbore::{CounterboreInput, counterbore, uneven_ledge};
@@ -78,11 +80,14 @@ pub fn depth(r: &Readings) -> Worked {
         let of = |m: &f64| Length::from_m(m - plane_m);
         list.iter().map(of).collect()
     };
-    let thickness = from_plane(&above);
+    // What lies under the sleeve lifts it, and the ledge is cut deeper by as much.
+    let shim_m = shim(r)?.as_m();
+    let lifted: Vec<f64> = above.iter().map(|m| m + shim_m).collect();
+    let thickness = from_plane(&lifted);
     let gauge_sd = r.length(gauge)?;
     let read = r.some(deep);
     if let (SleeveKind::OnStep, Err(Lack::Missing(_)), Some(least_m)) =
-        (kind, &read, smallest(&above))
+        (kind, &read, smallest(&lifted))
     {
         // Nothing is cut yet: a step that lies too deep already is told before it is.
         let wanted_m = least_m - r.engine(Field::TargetProud)?;
@@ -192,7 +197,6 @@ fn proud_depth(r: &Readings, [long, deep]: [Field; 2], gauge: Field) -> Worked {
     let deepest_m = largest(&depth.iter().map(|(_, m)| *m).collect::<Vec<_>>()).ok_or_else(none)?;
     let least_m = smallest(&above).ok_or_else(none)?;
     let shim_m = shim(r)?.as_m();
-    let [low_m, high_m] = proud_range(r)?;
     let mut heights = Vec::new();
     for (clock, depth_m) in &depth {
         if let Some(above_m) = above.get(usize::from(*clock)) {
@@ -201,25 +205,81 @@ fn proud_depth(r: &Readings, [long, deep]: [Field; 2], gauge: Field) -> Worked {
     }
     let lowest_m = smallest(&heights).ok_or_else(none)?;
     let highest_m = largest(&heights).ok_or_else(none)?;
-    let to_go_m = least_m + shim_m - target_proud(r)? - deepest_m;
     let depths: Vec<Length> = depth.iter().map(|(_, m)| Length::from_m(*m)).collect();
     let uneven = uneven_ledge(&depths);
-    let (signal, next) = if lowest_m < low_m - TINY_M {
-        let by = Length::from_m(low_m - lowest_m);
+    // Too deep is told by the lower limit alone, whatever else is missing.
+    let low_m = r.engine(Field::ProudLow)?;
+    let too_deep = (lowest_m < low_m - TINY_M).then(|| Length::from_m(low_m - lowest_m));
+    let (target_m, u_m) = match (target_proud(r), r.engine(gauge), too_deep) {
+        (Ok(target_m), Ok(u_m), _) => (target_m, u_m),
+        (target, u, Some(by)) => {
+            let mut lacks = Lacks::default();
+            lacks.take(target);
+            lacks.take(u);
+            return Ok(Verdict {
+                findings: uneven.into_iter().collect(),
+                lacks: lacks.missing,
+                ..Verdict::plain(Signal::Stop, Next::TooDeep(by))
+            });
+        }
+        (Err(lack), _, None) | (_, Err(lack), None) => return Err(lack),
+    };
+    let high_m = r.engine(Field::ProudHigh)?;
+    let to_go_m = least_m + shim_m - target_m - deepest_m;
+    let (signal, next) = if let Some(by) = too_deep {
         (Signal::Stop, Next::TooDeep(by))
     } else if highest_m > high_m + TINY_M && to_go_m > TINY_M {
         (Signal::Wait, Next::CutDeeper(Length::from_m(to_go_m)))
     } else if highest_m > high_m + TINY_M || uneven.is_some() {
         (Signal::Look, Next::LedgeUneven)
+    } else if let Some((other, by)) = apart_from(r)? {
+        (Signal::Look, Next::ApartFrom(other, by))
+    } else if to_go_m.abs() > 2.0 * u_m + TINY_M {
+        (Signal::Go, Next::InLimits(Length::from_m(to_go_m)))
     } else {
         (Signal::Go, Next::AtDepth)
     };
-    let u_m = r.engine(gauge)?;
     Ok(Verdict {
         number: Some(length_figure(Figure::StillToCut, to_go_m, Some(u_m))),
         findings: uneven.into_iter().collect(),
         ..Verdict::plain(signal, next)
     })
+}
+
+/// The hole of the deck from which this sleeve will stand too far by their depths, and
+/// by how much too far: of those read at all clocks and cut to their limits the one that
+/// is worst. Limits that are not there yet are held at the deck's step.
+fn apart_from(r: &Readings) -> Result<Option<(u8, Length)>, Lack> {
+    let limit = |field| match r.engine(field) {
+        Ok(limit_m) => Ok(Some(limit_m)),
+        Err(Lack::Missing(_)) => Ok(None),
+        Err(other) => Err(other),
+    };
+    let (neighbour, all) = (limit(Field::SpreadNeighbour)?, limit(Field::SpreadAll)?);
+    let Owner::Cylinder(own) = r.owner else {
+        return Ok(None);
+    };
+    let deck: Vec<u8> = r.job.cylinders_of(r.bank()).collect();
+    let mean_m = |cylinder: u8| {
+        let hole = proud_predicted(&Readings::of_cylinder(r.job, cylinder), cylinder).ok()?;
+        let is_own = |b: &Breach| matches!(b.limit, ProudLimit::Low | ProudLimit::High);
+        let is_cut = !hole.breaches.iter().any(is_own);
+        is_cut.then(|| hole.mean.as_m())
+    };
+    let (Some(at), Some(own_m)) = (deck.iter().position(|c| *c == own), mean_m(own)) else {
+        return Ok(None);
+    };
+    let over = |(index, other): (usize, &u8)| {
+        let apart_m = (mean_m(*other)? - own_m).abs();
+        let is_next = index.abs_diff(at) == 1;
+        let over_m = |limit: Option<f64>| limit.map(|limit_m| apart_m - limit_m);
+        let of_both = [over_m(all), over_m(neighbour).filter(|_| is_next)];
+        let worst_m = of_both.into_iter().flatten().max_by(f64::total_cmp)?;
+        (worst_m > TINY_M).then_some((*other, worst_m))
+    };
+    let others = deck.iter().enumerate().filter(|(_, other)| **other != own);
+    let worst = others.filter_map(over).max_by(|a, b| a.1.total_cmp(&b.1));
+    Ok(worst.map(|(other, by_m)| (other, Length::from_m(by_m))))
 }
 
 /// Room between the ledge's chamfer and the fillet.

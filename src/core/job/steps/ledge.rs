@@ -6,7 +6,7 @@ use crate::job::model::field_usual::SHIMS_MOST;
 use crate::job::model::job::Job;
 use crate::job::model::part::Inked;
 use crate::job::model::place::Place;
-use crate::job::model::reading::Lack;
+use crate::job::model::reading::{Lack, Lacks, Reading};
 use crate::job::model::readings::{Readings, lengths, smallest};
 use crate::job::steps::counterbore::depth;
 use crate::job::steps::stand_proud::target_proud;
@@ -17,20 +17,6 @@ use crate::job::verdict::signal::Signal;
 use crate::planning::counterbore::uneven_ledge;
 use crate::planning::ledge::{LedgeFalls, Trued, ledge_falls, trued};
 use crate::quantity::{Length, ties};
-
-/// How the ledge lies toward the bore; `None` where nobody read it there.
-///
-/// # Errors
-/// A clock of either depth that is missing once one is read, something that cannot be
-/// used.
-pub fn falls(r: &Readings) -> Result<Option<LedgeFalls>, Lack> {
-    if r.list(Field::LedgeInner)?.is_empty() {
-        return Ok(None);
-    }
-    let edge = lengths(&r.complete(Field::LedgeInner)?);
-    let corner = lengths(&r.complete(Field::CounterboreDepth)?);
-    Ok(ledge_falls(&corner, &edge))
-}
 
 /// What is wrong with how it lies, and by how much; nothing within the limit.
 fn fault(falls: &LedgeFalls, limit_m: f64) -> Option<(LedgeFault, Length)> {
@@ -57,57 +43,90 @@ pub fn inked(r: &Readings) -> Result<Option<Inked>, Lack> {
     Ok(said.and_then(|index| Inked::ALL.get(index as usize).copied()))
 }
 
-/// What the ledge itself says, over its depth.
-fn says(r: &Readings) -> Result<Option<(Signal, Next)>, Lack> {
-    let ink = inked(r)?;
-    if let Some(falls) = falls(r)?
-        && let Some((how, by)) = fault(&falls, r.engine(Field::LedgeFall)?)
-    {
-        let signal = match how {
-            LedgeFault::Cupped | LedgeFault::Sloped => Signal::Stop,
-            LedgeFault::Rises => Signal::Look,
-        };
-        return Ok(Some((signal, Next::LedgeShape(how, by))));
+/// How the ledge lies toward the bore at the clocks where both depths are read; `None`
+/// where nobody read it there. What is missing or cannot be used is noted.
+fn read_falls(r: &Readings, lacks: &mut Lacks) -> Option<LedgeFalls> {
+    let is_there = |place| r.job.reading(place) != Reading::Absent;
+    if !Place::all(r.owner, Field::LedgeInner).any(is_there) {
+        return None;
     }
-    Ok((ink == Some(Inked::Broken)).then_some((Signal::Look, Next::InkBroken)))
+    let mut both = [Field::CounterboreDepth, Field::LedgeInner].map(|field| {
+        lacks.take(r.complete(field));
+        Place::all(r.owner, field).map(|place| r.job.reading(place).number().ok().flatten())
+    });
+    let [corner, edge] = &mut both;
+    let pairs: Vec<(f64, f64)> = corner.zip(edge).filter_map(|(c, e)| c.zip(e)).collect();
+    let (corner, edge): (Vec<f64>, Vec<f64>) = pairs.into_iter().unzip();
+    ledge_falls(&lengths(&corner), &lengths(&edge))
+}
+
+/// What the ledge itself says, over its depth, and what it lacks beside that.
+fn says(r: &Readings) -> (Option<(Signal, Next)>, Lacks) {
+    let mut lacks = Lacks::default();
+    let ink = lacks.take(inked(r)).flatten();
+    let falls = read_falls(r, &mut lacks);
+    let limit_m = falls
+        .as_ref()
+        .and_then(|_| lacks.take(r.engine(Field::LedgeFall)));
+    let shape = falls
+        .zip(limit_m)
+        .and_then(|(falls, limit_m)| fault(&falls, limit_m))
+        .map(|(how, by)| {
+            let signal = match how {
+                LedgeFault::Cupped | LedgeFault::Sloped => Signal::Stop,
+                LedgeFault::Rises => Signal::Look,
+            };
+            (signal, Next::LedgeShape(how, by))
+        });
+    let broken = (ink == Some(Inked::Broken)).then_some((Signal::Look, Next::InkBroken));
+    (shape.or(broken), lacks)
 }
 
 /// The counterbore: its depth, how its ledge lies, what the ink says; the worst of it.
+/// What stops is told whatever else is missing or cannot be used.
 ///
 /// # Errors
 /// What it lacks.
 pub fn counterbore(r: &Readings) -> Worked {
-    let own = match says(r) {
-        Ok(own) => own,
-        // Half read: what the depth says worse than that stays.
-        Err(Lack::Missing(missing)) => {
-            let verdict = depth(r)?;
-            if verdict.signal == Signal::Stop {
-                return Ok(Verdict {
-                    lacks: [verdict.lacks, vec![missing]].concat(),
-                    ..verdict
-                });
-            }
-            return Err(Lack::Missing(missing));
-        }
-        Err(other) => return Err(other),
-    };
-    let Some((signal, next)) = own else {
-        return depth(r);
-    };
-    match depth(r) {
-        Ok(verdict) if verdict.signal >= signal => Ok(verdict),
-        Ok(verdict) => Ok(Verdict {
+    let (own, lacks) = says(r);
+    let is_stop = |signal: Signal| signal == Signal::Stop;
+    match (own, depth(r)) {
+        (_, Ok(verdict)) if is_stop(verdict.signal) => Ok(Verdict {
+            lacks: [verdict.lacks, lacks.missing].concat(),
+            ..verdict
+        }),
+        (Some((signal, next)), Ok(verdict)) if is_stop(signal) => Ok(Verdict {
             signal,
             next,
+            lacks: [verdict.lacks, lacks.missing].concat(),
             ..verdict
         }),
         // A flange that would break needs no depth.
-        Err(Lack::Missing(missing)) if signal == Signal::Stop => Ok(Verdict {
-            lacks: vec![missing],
-            ..Verdict::plain(signal, next)
-        }),
-        Err(lack) => Err(lack),
+        (Some((signal, next)), Err(lack)) if is_stop(signal) => {
+            let mut all = lacks;
+            all.take::<()>(Err(lack));
+            Ok(Verdict {
+                lacks: all.missing,
+                ..Verdict::plain(signal, next)
+            })
+        }
+        (own, depth) => {
+            if let Some(lack) = lacks.spoiled() {
+                return Err(lack);
+            }
+            let verdict = depth?;
+            if let Some(missing) = lacks.missing.first() {
+                return Err(Lack::Missing(*missing));
+            }
+            Ok(match own {
+                Some((signal, next)) if signal > verdict.signal => Verdict {
+                    signal,
+                    next,
+                    ..verdict
+                },
+                _ => verdict,
+            })
+        }
     }
 }
 
@@ -130,7 +149,12 @@ pub fn ledge_repair(job: &Job, cylinder: u8) -> Result<Option<LedgeRepair>, Lack
     let edge = r.list(Field::LedgeInner)?;
     let depths: Vec<f64> = corner.iter().chain(&edge).map(|(_, m)| *m).collect();
     let depths = lengths(&depths);
-    if says(r)?.is_none() && uneven_ledge(&depths).is_none() {
+    let (own, lacks) = says(r);
+    let missing = lacks.missing.first().copied().map(Lack::Missing);
+    if let Some(lack) = lacks.spoiled().or(missing) {
+        return Err(lack);
+    }
+    if own.is_none() && uneven_ledge(&depths).is_none() {
         return Ok(None);
     }
     let above = r.complete(Field::FlangeThickness)?;
@@ -228,6 +252,78 @@ mod tests {
             with(["0.2o90", "0.2090", "0.2090", "0.2090"]).0,
             Signal::Look
         );
+    }
+
+    /// By hand: corner 0.2090 and near the bore 0.2110 is cupped by 0.0020 where 0.0010 may
+    /// be; corner 0.2190 is 0.0100 deeper than 0.2090 and too deep. Neither is lost when a
+    /// clock is taken out or does not read, nor when the ink does not.
+    #[test]
+    fn a_stop_stays_a_stop_beside_what_is_missing_or_unreadable() {
+        let cupped = |job: &Job| {
+            let step = step(job);
+            assert_eq!(step.signal, Signal::Stop, "{step:?}");
+            assert!(
+                matches!(step.next, Next::LedgeShape(_, by) if (by.as_thou() - 2.0).abs() < 1e-6)
+            );
+            step
+        };
+        let mut job = job();
+        put(&mut job, Field::LedgeInner, ["0.2110"; 4]);
+        cupped(&job);
+        put(&mut job, Field::InkCheck, ["x", "", "", ""]);
+        assert_eq!(cupped(&job).unusable.len(), 1);
+        put(&mut job, Field::InkCheck, ["", "", "", ""]);
+        put(
+            &mut job,
+            Field::LedgeInner,
+            ["0.2110", "0.2110", "0.2110", ""],
+        );
+        let lacks = cupped(&job).lacks;
+        assert!(lacks.iter().any(|m| m.field == Field::LedgeInner));
+        put(
+            &mut job,
+            Field::LedgeInner,
+            ["0.2110", "x", "0.2110", "0.2110"],
+        );
+        cupped(&job);
+        put(&mut job, Field::CounterboreDepth, ["0.2190"; 4]);
+        for (field, texts) in [
+            (Field::LedgeInner, ["x", "", "", ""]),
+            (Field::LedgeInner, ["0.2190", "", "", ""]),
+            (Field::InkCheck, ["x", "", "", ""]),
+        ] {
+            put(&mut job, Field::LedgeInner, [""; 4]);
+            put(&mut job, field, texts);
+            let step = step(&job);
+            assert_eq!(step.signal, Signal::Stop, "{field:?} {step:?}");
+            let deep = matches!(step.next, Next::TooDeep(by) if (by.as_thou() - 10.0).abs() < 1e-6);
+            assert!(deep, "{field:?} {:?}", step.next);
+        }
+    }
+
+    /// By hand: trued to 0.2110 with a shim of 0.0020 under a flange of 0.2190 that is to
+    /// stand 0.0100 proud: wanted is 0.2190 + 0.0020 - 0.0100 = 0.2110. Without the shim the
+    /// ledge is 0.0020 too deep, and with the engine's shim it is at depth as well.
+    #[test]
+    fn a_repaired_ledge_with_its_shim_is_at_depth() {
+        let mut job = job();
+        for field in [Field::CounterboreDepth, Field::LedgeInner] {
+            put(&mut job, field, ["0.2110"; 4]);
+        }
+        let bare = step(&job);
+        assert!(matches!(bare.next, Next::TooDeep(by) if (by.as_thou() - 2.0).abs() < 1e-6));
+        let good = |job: &Job| {
+            let step = step(job);
+            assert_eq!((step.signal, step.next), (Signal::Go, Next::AtDepth));
+            let to_m = step.work_to.known().unwrap().si;
+            assert!((to_m / 0.0254 - 0.2110).abs() < 1e-9);
+        };
+        let mut of_hole = job.clone();
+        put(&mut of_hole, Field::ShimHere, ["0.0020", "", "", ""]);
+        good(&of_hole);
+        let entry = Entry::new("0.0020", job.unit(Field::Shim), 2);
+        job.entries.put(Place::of_engine(Field::Shim), entry);
+        good(&job);
     }
 
     #[test]

@@ -11,14 +11,14 @@ use crate::job::model::field::Field;
 use crate::job::model::job::Job;
 use crate::job::model::part::{HeldDown, SleeveEnds};
 use crate::job::model::place::{Owner, Place};
-use crate::job::model::reading::{Lack, Missing, Spot, Standing};
+use crate::job::model::reading::{Lack, Lacks, Missing, Spot, Standing, Unusable, Why};
 use crate::job::model::readings::{Readings, largest, lengths, mean, smallest};
 use crate::job::model::step::StepId;
 use crate::job::steps::deck::Lock;
 use crate::job::steps::home::uncertainties;
 use crate::job::steps::kept_plan::{KeptHole, kept_plan};
+use crate::job::steps::seat::predicted;
 use crate::job::steps::since_plan::{DEPTHS, older_than_work, read_before};
-use crate::job::steps::stand_proud::proud_range;
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::figure::Figure;
 use crate::job::verdict::next::Next;
@@ -27,39 +27,65 @@ use crate::job::verdict::report::{CylinderReport, StepReport, Verdict, Worked};
 use crate::job::verdict::signal::Signal;
 use crate::quantity::Length;
 
-/// A sleeve by itself.
+/// A sleeve by itself: held against each limit of its own that is there.
 ///
 /// # Errors
-/// A clock of its height or a limit of its own missing, something that cannot be
-/// used.
+/// A clock of its height missing, or one that cannot be used.
 pub fn proud_hole(r: &Readings, cylinder: u8) -> Result<ProudHole, Lack> {
-    let [low_m, high_m] = proud_range(r)?;
-    let apart_m = r.engine(Field::SpreadHole)?;
     let heights = r.complete(Field::SeatHeight)?;
     if let Some(old) = older_than_work(r.job, cylinder, Field::SeatHeight)? {
         return Err(Lack::Missing(old));
     }
+    hole_of(r, cylinder, &heights)
+}
+
+/// A sleeve that stands as high as given, at its four clocks.
+fn hole_of(r: &Readings, cylinder: u8, heights: &[f64]) -> Result<ProudHole, Lack> {
     let none = || r.missing(Field::SeatHeight, 1); // four clocks: never none
-    let lowest_m = smallest(&heights).ok_or_else(none)?;
-    let highest_m = largest(&heights).ok_or_else(none)?;
-    let breaches = [
-        (ProudLimit::Low, low_m - lowest_m),
-        (ProudLimit::High, highest_m - high_m),
-        (ProudLimit::Hole, highest_m - lowest_m - apart_m),
-    ];
+    let lowest_m = smallest(heights).ok_or_else(none)?;
+    let highest_m = largest(heights).ok_or_else(none)?;
+    let low = r.engine(Field::ProudLow);
+    // Of two limits that contradict each other nobody knows which is meant.
+    let is_against = |one: &Unusable| matches!(one.why, Why::LowNotBelowHigh(_));
+    let high = match &low {
+        Err(Lack::Unusable(one)) if is_against(one) => Err(Lack::Unusable(one.clone())),
+        _ => r.engine(Field::ProudHigh),
+    };
+    let mut lacks = Lacks::default();
+    let over = [
+        (ProudLimit::Low, low.map(|low_m| low_m - lowest_m)),
+        (ProudLimit::High, high.map(|high_m| highest_m - high_m)),
+        (
+            ProudLimit::Hole,
+            r.engine(Field::SpreadHole)
+                .map(|apart_m| highest_m - lowest_m - apart_m),
+        ),
+    ]
+    .into_iter()
+    .filter_map(|(limit, by_m)| Some((limit, lacks.take(by_m)?)))
+    .collect::<Vec<_>>();
     Ok(ProudHole {
         cylinder,
         lowest: Length::from_m(lowest_m),
         highest: Length::from_m(highest_m),
-        mean: Length::from_m(mean(&heights).ok_or_else(none)?),
-        heights: lengths(&heights),
-        breaches: broken(breaches, cylinder, None),
+        mean: Length::from_m(mean(heights).ok_or_else(none)?),
+        heights: lengths(heights),
+        breaches: broken(over, cylinder, None),
+        lacks,
     })
 }
 
+/// A sleeve as its thickness, its shim and its ledge will have it stand.
+///
+/// # Errors
+/// A clock of either missing, something that cannot be used.
+pub fn proud_predicted(r: &Readings, cylinder: u8) -> Result<ProudHole, Lack> {
+    hole_of(r, cylinder, &predicted(r)?)
+}
+
 /// Of limits those that are exceeded.
-fn broken<const N: usize>(
-    over: [(ProudLimit, f64); N],
+fn broken(
+    over: impl IntoIterator<Item = (ProudLimit, f64)>,
     cylinder: u8,
     other: Option<u8>,
 ) -> Vec<Breach> {
@@ -76,11 +102,12 @@ fn broken<const N: usize>(
 /// The sleeves that are measured, against each other: `measured` in the order of the
 /// deck, a hole that is not measured yet between two as `None`.
 fn between(r: &Readings, measured: &[Option<ProudHole>]) -> Result<ProudBetween, Lack> {
-    let neighbour_m = r.engine(Field::SpreadNeighbour)?;
-    let all_m = r.engine(Field::SpreadAll)?;
+    let mut lacks = Lacks::default();
+    let neighbour = lacks.take(r.engine(Field::SpreadNeighbour));
+    let all = lacks.take(r.engine(Field::SpreadAll));
     let mut breaches = Vec::new();
     for pair in measured.windows(2) {
-        if let [Some(a), Some(b)] = pair {
+        if let ([Some(a), Some(b)], Some(neighbour_m)) = (pair, neighbour) {
             let over_m = (a.mean.as_m() - b.mean.as_m()).abs() - neighbour_m;
             let over = [(ProudLimit::Neighbour, over_m)];
             breaches.extend(broken(over, a.cylinder, Some(b.cylinder)));
@@ -93,11 +120,12 @@ fn between(r: &Readings, measured: &[Option<ProudHole>]) -> Result<ProudBetween,
         .zip(there().min_by(by_mean))
         .ok_or_else(|| r.missing(Field::SeatHeight, 1))?;
     let spread_m = high.mean.as_m() - low.mean.as_m();
-    let over = [(ProudLimit::All, spread_m - all_m)];
+    let over = all.map(|all_m| (ProudLimit::All, spread_m - all_m));
     breaches.extend(broken(over, high.cylinder, Some(low.cylinder)));
     Ok(ProudBetween {
         spread: Length::from_m(spread_m),
         breaches,
+        lacks,
     })
 }
 
@@ -145,16 +173,6 @@ pub fn proud_deck(job: &Job, bank: u8) -> Result<ProudDeck, Lack> {
     })
 }
 
-/// The first that is missing, the first that cannot be used.
-fn unknown<T>(standing: &Standing<T>) -> Option<Lack> {
-    match standing {
-        Standing::Known(_) | Standing::NotHere => None,
-        Standing::Missing(missing) => Some(Lack::Missing(*missing)),
-        Standing::Unusable(unusable) => Some(Lack::Unusable(unusable.clone())),
-        Standing::Refused(fault) => Some(Lack::Refused(fault.clone())),
-    }
-}
-
 /// The step of a deck: every limit kept by every sleeve, each measured, home, and
 /// held down where the sheet asks for that.
 ///
@@ -171,40 +189,29 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
         | Lock::ByHand(..) => {}
     }
     let deck = proud_deck(r.job, r.bank())?;
-    let holes = deck.holes.iter().filter_map(|(_, hole)| unknown(hole));
-    let mut missing: Vec<Missing> = Vec::new();
-    let again = read_again(r, &deck)?;
-    for lack in holes
-        .chain(unknown(&deck.between))
-        .chain(unknown(&deck.held))
-        .chain(again.into_iter().map(Lack::Missing))
-    {
-        match lack {
-            Lack::Missing(one) if !missing.contains(&one) => missing.push(one),
-            Lack::Missing(_) => {}
-            other => return Err(other),
+    let mut lacks = deck.lacks();
+    for one in read_again(r, &deck)? {
+        let _ = lacks.take(Err::<(), _>(Lack::Missing(one)));
+    }
+    let plan = lacks.take(kept_plan(r.job, r.bank())).flatten();
+    let breach = deck.breaches().next();
+    // What is broken is told first, and what is missing or to be mended beside it.
+    if breach.is_none() {
+        if let Some(lack) = lacks.spoiled() {
+            return Err(lack);
+        }
+        if let (Some(first), None) = (lacks.missing.first(), deck.measured().next()) {
+            return Err(Lack::Missing(*first));
         }
     }
-    if let (Some(first), None) = (missing.first(), deck.measured().next()) {
-        return Err(Lack::Missing(*first));
-    }
-    let plan = match kept_plan(r.job, r.bank()) {
-        Ok(plan) => plan,
-        Err(Lack::Missing(one)) => {
-            missing.push(one);
-            None
-        }
-        // What stops is told first.
-        Err(_) if deck.breaches().next().is_some() => None,
-        Err(other) => return Err(other),
-    };
+    let mut missing = lacks.missing;
     let free = deck.held == Standing::Known(HeldDown::Free);
-    let (signal, next) = if let Some(breach) = deck.breaches().next() {
+    let (signal, next) = if let Some(breach) = breach {
         (Signal::Stop, Next::ProudOut(*breach))
     } else if let Some(first) = missing.first() {
         (Signal::Wait, Next::Measure(*first))
     } else if free {
-        (Signal::Look, Next::ReadFree)
+        (Signal::Wait, Next::ReadFree)
     } else if let Some(says) = worked_to(r.job, &plan, &deck)? {
         says
     } else {
@@ -326,23 +333,24 @@ pub fn judge_heights(job: &Job, reports: &mut [CylinderReport]) {
 }
 
 fn say(step: &mut StepReport, worked: Result<ProudHole, Lack>) {
-    match worked {
-        Ok(hole) => {
-            if let Some(breach) = hole.breaches.first().filter(|_| step.signal < Signal::Stop) {
-                step.signal = Signal::Stop;
-                step.next = Next::ProudOut(*breach);
+    // What cannot be used is named already: the seat hangs on it.
+    let (breach, missing) = match worked {
+        Ok(hole) => (hole.breaches.first().copied(), hole.lacks.missing),
+        Err(Lack::Missing(missing)) => (None, vec![missing]),
+        Err(Lack::Unusable(_) | Lack::Refused(_)) => return,
+    };
+    if step.begun {
+        for one in &missing {
+            if !step.lacks.contains(one) {
+                step.lacks.push(*one);
             }
         }
-        Err(Lack::Missing(missing)) => {
-            if step.begun && !step.lacks.contains(&missing) {
-                step.lacks.push(missing);
-            }
-            if step.signal == Signal::Go {
-                step.signal = Signal::Wait;
-                step.next = Next::Measure(missing);
-            }
-        }
-        // Named already: the seat hangs on it.
-        Err(Lack::Unusable(_) | Lack::Refused(_)) => {}
+    }
+    if let Some(breach) = breach.filter(|_| step.signal < Signal::Stop) {
+        step.signal = Signal::Stop;
+        step.next = Next::ProudOut(breach);
+    } else if let Some(first) = missing.first().filter(|_| step.signal == Signal::Go) {
+        step.signal = Signal::Wait;
+        step.next = Next::Measure(*first);
     }
 }

@@ -8,7 +8,7 @@ use crate::job::model::part::HeldDown;
 use crate::job::model::place::Owner;
 use crate::job::model::place::Place;
 use crate::job::model::reading::{Spot, Standing};
-use crate::job::model::step::StepId;
+use crate::job::model::step::{Mark, StepId};
 use crate::job::steps::assess::assess_job;
 use crate::job::steps::kept_plan::Task;
 use crate::job::steps::proud::proud_deck;
@@ -210,6 +210,7 @@ fn the_depth_to_cut_to_comes_from_the_limits_by_hand() {
         (Field::SleeveEnds, "proud"),
         (Field::ProudLow, "0.0030"),
         (Field::ProudHigh, "0.0050"),
+        (Field::GaugeDepth, "0.0002"),
     ] {
         put(&mut job, Place::of_engine(field), text);
     }
@@ -234,8 +235,178 @@ fn the_depth_to_cut_to_comes_from_the_limits_by_hand() {
         "0.0015",
     );
     let (signal, next, limits) = of(&job);
-    assert_eq!((signal, next), (Signal::Go, Next::AtDepth));
+    // 0.0005 deeper than the middle, more than the 0.0004 of the gauge's band.
+    assert_eq!(signal, Signal::Go);
+    assert!(matches!(next, Next::InLimits(off) if (off.as_thou() + 0.5).abs() < 1e-6));
     assert_eq!(limits, [2155, 2165, 2175]);
+    for index in 0..4 {
+        let at = Place::of_cylinder(1, Field::CounterboreDepth, index);
+        put(&mut job, at, "0.2165");
+    }
+    let (signal, next, _) = of(&job);
+    assert_eq!((signal, next), (Signal::Go, Next::AtDepth));
+    // Too deep by the lower limit alone, 0.2190 + 0.0015 - 0.2180 = 0.0025, 0.0005 under
+    // 0.0030, whatever becomes of the upper one.
+    for index in 0..4 {
+        let at = Place::of_cylinder(1, Field::CounterboreDepth, index);
+        put(&mut job, at, "0.2180");
+    }
+    for high in ["0.0050", "", "x"] {
+        put(&mut job, Place::of_engine(Field::ProudHigh), high);
+        let step = report(&job, Owner::Cylinder(1), StepId::Counterbore);
+        assert_eq!(step.signal, Signal::Stop, "{high:?}");
+        let by = |next| matches!(next, Next::TooDeep(by) if (by.as_thou() - 0.5).abs() < 1e-6);
+        assert!(by(step.next), "{high:?} {:?}", step.next);
+    }
+}
+
+/// By hand: two neighbours of 0.2190 at 0.2145 and 0.2165 will stand 0.0045 and 0.0025
+/// proud, each within 0.0020 to 0.0050, and 0.0020 apart where 0.0015 may be: 0.0005 too
+/// far. The third, not cut yet, at 0.2100 stands 0.0090 proud and is held against nobody.
+#[test]
+fn depths_that_keep_their_own_limits_and_not_their_neighbours_want_a_look() {
+    let mut job = Demo::InchFive.job(1);
+    for (field, text) in [
+        (Field::SleeveEnds, "proud"),
+        (Field::ProudLow, "0.0020"),
+        (Field::ProudHigh, "0.0050"),
+        (Field::SpreadNeighbour, "0.0015"),
+        (Field::SpreadAll, "0.0030"),
+        (Field::GaugeDepth, "0.0002"),
+    ] {
+        put(&mut job, Place::of_engine(field), text);
+    }
+    job.left_out = vec![4, 5];
+    for (cylinder, depth) in [(1, "0.2145"), (2, "0.2165"), (3, "0.2100")] {
+        for index in 0..4 {
+            let at = |field| Place::of_cylinder(cylinder, field, index);
+            put(&mut job, at(Field::FlangeThickness), "0.2190");
+            put(&mut job, at(Field::CounterboreDepth), depth);
+        }
+    }
+    for (own, other) in [(1, 2), (2, 1)] {
+        let step = report(&job, Owner::Cylinder(own), StepId::Counterbore);
+        assert_eq!(step.signal, Signal::Look);
+        let far = matches!(step.next, Next::ApartFrom(hole, by)
+            if hole == other && (by.as_thou() - 0.5).abs() < 1e-6);
+        assert!(far, "{:?}", step.next);
+    }
+    put(&mut job, Place::of_engine(Field::SpreadNeighbour), "0.0020");
+    let step = report(&job, Owner::Cylinder(1), StepId::Counterbore);
+    // 0.0045 is 0.0010 above the middle, 0.0035.
+    assert_eq!(step.signal, Signal::Go);
+    assert!(matches!(step.next, Next::InLimits(off) if (off.as_thou() - 1.0).abs() < 1e-6));
+    // A limit that does not read is not a limit that is not there.
+    put(&mut job, Place::of_engine(Field::SpreadAll), "x");
+    let step = report(&job, Owner::Cylinder(1), StepId::Counterbore);
+    assert_eq!(step.signal, Signal::Look);
+}
+
+/// By hand, in ten-thousandths: 90 is 30 above 60, and means of 15 and 90 are 75 apart where
+/// 20 may be. Each stays a stop whatever is missing or unreadable beside it, and is told
+/// first; a limit that is not there breaks nothing.
+#[test]
+fn a_stop_stays_a_stop_beside_what_is_missing_or_unreadable() {
+    let high = proud([[15; 4], [90; 4], [30; 4], [30; 4]]);
+    let stops = |job: &Job, at: &str| {
+        let deck = report(job, Owner::Bank(0), StepId::Heights);
+        assert_eq!(deck.signal, Signal::Stop, "{at} {deck:?}");
+        assert!(
+            matches!(deck.next, Next::ProudOut(_)),
+            "{at} {:?}",
+            deck.next
+        );
+        deck
+    };
+    stops(&high, "as it is");
+    for place in [
+        Place::of_engine(Field::ProudLow),
+        Place::of_engine(Field::SpreadHole),
+        Place::of_engine(Field::SpreadNeighbour),
+        Place::of_engine(Field::SpreadAll),
+        Place::of_engine(Field::HeldTorque),
+        Place::of_cylinder(4, Field::SeatHeight, 0),
+        Place::of_cylinder(4, Field::PlanSleeve, 0),
+    ] {
+        let mut job = high.clone();
+        put(&mut job, place, "x");
+        let deck = stops(&job, "unreadable");
+        assert!(deck.unusable.iter().any(|u| u.spot == Spot::Reading(place)));
+        assert!(!deck.is_settled() && !deck.complete);
+        let is_optional = [Field::HeldTorque, Field::PlanSleeve].contains(&place.field);
+        put(&mut job, place, "");
+        let deck = stops(&job, "missing");
+        let told = deck.lacks.iter().any(|m| m.field == place.field);
+        assert!(told || is_optional, "{place:?} {:?}", deck.lacks);
+        let seat = report(&job, Owner::Cylinder(2), StepId::Seat);
+        assert_eq!(seat.signal, Signal::Stop, "{place:?}");
+    }
+    // 15 and 36: 21 apart where 20 may be, and nothing said of all of them.
+    let mut near = proud([[15; 4], [36; 4], [50; 4], [48; 4]]);
+    put(&mut near, Place::of_engine(Field::SpreadAll), "x");
+    let deck = stops(&near, "all unreadable");
+    assert!(matches!(deck.next, Next::ProudOut(b) if b.limit == ProudLimit::Neighbour));
+}
+
+/// Read free though a torque is stated: read again, and the record is not complete.
+#[test]
+fn heights_that_were_read_free_wait() {
+    let mut job = home();
+    put(&mut job, Place::of_engine(Field::HeldTorque), "90");
+    for (said, signal) in [("free", Signal::Wait), ("held", Signal::Go)] {
+        put(&mut job, Place::of_bank(0, Field::HeldDown, 0), said);
+        // Read again since.
+        let heights: Vec<(Place, String)> = job
+            .entries
+            .iter()
+            .filter(|(place, _)| place.field == Field::SeatHeight)
+            .map(|(place, entry)| (*place, entry.text.clone()))
+            .collect();
+        for (place, text) in heights {
+            put(&mut job, place, &text);
+        }
+        let deck = report(&job, Owner::Bank(0), StepId::Heights);
+        assert_eq!(deck.signal, signal, "{said}");
+        assert_eq!(deck.is_settled(), signal == Signal::Go, "{said}");
+        let all = assess_job(&job, &mut DeckMemory::default());
+        let open = crate::job::advice::handover::not_done(&job, &all.cylinders);
+        let is_open = open.iter().any(|(step, _)| *step == StepId::Heights);
+        assert_eq!(is_open, signal == Signal::Wait, "{said}");
+        let held = proud_deck(&job, 0).unwrap().is_all_held();
+        assert_eq!(held, signal == Signal::Go, "{said}");
+        job.set_mark(Owner::Bank(0), StepId::Heights, Some(Mark::Done), 7);
+        let marked = report(&job, Owner::Bank(0), StepId::Heights);
+        assert_eq!(marked.signal, signal, "{said}, no mark goes over it");
+    }
+    // A limit that is missing, or that does not read: nobody is held against it.
+    for text in ["", "x"] {
+        put(&mut job, Place::of_engine(Field::SpreadAll), text);
+        assert!(!proud_deck(&job, 0).unwrap().is_all_held());
+    }
+}
+
+/// A pass of 0.0010 in a cut of 0.0040 at most, or of 0.0040, is one; of 0 or of 0.0041 it
+/// is none. Where nothing may be cut no pass is asked for.
+#[test]
+fn a_pass_that_makes_no_cut_is_named_at_its_field() {
+    let mut job = Demo::InchFive.job(1);
+    let step = Place::of_engine(Field::LedgeCutStep);
+    for (most, pass, is_good) in [
+        ("0.0040", "0.0010", true),
+        ("0.0040", "0.0040", true),
+        ("0.0040", "0.0041", false),
+        ("0.0040", "0", false),
+        ("0", "0", true),
+        ("", "0.0010", true),
+    ] {
+        put(&mut job, Place::of_engine(Field::LedgeCutMost), most);
+        put(&mut job, step, pass);
+        assert_eq!(
+            job.reading(step).number().is_ok(),
+            is_good,
+            "{pass} of {most}"
+        );
+    }
 }
 
 fn put_at(job: &mut Job, place: Place, text: &str, at: u64) {

@@ -86,8 +86,8 @@ fn widen(r: &Readings) -> Result<WorkTo, Lack> {
     })
 }
 
-/// The least thickness of the flange, or length of a plain sleeve, less its
-/// stand-proud.
+/// The least thickness of the flange, or length of a plain sleeve, and the shim under
+/// it, less its stand-proud.
 fn depth(r: &Readings) -> Result<Option<WorkTo>, Lack> {
     let kind = r.sleeve_kind()?;
     let (Some([long, deep]), Some(gauge)) = (measured_by(kind), depth_gauge(kind)) else {
@@ -95,19 +95,18 @@ fn depth(r: &Readings) -> Result<Option<WorkTo>, Lack> {
     };
     let above = r.complete(long)?;
     let least_m = smallest(&above).ok_or_else(|| r.missing(long, 1))?;
+    let top_m = least_m + shim(r)?.as_m();
     let work = match deep {
         Field::StepDepth => Work::StepDepth,
         _ => Work::Depth,
     };
-    // Nothing is decked afterwards: any depth that leaves the sleeve within its limits,
-    // the shim under it counted.
+    // Nothing is decked afterwards: any depth that leaves the sleeve within its limits.
     if r.sleeve_ends()? == SleeveEnds::Proud {
         let [low_m, high_m] = proud_range(r)?;
-        let top_m = least_m + shim(r)?.as_m();
         return Ok(Some(between(work, top_m - high_m, top_m - low_m)));
     }
     let near_m = 2.0 * r.engine(gauge)?;
-    let si = least_m - target_proud(r)?;
+    let si = top_m - target_proud(r)?;
     Ok(Some(WorkTo {
         si,
         ..between(work, si - near_m, si + near_m)

@@ -94,6 +94,11 @@ pub enum Next {
     CutDeeper(Length),
     /// At depth.
     AtDepth,
+    /// Within the limits of its height, and not cut to the middle of them: by so much
+    /// too shallow, below 0 too deep.
+    InLimits(Length),
+    /// By its depth the sleeve will stand too far from this hole's, by so much.
+    ApartFrom(u8, Length),
     /// Too deep by this much.
     TooDeep(Length),
     /// The step of the block as it came lies deeper than it is to be, by this much.

@@ -1,7 +1,7 @@
 //! What is said of sleeves that are left proud.
 
 use crate::job::model::part::HeldDown;
-use crate::job::model::reading::Standing;
+use crate::job::model::reading::{Lacks, Standing};
 use crate::quantity::Length;
 
 /// A limit of the heights of sleeves that are left proud.
@@ -47,6 +47,8 @@ pub struct ProudHole {
     pub mean: Length,
     /// Limits of its own that it breaks, in order.
     pub breaches: Vec<Breach>,
+    /// Limits of its own against which it could not be held.
+    pub lacks: Lacks,
 }
 
 /// What sleeves do to each other.
@@ -56,6 +58,8 @@ pub struct ProudBetween {
     pub spread: Length,
     /// Limits that are broken between them, in order.
     pub breaches: Vec<Breach>,
+    /// Limits against which they could not be held.
+    pub lacks: Lacks,
 }
 
 /// A deck whose sleeves are left proud.
@@ -83,5 +87,30 @@ impl ProudDeck {
         self.measured()
             .flat_map(|hole| &hole.breaches)
             .chain(between.into_iter().flat_map(|between| &between.breaches))
+    }
+
+    /// Everything that is missing or cannot be used: of each sleeve, between them, of
+    /// how they were read.
+    #[must_use]
+    pub fn lacks(&self) -> Lacks {
+        let mut all = Lacks::default();
+        for (_, hole) in &self.holes {
+            all.take(hole.lack().map_or(Ok(()), Err));
+            if let Some(hole) = hole.known() {
+                all.extend(&hole.lacks);
+            }
+        }
+        all.take(self.between.lack().map_or(Ok(()), Err));
+        if let Some(between) = self.between.known() {
+            all.extend(&between.lacks);
+        }
+        all.take(self.held.lack().map_or(Ok(()), Err));
+        all
+    }
+
+    /// Whether every sleeve was held against every limit, read as the sheet asks.
+    #[must_use]
+    pub fn is_all_held(&self) -> bool {
+        self.lacks().is_empty() && self.held != Standing::Known(HeldDown::Free)
     }
 }
