@@ -183,3 +183,51 @@ fn a_shim_by_hand_and_none_left() {
     // A height a nanometre off its limit is on it.
     assert!((by.as_thou() - 1.0).abs() < 1e-3);
 }
+
+/// A deck of so many holes, each sleeve and each hole another, with shims of 0.0010 in and
+/// up: work enough.
+fn hard((holes, sizes): (u8, u8), left: &str, [most, pass]: [&str; 2], deep: f64) -> Job {
+    let mut job = four_holes();
+    job.engine.cylinders = holes;
+    job.left_out = Vec::new();
+    for c in 1..=holes {
+        let of = |field| Place::all(Owner::Cylinder(c), field).zip(0..);
+        for (place, i) in of(Field::FlangeThickness) {
+            let inch = 0.3 + 0.00013 * f64::from(c) + 0.00007 * f64::from(i);
+            put(&mut job, place, &format!("{inch:.5}"));
+        }
+        for (place, i) in of(Field::CounterboreDepth) {
+            let inch = deep + 0.00017 * f64::from(c) - 0.00003 * f64::from(i);
+            put(&mut job, place, &format!("{inch:.5}"));
+        }
+    }
+    for index in 0..sizes {
+        let at = |field| Place {
+            index,
+            ..Place::of_engine(field)
+        };
+        let size = 0.001 * f64::from(index + 1);
+        put(&mut job, at(Field::ShimSizes), &format!("{size:.4}"));
+        put(&mut job, at(Field::ShimsLeft), left);
+    }
+    put(&mut job, Place::of_engine(Field::LedgeCutMost), most);
+    put(&mut job, Place::of_engine(Field::LedgeCutStep), pass);
+    job
+}
+
+/// The work that a plan may take is counted, all of it: what is too much is refused, and
+/// soon (some 0.3 s of a machine that is not busy); an ordinary deck is planned.
+#[test]
+fn what_takes_too_long_is_refused_soon() {
+    let begun = std::time::Instant::now();
+    for (size, left, cut, deep, is_planned) in [
+        ((5, 12), "1", ["0.0064", "0.0001"], 0.35, false),
+        ((8, 6), "8", ["0.0040", "0.0010"], 0.302, true),
+        ((4, 8), "1", ["0.0040", "0.0010"], 0.302, true),
+    ] {
+        let job = hard(size, left, cut, deep);
+        let planned = heights_needs(&job, 0).unwrap().unwrap().plan();
+        assert_eq!(planned.is_ok(), is_planned, "{size:?}");
+    }
+    assert!(begun.elapsed().as_secs() < 10);
+}

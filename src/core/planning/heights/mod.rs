@@ -19,7 +19,7 @@ use crate::metrology::check_count;
 use crate::quantity::code::Code;
 use crate::quantity::report::{Fault, Finding};
 use crate::quantity::{Length, bounds};
-use search::{Limits, Search, Solved};
+use search::{FAR, Limits, Search, Solved};
 
 pub use stock::{Shim, heights_plan_of_stock};
 
@@ -159,8 +159,8 @@ const UNITS: f64 = 1e12;
 /// ```
 pub fn heights_plan(input: &HeightsInput) -> Result<HeightsPlan, Fault> {
     let search = input.search()?;
-    let (solved, _) = search.best(MOST_WORK).ok_or_else(too_many)?;
-    Ok(input.told(&search, &solved))
+    let (solved, _) = search.best(MOST_WORK, 0, FAR).ok_or_else(too_many)?;
+    Ok(input.told(&search, &solved.ok_or_else(too_many)?))
 }
 
 /// A search that would take too long.

@@ -15,6 +15,10 @@ use crate::quantity::ties::ALLOWANCE_M;
 const ALLOWED: i64 = (ALLOWANCE_M * super::UNITS) as i64;
 /// Clocks, as a factor of sums.
 const SUM: i64 = CLOCKS as i64;
+/// What trying the turns of a sleeve in a hole takes, in choices looked at.
+const TURNING: usize = 8;
+/// More than any plan exceeds its limits by.
+pub const FAR: i64 = 1 << 40;
 /// More than any plan costs: no plan.
 pub const NEVER: i64 = i64::MAX / 4;
 /// What any plan may cost.
@@ -58,6 +62,11 @@ impl Choice {
 /// What a plan costs: cuts before shims before moves before turns.
 pub fn cost(plan: &[Choice]) -> i64 {
     plan.iter().map(|c| c.cost).sum()
+}
+
+/// What sorting so many takes, in choices looked at.
+fn sorting(count: usize) -> usize {
+    2 * count * count.max(1).ilog2() as usize
 }
 
 /// A plan and by how much it exceeds its limits.
@@ -104,8 +113,11 @@ impl Search {
         ]
     }
 
-    /// What may be done at each hole with every limit wider by `excess`, by height.
-    fn choices(&self, excess: i64) -> Vec<Vec<Choice>> {
+    /// What may be done at each hole with every limit wider by `excess`, by height; `None`
+    /// where that takes too long.
+    fn choices(&self, excess: i64, memory: &mut Memory) -> Option<Vec<Vec<Choice>>> {
+        let ways = (self.shims.len() + 1) * self.cuts.len() * self.sleeves.len();
+        memory.work(self.holes.len() * ways * TURNING)?;
         let of_hole = |hole: usize| {
             let mut all = Vec::new();
             let shims = (0..self.shims.len()).map(Some).chain([None]);
@@ -151,14 +163,25 @@ impl Search {
             }
             kept
         };
-        let holes = 0..self.holes.len();
-        holes.map(of_hole).map(leading).collect()
+        let mut lists = Vec::new();
+        for hole in 0..self.holes.len() {
+            let all = of_hole(hole);
+            memory.work(sorting(all.len()))?;
+            lists.push(leading(all));
+        }
+        Some(lists)
     }
 
     /// The windows of a width in which plans may lie, each from a height that is
     /// there; `all` of them, or those alone that hold what no other holds.
-    fn windows(choices: &[Vec<Choice>], width: i64, all: bool) -> Vec<[i64; 2]> {
-        let heights = choices.iter().flatten().map(|c| c.sum).collect();
+    fn windows(
+        choices: &[Vec<Choice>],
+        width: i64,
+        all: bool,
+        memory: &mut Memory,
+    ) -> Option<Vec<[i64; 2]>> {
+        let heights: Vec<i64> = choices.iter().flatten().map(|c| c.sum).collect();
+        memory.work(sorting(heights.len()))?;
         let mut heights: Vec<i64> = in_order(heights, i64::cmp);
         heights.dedup();
         let mut windows: Vec<[i64; 2]> = Vec::new();
@@ -172,24 +195,43 @@ impl Search {
                 windows.push([*low, low + width]);
             }
         }
-        windows
+        Some(windows)
     }
 
-    /// Whether there is a plan with every limit wider by `excess`; `None` where that
-    /// takes too long.
-    fn is_possible(&self, excess: i64, memory: &mut Memory) -> Option<bool> {
-        let choices = self.choices(excess);
+    /// By how much the plan that was found exceeds a limit at most, where there is one
+    /// with every limit wider by `excess`; `None` where that takes too long.
+    fn possible(&self, excess: i64, memory: &mut Memory) -> Option<Option<i64>> {
+        let choices = self.choices(excess, memory)?;
         let [neighbour, all] = self.wider(excess);
         let mut plan = Vec::new();
-        for ends in Self::windows(&choices, all, false) {
+        for ends in Self::windows(&choices, all, false, memory)? {
             let window = Window::open(&choices, ends, neighbour, ANY, memory)?;
             if let Some(window) = window
                 && window.plan(ANY, Order::Cost, &mut plan, memory)?
             {
-                return Some(true);
+                return Some(Some(self.excess(&plan).min(excess)));
             }
         }
-        Some(false)
+        Some(None)
+    }
+
+    /// By how much a plan exceeds a limit at most.
+    fn excess(&self, plan: &[Choice]) -> i64 {
+        let own = plan
+            .iter()
+            .enumerate()
+            .flat_map(|(hole, choice)| self.own_excess(&self.heights(hole, choice)));
+        let Limits { neighbour, all, .. } = self.limits;
+        // Of sums, rounded up.
+        let of_means = |apart: i64, limit: i64| {
+            let over = apart - SUM * (limit + ALLOWED);
+            over.div_euclid(SUM) + i64::from(over.rem_euclid(SUM) != 0)
+        };
+        let pairs = plan
+            .windows(2)
+            .map(|pair| of_means((pair[0].sum - pair[1].sum).abs(), neighbour));
+        let apart = of_means(self.spread(plan), all);
+        own.chain(pairs).fold(apart.max(0), i64::max)
     }
 
     /// Limits of neighbours and of all means, of sums, wider by `excess`.
@@ -201,33 +243,39 @@ impl Search {
     }
 
     /// The best plan, and what is left of the work, in choices looked at; `None` where
-    /// that is too little.
-    pub fn best(&self, work: usize) -> Option<(Solved, usize)> {
+    /// that is too little. It is known to exceed its limits by `least`, in units, at least;
+    /// where it exceeds them by more than `most` it is not wanted.
+    pub fn best(&self, work: usize, least: i64, most: i64) -> Option<(Option<Solved>, usize)> {
         let mut memory = Memory::new(self.sleeves.len(), work);
-        let solved = self.solve(&mut memory)?;
+        // Its room is cleared as well.
+        memory.work((1 << self.sleeves.len()) / 4)?;
+        let solved = self.solve(least, most, &mut memory)?;
         Some((solved, memory.work))
     }
 
-    fn solve(&self, memory: &mut Memory) -> Option<Solved> {
-        let mut excess = 0;
-        if !self.is_possible(0, memory)? {
-            // The least excess, to the unit.
-            let (mut low, mut high) = (0, 1_i64 << 40);
+    fn solve(&self, least: i64, most: i64, memory: &mut Memory) -> Option<Option<Solved>> {
+        let mut excess = least;
+        if self.possible(least, memory)?.is_none() {
+            let Some(mut high) = self.possible(most, memory)? else {
+                return Some(None);
+            };
+            // The least excess, to the unit: a plan that is found says itself how good
+            // it is.
+            let mut low = least;
             while high - low > 1 {
                 let middle = low + (high - low) / 2;
-                if self.is_possible(middle, memory)? {
-                    high = middle;
-                } else {
-                    low = middle;
+                match self.possible(middle, memory)? {
+                    Some(found) => high = found,
+                    None => low = middle,
                 }
             }
             excess = high;
         }
-        let choices = self.choices(excess);
+        let choices = self.choices(excess, memory)?;
         let cheapest = self.cheapest(&choices, excess, memory)??;
         let evenest = self.evenest(&choices, excess, cheapest, memory)?;
         let plan = self.first(&choices, excess, &evenest, memory)??;
-        Some(Solved { plan, excess })
+        Some(Some(Solved { plan, excess }))
     }
 
     /// A plan of the least cost; `None` where it takes too long, or where there is
@@ -240,7 +288,7 @@ impl Search {
     ) -> Option<Option<Vec<Choice>>> {
         let [neighbour, all] = self.wider(excess);
         let mut promising = Vec::new();
-        for ends in Self::windows(choices, all, false) {
+        for ends in Self::windows(choices, all, false, memory)? {
             if let Some(window) = Window::open(choices, ends, neighbour, ANY, memory)? {
                 promising.push((window.least, ends));
             }
@@ -275,7 +323,7 @@ impl Search {
         let budget = cost(&cheapest);
         let (mut spread, mut best) = (self.spread(&cheapest), cheapest);
         let mut plan = Vec::new();
-        for [low, _] in Self::windows(choices, 0, true) {
+        for [low, _] in Self::windows(choices, 0, true, memory)? {
             while spread > 0 {
                 let ends = [low, low + spread - 1];
                 let Some(window) = Window::open(choices, ends, neighbour, budget, memory)? else {
@@ -305,7 +353,7 @@ impl Search {
         let order = |plan: &[Choice]| plan.iter().map(Choice::order).collect::<Vec<_>>();
         let mut best: Option<Vec<Choice>> = None;
         let mut plan = Vec::new();
-        for ends in Self::windows(choices, self.spread(evenest), true) {
+        for ends in Self::windows(choices, self.spread(evenest), true, memory)? {
             let Some(window) = Window::open(choices, ends, neighbour, budget, memory)? else {
                 continue;
             };

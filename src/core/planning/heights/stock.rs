@@ -6,7 +6,7 @@
 //! first. Barring can only make a plan worse: the first that keeps the stock is the
 //! best of all.
 
-use super::search::{Search, Solved, cost};
+use super::search::{FAR, Search, Solved, cost};
 use super::{HeightsInput, HeightsPlan, too_many};
 use crate::quantity::Length;
 use crate::quantity::report::Fault;
@@ -91,7 +91,10 @@ pub fn heights_plan_of_stock(
     work: usize,
 ) -> Result<HeightsPlan, Fault> {
     let mut search = input.search()?;
-    let (solved, mut work) = search.best(work).ok_or_else(too_many)?;
+    let (solved, mut work) = search.best(work, 0, FAR).ok_or_else(too_many)?;
+    let solved = solved.ok_or_else(too_many)?; // there is always a plan to look at
+    // No plan that exceeds its limits by more than one that keeps the stock is wanted.
+    let mut most = FAR;
     let mut open = vec![Tried {
         barred: Vec::new(),
         solved,
@@ -120,9 +123,16 @@ pub fn heights_plan_of_stock(
             }
             seen.push(barred.clone());
             search.barred.clone_from(&barred);
-            let (solved, left) = search.best(work).ok_or_else(too_many)?;
+            let least = tried.solved.excess;
+            let (solved, left) = search.best(work, least, most).ok_or_else(too_many)?;
             work = left;
-            open.push(Tried { barred, solved });
+            if let Some(solved) = solved {
+                let next = Tried { barred, solved };
+                if next.too_many_of(stock).is_none() {
+                    most = most.min(next.solved.excess);
+                }
+                open.push(next);
+            }
         }
     }
 }

@@ -53,7 +53,7 @@ impl Memory {
     }
 
     /// Takes from the work that is left; `None` where none is.
-    fn work(&mut self, steps: usize) -> Option<()> {
+    pub fn work(&mut self, steps: usize) -> Option<()> {
         self.work = self.work.checked_sub(steps)?;
         Some(())
     }
