@@ -215,11 +215,10 @@ fn hard((holes, sizes): (u8, u8), left: &str, [most, pass]: [&str; 2], deep: f64
     job
 }
 
-/// The work that a plan may take is counted, all of it: what is too much is refused, and
-/// soon (some 0.3 s of a machine that is not busy); an ordinary deck is planned.
+/// The work that a plan may take is counted, all of it: what is too much is refused, an
+/// ordinary deck is planned.
 #[test]
-fn what_takes_too_long_is_refused_soon() {
-    let begun = std::time::Instant::now();
+fn what_takes_too_long_is_refused() {
     for (size, left, cut, deep, is_planned) in [
         ((5, 12), "1", ["0.0064", "0.0001"], 0.35, false),
         ((8, 6), "8", ["0.0040", "0.0010"], 0.302, true),
@@ -229,5 +228,4 @@ fn what_takes_too_long_is_refused_soon() {
         let planned = heights_needs(&job, 0).unwrap().unwrap().plan();
         assert_eq!(planned.is_ok(), is_planned, "{size:?}");
     }
-    assert!(begun.elapsed().as_secs() < 10);
 }
