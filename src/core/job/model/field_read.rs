@@ -66,6 +66,19 @@ fn words(text: &str) -> Result<Typed, ParseError> {
     }
 }
 
+/// A tick: the word that says so, and what it is of. Anything else is no tick, and is
+/// not taken for none.
+fn tick(text: &str) -> Result<Typed, ParseError> {
+    let is_tick = text.split_whitespace().next() == Some(DONE);
+    told(text, WORDS_MOST).and_then(|typed| {
+        is_tick
+            .then_some(typed)
+            .ok_or_else(|| ParseError::NotANumber {
+                text: text.to_owned(),
+            })
+    })
+}
+
 impl Field {
     /// Its entry in the table.
     #[must_use]
@@ -114,6 +127,7 @@ impl Field {
         if self.spec().measure == Measure::Words {
             return match self {
                 Self::RecutSaid => words(text),
+                Self::PlanDone => tick(text),
                 Self::GaugeChecked => told(text, LINKED_MOST),
                 _ => told(text, WORDS_MOST),
             };
