@@ -28,7 +28,9 @@ pub struct Player<'a> {
 
 /// What a step asks of the demos' sleeves: flanged ones.
 fn fields_of(spec: &'static StepSpec) -> Vec<Field> {
-    Stand::USUAL.fields_of(spec).collect()
+    // What stands folded beside the readings the hand passes over.
+    let asked = Stand::USUAL.fields_of(spec);
+    asked.filter(|field| !field.is_beside()).collect()
 }
 
 /// The places of a step in the order in which "next" comes to them: lists side
@@ -356,6 +358,6 @@ const VALUES: &str = "
     const body = document.querySelectorAll('.step-entry')[arguments[0]];
     // The engine's own numbers stand below the step's.
     return [...body.querySelectorAll('input[data-place]')]
-        .filter((i) => !i.closest('.of-engine'))
+        .filter((i) => !i.closest('.of-engine, details:not([open])'))
         .map((i) => i.value);
 ";
