@@ -39,6 +39,23 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
+/// Whether a number is shown as zero in a unit: then its sign says nothing.
+///
+/// # Example
+/// ```
+/// use coldseat_core::quantity::format::shows_zero;
+/// use coldseat_core::quantity::parse::Unit;
+/// // A micrometre: none of a tenth of a thou, one in the third decimal of a mm.
+/// assert!(shows_zero(-1e-6, Unit::Inch));
+/// assert!(!shows_zero(-1e-6, Unit::Millimetre));
+/// ```
+#[must_use]
+pub fn shows_zero(si: f64, unit: Unit) -> bool {
+    !number(si, unit)
+        .chars()
+        .any(|c| matches!(c, '1'..='9' | '?'))
+}
+
 /// `value` with at least the decimals its unit is shown with, and as many more, up to
 /// two, as it has: what is known to a half of a tenth is not rounded up to a whole one.
 ///

@@ -4,30 +4,74 @@
 use super::Picture;
 use crate::show::{bare, length};
 use crate::texts as t;
-use coldseat_core::ask::{Length, ProudDeck, UnitSystem, ties};
+use coldseat_core::ask::{Length, ProudDeck, UnitSystem, mean_of, ties};
 use leptos::prelude::AnyView;
 
 /// Where heights may stand, from the top.
 const TOP: f64 = 26.0;
 const FOOT: f64 = 156.0;
 
+/// Heights to scale between what is lowest and what is highest of them, of the limits and
+/// of the deck.
+struct Scale {
+    most: f64,
+    span: f64,
+    limits: (f64, f64),
+}
+
+impl Scale {
+    fn of(limits: (f64, f64), heights: impl Iterator<Item = f64> + Clone) -> Self {
+        let most = heights.clone().fold(limits.1, f64::max);
+        let least = heights.fold(limits.0.min(0.0), f64::min);
+        let span = (most - least).max(ties::ALLOWANCE_M);
+        Self { most, span, limits }
+    }
+
+    fn y(&self, m: f64) -> f64 {
+        TOP + (FOOT - TOP) * (self.most - m) / self.span
+    }
+
+    /// The deck, and the limits dashed.
+    fn lines(&self, picture: &mut Picture) {
+        picture.line("scribe", (0.0, self.y(0.0)), (360.0, self.y(0.0)));
+        for limit in [self.limits.0, self.limits.1] {
+            picture.line(
+                "scribe-dashed",
+                (0.0, self.y(limit)),
+                (360.0, self.y(limit)),
+            );
+        }
+    }
+
+    /// Four clocks side by side, as high as each stands; `back` are no readings to judge.
+    fn bars(&self, picture: &mut Picture, heights: &[Length], (from, to): (f64, f64), back: bool) {
+        let one = (to - from) / heights.len().max(1) as f64;
+        for (clock, height) in heights.iter().enumerate() {
+            let m = height.as_m();
+            let inside = ties::at_least(m, self.limits.0) && ties::at_most(m, self.limits.1);
+            let class = match (back, inside) {
+                (true, _) => "metal-back",
+                (false, true) => "bar",
+                (false, false) => "bar-bad",
+            };
+            let left = from + one * clock as f64;
+            let right = left + 0.84 * one;
+            let (top, foot) = (self.y(m.max(0.0)) - 1.0, self.y(m.min(0.0)) + 1.0);
+            let corners = [(left, foot), (right, foot), (right, top), (left, top)];
+            picture.area(class, &corners);
+        }
+    }
+}
+
 /// The drawing; nothing before a sleeve is measured.
-pub fn heights(
-    deck: &ProudDeck,
-    (low_m, high_m): (f64, f64),
-    units: UnitSystem,
-) -> Option<AnyView> {
+pub fn heights(deck: &ProudDeck, limits: (f64, f64), units: UnitSystem) -> Option<AnyView> {
     let holes = deck.holes.len().max(1) as f64;
     deck.measured().next()?;
-    let most = deck
+    let ends = deck
         .measured()
-        .map(|h| h.highest.as_m())
-        .fold(high_m, f64::max);
-    let least = deck
-        .measured()
-        .map(|h| h.lowest.as_m())
-        .fold(low_m.min(0.0), f64::min);
-    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(ties::ALLOWANCE_M);
+        .flat_map(|h| [h.lowest.as_m(), h.highest.as_m()]);
+    let ends: Vec<f64> = ends.collect();
+    let scale = Scale::of(limits, ends.iter().copied());
     let wide = 346.0 / holes;
     let spoken: Vec<String> = deck
         .measured()
@@ -44,12 +88,9 @@ pub fn heights(
         width: 360.0,
         height: 202.0,
         marks: Vec::new(),
-        caption: t::heights_caption(&length(low_m, units), &length(high_m, units)),
+        caption: t::heights_caption(&length(limits.0, units), &length(limits.1, units)),
     };
-    picture.line("scribe", (0.0, y(0.0)), (360.0, y(0.0)));
-    for limit in [low_m, high_m] {
-        picture.line("scribe-dashed", (0.0, y(limit)), (360.0, y(limit)));
-    }
+    scale.lines(&mut picture);
     for (index, (cylinder, hole)) in deck.holes.iter().enumerate() {
         let left = 7.0 + wide * index as f64 + 0.14 * wide;
         let right = left + 0.72 * wide;
@@ -59,17 +100,7 @@ pub fn heights(
             picture.text("tiny-middle", (middle, 174.0), t::NOT_READ_SHORT);
             continue;
         };
-        // Four clocks side by side, as high as each stands.
-        let one = (right - left) / hole.heights.len().max(1) as f64;
-        for (clock, height) in hole.heights.iter().enumerate() {
-            let from = left + one * clock as f64;
-            let m = height.as_m();
-            let inside = ties::at_least(m, low_m) && ties::at_most(m, high_m);
-            let class = if inside { "bar" } else { "bar-bad" };
-            let (top, foot) = (y(m.max(0.0)) - 1.0, y(m.min(0.0)) + 1.0);
-            let to = from + 0.84 * one;
-            picture.area(class, &[(from, foot), (to, foot), (to, top), (from, top)]);
-        }
+        scale.bars(&mut picture, &hole.heights, (left, right), false);
         if wide > 38.0 {
             picture.text(
                 "tiny-middle",
@@ -100,23 +131,16 @@ const WORDS_MOST: usize = 4;
 /// limits; `before` names what stands left.
 pub fn before_and_after(
     bars: &[Bars],
-    (low_m, high_m): (f64, f64),
+    limits: (f64, f64),
     units: UnitSystem,
     before: &'static str,
 ) -> AnyView {
-    let all = || {
-        let each = bars.iter().flat_map(|b| b.before.iter().chain(&b.after));
-        each.map(|l| l.as_m())
-    };
-    let most = all().fold(high_m, f64::max);
-    let least = all().fold(low_m.min(0.0), f64::min);
-    let y = |m: f64| TOP + (FOOT - TOP) * (most - m) / (most - least).max(ties::ALLOWANCE_M);
+    let each = bars.iter().flat_map(|b| b.before.iter().chain(&b.after));
+    let scale = Scale::of(limits, each.map(|l| l.as_m()));
     let wide = 346.0 / bars.len().max(1) as f64;
-    let mean = |list: &[Length]| {
-        let sum: f64 = list.iter().map(|l| l.as_m()).sum();
-        sum / list.len().max(1) as f64
+    let of = |list: &[Length]| {
+        mean_of(list).map_or_else(|| t::NOT_READ_SHORT.to_owned(), |m| length(m.as_m(), units))
     };
-    let of = |list: &[Length]| length(mean(list), units);
     let spoken: Vec<String> = bars
         .iter()
         .map(|b| {
@@ -138,35 +162,21 @@ pub fn before_and_after(
         width: 360.0,
         height: 184.0 + 17.0 * rows as f64,
         marks: Vec::new(),
-        caption: t::heights_plan_caption(before, &length(low_m, units), &length(high_m, units)),
+        caption: t::heights_plan_caption(
+            before,
+            &length(limits.0, units),
+            &length(limits.1, units),
+        ),
     };
-    picture.line("scribe", (0.0, y(0.0)), (360.0, y(0.0)));
-    for limit in [low_m, high_m] {
-        picture.line("scribe-dashed", (0.0, y(limit)), (360.0, y(limit)));
-    }
+    scale.lines(&mut picture);
     for (index, hole) in bars.iter().enumerate() {
         let left = 7.0 + wide * index as f64 + 0.08 * wide;
         let middle = left + 0.42 * wide;
         picture.text("small-middle", (middle, 174.0), hole.cylinder.to_string());
-        for (heights, from, is_after) in [
-            (&hole.before, left, false),
-            (&hole.after, left + 0.44 * wide, true),
-        ] {
-            let one = 0.40 * wide / heights.len().max(1) as f64;
-            for (clock, height) in heights.iter().enumerate() {
-                let m = height.as_m();
-                let inside = ties::at_least(m, low_m) && ties::at_most(m, high_m);
-                let class = match (is_after, inside) {
-                    (true, true) => "bar",
-                    (true, false) => "bar-bad",
-                    (false, _) => "metal-back",
-                };
-                let at = from + one * clock as f64;
-                let to = at + 0.84 * one;
-                let (top, foot) = (y(m.max(0.0)) - 1.0, y(m.min(0.0)) + 1.0);
-                picture.area(class, &[(at, foot), (to, foot), (to, top), (at, top)]);
-            }
-        }
+        let half = 0.40 * wide;
+        let right = left + 0.44 * wide;
+        scale.bars(&mut picture, &hole.before, (left, left + half), true);
+        scale.bars(&mut picture, &hole.after, (right, right + half), false);
         for (row, words) in hole.words.iter().take(WORDS_MOST).enumerate() {
             let at = (middle, 191.0 + 17.0 * row as f64);
             picture.text("tiny-middle", at, words.clone());

@@ -244,7 +244,7 @@ pub fn summary(report: &StepReport, units: UnitSystem) -> String {
     match (&report.number, report.begun) {
         (Some(n), _) => format!(
             "{} {}",
-            t::figure(n.figure, n.si),
+            t::figure(n.figure, n.sense(units)),
             match (n.figure, t::figure_unit(n.figure, units)) {
                 (Figure::Quiet, _) => show::clock(n.si),
                 (_, Some(unit)) => format!("{} {unit}", show::tenths(n.si)),

@@ -17,8 +17,8 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     Field, HeightsNeeds, Job, KeptHole, Lacks, Length, Owner, Place, Places, PlannedHeights, Scope,
-    Signal as Go, Task, UnitSystem, drop_heights_plan, heights_needs, kept_plan, off_plan,
-    proud_deck, shown_engine, take_heights_plan, tick_plan,
+    Signal as Go, Task, UnitSystem, drop_heights_plan, heights_needs, is_at_hand, kept_plan,
+    mean_of, off_plan, proud_deck, shown_engine, take_heights_plan, tick_plan,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -315,14 +315,16 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
     let cylinder = hole.cylinder;
     let done = hole.is_done(task);
     let name = format!("{}: {words}", t::DONE);
+    let is_left = with_job(state, |job| is_at_hand(job, hole, task)) == Some(true);
+    let none_left = (!is_left).then(|| view! { <p class="fault">{t::PLAN_NONE_LEFT}</p> });
     view! {
         <li class=if done { "plan-done" } else { "" }>
-            <span>{words}</span>
+            <span>{words} {none_left}</span>
             <button
                 type="button"
                 aria-label=name
                 aria-pressed=done.to_string()
-                disabled=move || state.is_read_only(Target::Job)
+                disabled=move || !is_left || state.is_read_only(Target::Job)
                 on:click=move |_| {
                     state.edit(|job| tick_plan(job, cylinder, task, browser::now()));
                 }
@@ -337,10 +339,6 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
 /// The heights that were measured against those planned.
 fn against(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> Option<AnyView> {
     let deck = with_job(state, |job| proud_deck(job, bank))?.ok()?;
-    let mean = |list: &[Length]| {
-        let sum: f64 = list.iter().map(|l| l.as_m()).sum();
-        sum / list.len().max(1) as f64
-    };
     let measured = |hole: &KeptHole| deck.measured().find(|m| m.cylinder == hole.cylinder);
     let lines: Vec<Line> = plan
         .iter()
@@ -349,7 +347,7 @@ fn against(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> Opti
             let now = measured(hole);
             let off = now.and_then(|now| off_plan(hole, now));
             let cells = [
-                bare(mean(&hole.heights), units),
+                mean_of(&hole.heights).map_or_else(dash, |mean| bare(mean.as_m(), units)),
                 now.map_or_else(dash, |now| bare(now.mean.as_m(), units)),
                 off.map_or_else(dash, |off| {
                     t::signed_off(&bare(off.as_m(), units), off.as_m())

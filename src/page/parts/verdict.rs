@@ -93,5 +93,10 @@ pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
             t::figure_unit(figure, units).unwrap_or(unit.symbol()),
         ),
     };
-    big(t::figure(number.figure, number.si), shown, symbol, band)
+    big(
+        t::figure(number.figure, number.sense(units)),
+        shown,
+        symbol,
+        band,
+    )
 }

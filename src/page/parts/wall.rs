@@ -78,7 +78,7 @@ fn shown(state: State) -> AnyView {
                 Measure::Length => show::length(one.size(), units),
                 measure => show::number(one.size(), measure.unit(units)),
             };
-            format!("{} {size}", t::figure(one.figure, one.si))
+            format!("{} {size}", t::figure(one.figure, one.sense(units)))
         });
         // Numbers follow every key; the word waits for the reading.
         let signal = if state.half_typed.get() {

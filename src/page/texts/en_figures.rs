@@ -2,14 +2,9 @@
 
 use coldseat_core::ask::{Detail, Figure, UnitSystem};
 
-/// Half a tenth of a thou, m: a length below it is shown as none.
-const SHOWN_AS_ZERO: f64 = 1.27e-6;
-
-/// The word before the one number.
+/// The word before the one number; `si` with the sign it goes by (`OneNumber::sense`).
 #[must_use]
-pub fn figure(figure: Figure, si: f64) -> &'static str {
-    // What is shown as zero is neither loose nor past.
-    let si = if si.abs() < SHOWN_AS_ZERO { 0.0 } else { si };
+pub const fn figure(figure: Figure, si: f64) -> &'static str {
     match figure {
         Figure::Price => "price",
         Figure::Apart => "block and sleeves apart",

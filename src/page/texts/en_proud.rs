@@ -143,6 +143,9 @@ pub const PLAN_NO_TASK: &str = "Nothing is left to do of this plan.";
 /// Sleeves that change places.
 pub const PLAN_TOGETHER: &str =
     "Sleeves that change places are ticked together: when all of them are marked anew.";
+/// The last shim of a size lies in another hole.
+pub const PLAN_NONE_LEFT: &str =
+    "None of this size is left: take one out of another hole first, or say how many are left.";
 /// Takes a plan.
 pub const PLAN_TAKE: &str = "Work to this plan";
 /// What that does.

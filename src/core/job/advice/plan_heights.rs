@@ -21,8 +21,8 @@ use crate::planning::heights::{
 use crate::quantity::Length;
 use crate::quantity::report::Fault;
 
-/// Choices that a plan may look at while a person waits: some half a second of a phone
-/// that is not slow.
+/// Choices that a plan may look at while a person waits. Five holes and twelve sizes,
+/// the hardest that was tried, were refused after 1.2 s on a busy machine, natively.
 const WORK: usize = 40_000_000;
 
 /// What a plan is worked out from.
@@ -270,8 +270,8 @@ impl HeightsNeeds {
         all
     }
 
-    /// Works the plan out: all as it is, where that keeps every limit, else the best. It
-    /// takes up to half a second: only where it is looked at.
+    /// Works the plan out: all as it is, where that keeps every limit, else the best.
+    /// A hard one takes a second and more: only where it is looked at.
     ///
     /// # Errors
     /// More holes than can be planned, a pass that makes too many cuts, a search that

@@ -76,6 +76,9 @@ pub fn tick_plan(job: &mut Job, cylinder: u8, task: Task, at: Millis) {
     let Some(hole) = plan.iter().find(|hole| hole.cylinder == cylinder) else {
         return;
     };
+    if !is_at_hand(job, hole, task) {
+        return; // the page says so beside the tick
+    }
     let done = hole.is_done(task);
     let together = match task {
         Task::Cut | Task::Shim => vec![hole],
@@ -94,6 +97,19 @@ pub fn tick_plan(job: &mut Job, cylinder: u8, task: Task, at: Millis) {
     }
 }
 
+/// Whether the shim that the next tick of a task lays, or lays back, is left: of a size
+/// whose last one lies elsewhere it is taken out there first. A size that is not listed
+/// is not counted.
+#[must_use]
+pub fn is_at_hand(job: &Job, hole: &KeptHole, task: Task) -> bool {
+    let into = match (task, hole.is_done(task)) {
+        (Task::Shim, false) => hole.shim,
+        (Task::Shim, true) => hole.shim_before,
+        (Task::Cut | Task::Sleeve, _) => return true,
+    };
+    listed(job, into).is_none_or(|(_, left)| left >= 1.0)
+}
+
 /// Enters the shim of a hole, or the one before where it is taken back, and counts both in
 /// the list of those that are left.
 fn lay(job: &mut Job, hole: &KeptHole, back: bool, at: Millis) {
@@ -109,24 +125,28 @@ fn lay(job: &mut Job, hole: &KeptHole, back: bool, at: Millis) {
     if back {
         core::mem::swap(&mut out, &mut into);
     }
-    count(job, out, 1, at);
-    count(job, into, -1, at);
+    count(job, out, 1.0, at);
+    count(job, into, -1.0, at);
 }
 
-/// Counts a shim in the list of those that are left, where its size stands there.
-fn count(job: &mut Job, size: Length, by: i64, at: Millis) {
+/// Where a size of shims stands in the list of those that are left, and how many are.
+fn listed(job: &Job, size: Length) -> Option<(Place, f64)> {
     let of = |field, index| Place {
         index,
         ..Place::of_engine(field)
     };
     let number = |place| job.reading(place).number().ok().flatten();
-    let row = (0..SHIMS_MOST).find_map(|index| {
+    (0..SHIMS_MOST).find_map(|index| {
         let listed = Length::from_m(number(of(Field::ShimSizes, index))?);
         let place = of(Field::ShimsLeft, index);
         is_same_shim(listed, size).then_some((place, number(place)?))
-    });
-    if let Some((place, left)) = row {
-        let text = (left as i64 + by).max(0).to_string();
+    })
+}
+
+/// Counts a shim in the list of those that are left, where its size stands there.
+fn count(job: &mut Job, size: Length, by: f64, at: Millis) {
+    if let Some((place, left)) = listed(job, size) {
+        let text = fixed(left + by, 0);
         let unit = job.unit(Field::ShimsLeft);
         job.entries.put(place, Entry::new(text, unit, at));
     }

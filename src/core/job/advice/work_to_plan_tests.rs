@@ -38,10 +38,6 @@ fn counterbore(job: &Job, cylinder: u8) -> (Signal, Next) {
     (step.signal, step.next)
 }
 
-/// By hand: a flange of 0.3030 in a counterbore of 0.3030 with a shim of 0.0030 under it
-/// stands 0.0030 proud, within 0.0020 to 0.0050: all stays, though none is left in the
-/// list, and though the size is not in it. In a counterbore of 0.3000 it stands 0.0060
-/// proud, above 0.0050: each shim comes out, and it stands at 0.0030.
 /// Inside the limits, whether at the middle or off it.
 #[track_caller]
 fn goes(job: &Job, cylinder: u8) {
@@ -50,6 +46,10 @@ fn goes(job: &Job, cylinder: u8) {
     assert!(signal == Signal::Go && is_inside, "{signal:?} {next:?}");
 }
 
+/// By hand: a flange of 0.3030 in a counterbore of 0.3030 with a shim of 0.0030 under it
+/// stands 0.0030 proud, within 0.0020 to 0.0050: all stays, though none is left in the
+/// list, and though the size is not in it. In a counterbore of 0.3000 it stands 0.0060
+/// proud, above 0.0050: each shim comes out, and it stands at 0.0030.
 #[test]
 fn shims_that_lie_are_kept_or_taken_out() {
     let mut job = four_holes();
@@ -255,4 +255,36 @@ fn a_plan_that_no_longer_fits_is_said_and_given_up_whole() {
         "0.0020",
     );
     assert!(unfit(&job));
+}
+
+/// By hand: hole 1 stands 0.0060 proud on its shim of 0.0030, 0.0030 without it; hole 2
+/// 0.0010, 0.0040 with that shim, the last of its size. Laid at hole 2 before it is out of
+/// hole 1 it would be counted twice.
+#[test]
+fn the_last_shim_is_taken_out_before_it_is_laid_elsewhere() {
+    let mut job = four_holes();
+    for (cylinder, depth) in [(1, "0.3000"), (2, "0.3020"), (3, "0.3000"), (4, "0.3000")] {
+        put_all(&mut job, cylinder, Field::FlangeThickness, "0.3030");
+        put_all(&mut job, cylinder, Field::CounterboreDepth, depth);
+    }
+    let here = |cylinder| Place::of_cylinder(cylinder, Field::ShimHere, 0);
+    let left = Place::of_engine(Field::ShimsLeft);
+    put(&mut job, here(1), "0.0030");
+    put(&mut job, Place::of_engine(Field::ShimSizes), "0.0030");
+    put(&mut job, left, "0");
+    let found = planned(&job);
+    assert!(found.plan.possible && found.count(Task::Shim) == 2 && found.plan.cuts == 0);
+    take_heights_plan(&mut job, &found, 3);
+    let is_done = |job: &Job, hole: usize| kept_plan(job, 0).unwrap().unwrap()[hole - 1].done[1];
+    tick_plan(&mut job, 2, Task::Shim, 4);
+    assert!(!is_done(&job, 2) && thou(&job, here(2)).is_none());
+    assert_eq!(job.entries.get(left).unwrap().text, "0");
+    tick_plan(&mut job, 1, Task::Shim, 5);
+    assert_eq!(job.entries.get(left).unwrap().text, "1");
+    tick_plan(&mut job, 2, Task::Shim, 6);
+    assert!(is_done(&job, 1) && is_done(&job, 2) && thou(&job, here(2)) == Some(3));
+    assert_eq!(job.entries.get(left).unwrap().text, "0");
+    // Laid back at hole 1 it would lie twice as well.
+    tick_plan(&mut job, 1, Task::Shim, 7);
+    assert!(is_done(&job, 1) && thou(&job, here(1)) == Some(0));
 }

@@ -26,6 +26,13 @@ pub fn mean(values: &[f64]) -> Option<f64> {
     (!values.is_empty()).then(|| values.iter().sum::<f64>() / values.len() as f64)
 }
 
+/// The mean of lengths; `None` of none.
+#[must_use]
+pub fn mean_of(lengths: &[Length]) -> Option<Length> {
+    let all: Vec<f64> = lengths.iter().map(|l| l.as_m()).collect();
+    mean(&all).map(Length::from_m)
+}
+
 /// The largest; `None` of none.
 #[must_use]
 pub fn largest(values: &[f64]) -> Option<f64> {

@@ -1,6 +1,7 @@
 //! The one number of a step, and the further ones.
 
-use crate::job::model::field_kind::Measure;
+use crate::job::model::field_kind::{Measure, UnitSystem};
+use crate::quantity::format::shows_zero;
 
 /// What the one number of a step is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,6 +83,16 @@ impl OneNumber {
     #[must_use]
     pub const fn size(&self) -> f64 {
         self.si.abs()
+    }
+
+    /// The number with the sign that the word before it goes by: none where it is a
+    /// length that is shown as zero, which is neither loose nor past.
+    #[must_use]
+    pub fn sense(&self, units: UnitSystem) -> f64 {
+        match self.measure {
+            Measure::Length if shows_zero(self.size(), self.measure.unit(units)) => 0.0,
+            _ => self.si,
+        }
     }
 
     /// From where to where the size reaches: two standard uncertainties each way.
