@@ -4,7 +4,7 @@
 use crate::show::length;
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::{Length, Owner, StepId, UnitSystem, ledge_repair};
+use coldseat_core::ask::{Length, Owner, Standing, StepId, UnitSystem, ledge_repair};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -23,10 +23,13 @@ pub fn repair(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
     let of = |l: Length| length(l.as_m(), units);
     let trued = repair.trued;
     let shim = if trued.shim.as_m() > 0.0 {
-        let at_hand = repair.at_hand.map_or_else(
-            || t::NO_SHIM_AT_HAND.to_owned(),
-            |size| t::nearest_shim(&of(size)),
-        );
+        let at_hand = match &repair.at_hand {
+            Standing::Known(size) => t::nearest_shim(&of(*size)),
+            Standing::NotHere => t::NO_SHIM_AT_HAND.to_owned(),
+            Standing::Missing(missing) => t::missing_of(missing),
+            Standing::Unusable(unusable) => t::mend(unusable, units),
+            Standing::Refused(fault) => t::fault(fault),
+        };
         t::then_shim(&of(trued.shim), &at_hand)
     } else {
         t::NO_SHIM.to_owned()

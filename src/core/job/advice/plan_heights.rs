@@ -6,13 +6,13 @@
 //! they were read: a gauge that errs is told by the heights measured afterwards.
 
 use crate::job::model::field::Field;
-use crate::job::model::field_usual::SHIMS_MOST;
 use crate::job::model::job::Job;
-use crate::job::model::place::{Owner, Place};
-use crate::job::model::reading::{Lack, Lacks, Missing, Spot};
+use crate::job::model::place::Owner;
+use crate::job::model::reading::{Lack, Lacks, Spot};
 use crate::job::model::readings::Readings;
 use crate::job::steps::home::{self, measured_by};
 use crate::job::steps::kept_plan::{Task, is_same_shim};
+use crate::job::steps::shims::{ListedShim, listed_shims};
 use crate::job::steps::since_plan::{DEPTHS, older_than_work};
 use crate::job::steps::stand_proud::proud_range;
 use crate::planning::heights::{
@@ -126,36 +126,12 @@ fn four(values: &[f64], from_m: f64) -> Option<[Length; CLOCKS]> {
 
 /// Shims that are left, each size with its count.
 fn stock(job: &Job) -> Result<Vec<(u8, Shim)>, Lack> {
-    let mut all = Vec::new();
-    for index in 0..SHIMS_MOST {
-        let at = |field| {
-            let place = Place {
-                index,
-                ..Place::of_engine(field)
-            };
-            job.reading(place).number()
-        };
-        let missing = |field| {
-            Lack::Missing(Missing {
-                owner: Owner::Block,
-                field,
-                places: 1,
-            })
-        };
-        match (at(Field::ShimSizes)?, at(Field::ShimsLeft)?) {
-            (None, None) => {}
-            (None, Some(_)) => return Err(missing(Field::ShimSizes)),
-            (Some(_), None) => return Err(missing(Field::ShimsLeft)),
-            (Some(size), Some(left)) => all.push((
-                index,
-                Shim {
-                    size: Length::from_m(size),
-                    left: left as usize,
-                },
-            )),
-        }
-    }
-    Ok(all)
+    let shim = |listed: ListedShim| Shim {
+        size: listed.size,
+        left: listed.left as usize,
+    };
+    let all = listed_shims(job)?.into_iter();
+    Ok(all.map(|listed| (listed.index, shim(listed))).collect())
 }
 
 /// What a plan of a deck is worked out from; `None` of sleeves that stand on nothing

@@ -14,6 +14,7 @@ use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::steps::kept_plan::{
     KeptHole, OF_PLAN, Task, all_holes, is_same_shim, kept_plan, ring,
 };
+use crate::job::steps::shims::{ListedShim, listed_shim};
 use crate::planning::heights::CLOCKS;
 use crate::quantity::Length;
 use crate::quantity::format::fixed;
@@ -107,7 +108,7 @@ pub fn is_at_hand(job: &Job, hole: &KeptHole, task: Task) -> bool {
         (Task::Shim, true) => hole.shim_before,
         (Task::Cut | Task::Sleeve, _) => return true,
     };
-    listed(job, into).is_none_or(|(_, left)| left >= 1.0)
+    listed(job, into).is_none_or(|row| row.left >= 1.0)
 }
 
 /// Enters the shim of a hole, or the one before where it is taken back, and counts both in
@@ -129,26 +130,20 @@ fn lay(job: &mut Job, hole: &KeptHole, back: bool, at: Millis) {
     count(job, into, -1.0, at);
 }
 
-/// Where a size of shims stands in the list of those that are left, and how many are.
-fn listed(job: &Job, size: Length) -> Option<(Place, f64)> {
-    let of = |field, index| Place {
-        index,
-        ..Place::of_engine(field)
-    };
-    let number = |place| job.reading(place).number().ok().flatten();
-    (0..SHIMS_MOST).find_map(|index| {
-        let listed = Length::from_m(number(of(Field::ShimSizes, index))?);
-        let place = of(Field::ShimsLeft, index);
-        is_same_shim(listed, size).then_some((place, number(place)?))
-    })
+/// A size in the list of shims; a row that cannot be read is none of them, and its field
+/// says so.
+fn listed(job: &Job, size: Length) -> Option<ListedShim> {
+    let mut rows = (0..SHIMS_MOST).filter_map(|index| listed_shim(job, index).ok().flatten());
+    rows.find(|row| is_same_shim(row.size, size))
 }
 
 /// Counts a shim in the list of those that are left, where its size stands there.
 fn count(job: &mut Job, size: Length, by: f64, at: Millis) {
-    if let Some((place, left)) = listed(job, size) {
-        let text = fixed(left + by, 0);
+    if let Some(row) = listed(job, size) {
+        let text = fixed(row.left + by, 0);
         let unit = job.unit(Field::ShimsLeft);
-        job.entries.put(place, Entry::new(text, unit, at));
+        job.entries
+            .put(row.place_of_left(), Entry::new(text, unit, at));
     }
 }
 

@@ -2,13 +2,13 @@
 //! stand beside the depth, and the worse of them speaks.
 
 use crate::job::model::field::Field;
-use crate::job::model::field_usual::SHIMS_MOST;
 use crate::job::model::job::Job;
 use crate::job::model::part::Inked;
 use crate::job::model::place::Place;
-use crate::job::model::reading::{Lack, Lacks, Reading};
+use crate::job::model::reading::{Lack, Lacks, Reading, Standing};
 use crate::job::model::readings::{Readings, lengths, smallest};
 use crate::job::steps::counterbore::depth;
+use crate::job::steps::shims::{ListedShim, listed_shims};
 use crate::job::steps::stand_proud::target_proud;
 use crate::job::verdict::ledge::LedgeFault;
 use crate::job::verdict::next::Next;
@@ -136,7 +136,7 @@ pub struct LedgeRepair {
     /// What truing it takes.
     pub trued: Trued,
     /// Of the shims at hand the one nearest to what is wanted.
-    pub at_hand: Option<Length>,
+    pub at_hand: Standing<Length>,
 }
 
 /// What would repair the ledge of a hole; `None` where nothing is wrong with it.
@@ -163,23 +163,17 @@ pub fn ledge_repair(job: &Job, cylinder: u8) -> Result<Option<LedgeRepair>, Lack
     let Some(trued) = trued(&depths, wanted) else {
         return Ok(None);
     };
-    let mut at_hand: Option<Length> = None;
-    let off = |size: Length| (size.as_m() - trued.shim.as_m()).abs();
-    for index in 0..SHIMS_MOST {
-        let at = |field| {
-            let place = Place {
-                index,
-                ..Place::of_engine(field)
-            };
-            job.reading(place).number()
-        };
-        if let (Some(size_m), Some(left)) = (at(Field::ShimSizes)?, at(Field::ShimsLeft)?) {
-            let size = Length::from_m(size_m);
-            if left >= 1.0 && at_hand.is_none_or(|best| off(size) < off(best)) {
-                at_hand = Some(size);
-            }
-        }
-    }
+    let off = |size: &Length| (size.as_m() - trued.shim.as_m()).abs();
+    let nearest = |all: Vec<ListedShim>| {
+        let left = all.into_iter().filter(|shim| shim.left >= 1.0);
+        left.map(|shim| shim.size)
+            .min_by(|a, b| off(a).total_cmp(&off(b)))
+    };
+    let at_hand = match listed_shims(job).map(nearest) {
+        Ok(None) => Standing::NotHere,
+        Ok(Some(size)) => Standing::Known(size),
+        Err(lack) => Standing::of(Err(lack)),
+    };
     Ok(Some(LedgeRepair { trued, at_hand }))
 }
 
@@ -361,6 +355,16 @@ mod tests {
         let thou = |l: Length| (l.as_thou() * 10.0).round() as i64;
         let Trued { depth, cut, shim } = repair.trued;
         assert_eq!([depth, cut, shim].map(thou), [2104, 14, 14]);
-        assert_eq!(repair.at_hand.map(thou), Some(10));
+        assert_eq!(repair.at_hand.known().copied().map(thou), Some(10));
+        // A size without its count is asked for, and the cut is told all the same.
+        let count = Place {
+            index: 2,
+            ..Place::of_engine(Field::ShimsLeft)
+        };
+        job.entries
+            .put(count, Entry::new("", job.unit(Field::ShimsLeft), 3));
+        let repair = ledge_repair(&job, 1).unwrap().unwrap();
+        assert_eq!(thou(repair.trued.depth), 2104);
+        assert!(matches!(repair.at_hand, Standing::Missing(m) if m.field == Field::ShimsLeft));
     }
 }

@@ -36,6 +36,7 @@ pub mod proud;
 #[allow(clippy::unwrap_used)] // a test stops at the first surprise
 mod proud_tests;
 pub mod seat;
+pub mod shims;
 pub mod shrink;
 pub mod since_plan;
 pub mod stand_proud;
