@@ -8,7 +8,7 @@ use crate::browser;
 use crate::drawings::heights::{Bars, before_and_after};
 use crate::live::live;
 use crate::memo::Memo;
-use crate::parts::reading::{Label, Reading};
+use crate::parts::engine_wants::{engine_fields, wanted_so_far};
 use crate::parts::shims::shims;
 use crate::parts::table::{Line, cell, table};
 use crate::parts::verdict::verdict;
@@ -16,9 +16,9 @@ use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
-    Field, HeightsNeeds, Job, KeptHole, Lacks, Length, Owner, Place, Places, PlannedHeights, Scope,
-    Signal as Go, Task, UnitSystem, drop_heights_plan, heights_needs, is_at_hand, kept_plan,
-    mean_of, off_plan, proud_deck, shown_engine, take_heights_plan, tick_plan,
+    Field, HeightsNeeds, Job, KeptHole, Lacks, Length, Owner, Place, PlannedHeights, Signal as Go,
+    Task, UnitSystem, drop_heights_plan, heights_needs, is_at_hand, kept_plan, mean_of, off_plan,
+    proud_deck, shown_engine, take_heights_plan, tick_plan,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -114,40 +114,20 @@ fn missing(lacks: &Lacks, units: UnitSystem) -> AnyView {
     .into_any()
 }
 
-/// Numbers of the engine that a plan waits for, here where they are wanted; a field
-/// never vanishes under the hand.
+/// Numbers of the engine that a plan waits for, here where they are wanted.
 fn wanted_here(needs: Memo<Needs>) -> AnyView {
-    let wants = Memo::new(move |before: Option<&Vec<Field>>| {
-        let mut wants = before.cloned().unwrap_or_default();
+    let wants = wanted_so_far(move || {
         needs.with(|needs| {
             let Needs::Lacks(lacks) = needs else {
-                return;
+                return Vec::new();
             };
-            for missing in &lacks.missing {
-                let spec = missing.field.spec();
-                let single = spec.scope == Scope::Engine && spec.places == Places::One;
-                // The limits are asked for above.
-                let own = matches!(missing.field, Field::LedgeCutMost | Field::LedgeCutStep);
-                if single && own && !wants.contains(&missing.field) {
-                    wants.push(missing.field);
-                }
-            }
-        });
-        wants
+            // The limits are asked for above, the shims have a list.
+            let own = |field: &Field| matches!(field, Field::LedgeCutMost | Field::LedgeCutStep);
+            let missing = lacks.missing.iter().map(|missing| missing.field);
+            missing.filter(own).collect()
+        })
     });
-    let shown = move || {
-        let fields: Vec<AnyView> = wants
-            .get()
-            .into_iter()
-            .map(|field| {
-                let place = Place::of_engine(field);
-                view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
-            })
-            .collect();
-        (!fields.is_empty())
-            .then(|| view! { <div class="readings readings-two">{fields}</div> }.into_any())
-    };
-    live(shown).into_any()
+    live(move || engine_fields(&wants.get())).into_any()
 }
 
 /// The limits, for a drawing.

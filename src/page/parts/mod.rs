@@ -12,6 +12,7 @@ pub mod choice;
 pub mod conflicts;
 pub mod drop_answer;
 pub mod drops;
+pub mod engine_wants;
 pub mod findings;
 pub mod finished;
 pub mod fold;

@@ -10,6 +10,7 @@ use crate::parts::answer::{Pair, chance_row, head, most_row, strokes_row};
 use crate::parts::aside::beside;
 use crate::parts::bore::bore_down;
 use crate::parts::drop_answer::{drop_head, drop_picture, ready};
+use crate::parts::engine_wants::{engine_fields, wanted_so_far};
 use crate::parts::findings::{cautions, help};
 use crate::parts::ledge::repair;
 use crate::parts::marks::Marks;
@@ -409,36 +410,21 @@ pub fn StepView(
         },
         _ => None,
     };
-    // What the step waits for of the engine, here where it is wanted. A field never
-    // vanishes under the hand.
-    let wants = Memo::new(move |before: Option<&Vec<Field>>| {
-        let mut wants = before.cloned().unwrap_or_default();
+    // What the step waits for of the engine, here where it is wanted.
+    let wants = wanted_so_far(move || {
         let now = report.with(|report| {
             let report = report.as_ref()?;
             let of = |open: &OpenJob| engine_wants(&open.job, owner, report);
             state.open.with(|open| open.as_ref().map(of))
         });
-        for field in now.into_iter().flatten() {
-            if !wants.contains(&field) {
-                wants.push(field);
-            }
-        }
-        wants
+        now.into_iter().flatten().collect()
     });
     let of_engine = move || {
-        let fields: Vec<AnyView> = wants
-            .get()
-            .into_iter()
-            .map(|field| {
-                let place = Place::of_engine(field);
-                view! { <Reading target=Target::Job place=place label=Label::Full /> }.into_any()
-            })
-            .collect();
-        (!fields.is_empty()).then(|| {
+        engine_fields(&wants.get()).map(|fields| {
             view! {
                 <fieldset class="group of-engine">
                     <legend>{t::OF_ENGINE}</legend>
-                    <div class="readings readings-two">{fields}</div>
+                    {fields}
                 </fieldset>
             }
             .into_any()
