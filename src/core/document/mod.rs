@@ -14,6 +14,7 @@ pub mod file;
 mod flat;
 #[cfg(test)]
 mod golden;
+pub mod grave;
 mod ledger;
 pub mod link;
 pub mod merge;

@@ -80,6 +80,8 @@ pub struct Keeper {
     known: LiteMap<String, u32>,
     heads: LiteMap<String, Head>,
     states: LiteMap<String, Keeping>,
+    /// What is another here than it was when this was asked last.
+    touched: LiteMap<String, ()>,
 }
 
 impl Default for Keeper {
@@ -106,6 +108,7 @@ impl Keeper {
             known: LiteMap::new_vec(),
             heads: LiteMap::new_vec(),
             states: LiteMap::new_vec(),
+            touched: LiteMap::new_vec(),
         }
     }
 
@@ -121,6 +124,16 @@ impl Keeper {
         let all = self.states.values().copied();
         all.max_by_key(|state| state.rank())
             .unwrap_or(Keeping::Idle)
+    }
+
+    /// Names of documents that this tab wrote or took out since this was asked last.
+    pub fn touched(&mut self) -> Vec<String> {
+        let touched = core::mem::replace(&mut self.touched, LiteMap::new_vec());
+        touched.into_iter().map(|(name, ())| name).collect()
+    }
+
+    pub(super) fn touch(&mut self, name: &str) {
+        self.touched.insert(name.to_owned(), ());
     }
 
     /// Something was typed and is about to be kept, or is kept no more.
@@ -237,6 +250,7 @@ impl Keeper {
             },
         );
         self.set_state(name, Keeping::Writing);
+        self.touch(name);
         (sequence, mark)
     }
 
@@ -250,6 +264,7 @@ impl Keeper {
     pub fn lies_in_both(&mut self, name: &str) {
         self.owed.remove(name);
         self.pending.remove(name);
+        self.touch(name);
         if self.states.contains_key(name) {
             self.set_state(name, Keeping::Both);
         }
@@ -418,6 +433,7 @@ impl Keeper {
                     return Vec::new();
                 }
                 self.set_state(&name, Keeping::Gone);
+                self.touch(&name);
                 vec![Event::Gone(name), Event::Listed]
             }
             (Fetch::Refill, got) => {

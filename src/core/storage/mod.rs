@@ -7,6 +7,7 @@
 //! shelf and the time, carries the asks out one by one and brings the answers,
 //! whenever they come. The page does so, and so does the simulator of the tests.
 
+pub mod folder;
 pub mod keeper;
 mod kept;
 mod open;

@@ -24,6 +24,7 @@ impl Keeper {
                 if slots::newest_content(shelf, name).is_none() {
                     let _ = slots::write_newer(shelf, name, other);
                     self.know(name, other);
+                    self.touch(name);
                 }
                 false
             }

@@ -5,17 +5,16 @@
 //! ([`Session::next`], [`Session::answered`]) and shows what [`Told`] says.
 
 use super::keeper::{Keeper, Keeping};
-use super::open::{Open, row_of};
-use super::reconcile::{is_newer, readable_content};
+use super::open::Open;
 use super::sheet::{Met, Sheet};
-use super::slots::{self, DROP, DROPS, JOBS, SHOP, id_in};
+use super::slots::{self, DROP, DROPS, JOBS, SHOP};
 pub use super::told::{Told, Which};
 use super::{Ask, Shelf};
 use crate::document::edit::{History, Stay};
-use crate::document::merge::{Spot, merge};
+use crate::document::merge::Spot;
 use crate::document::paper::Paper;
 use crate::document::pen::Pen;
-use crate::document::{Body, ColdDropPaper, Document, Shop, write};
+use crate::document::{ColdDropPaper, Document, Shop};
 use crate::job::ledger::Writer;
 use crate::job::{Job, Millis};
 
@@ -58,6 +57,9 @@ macro_rules! on {
 
 mod answers;
 mod drops;
+mod take;
+
+pub use take::Took;
 
 impl Session {
     /// A tab that starts: reads the settings and the cold drop out of the quick
@@ -104,6 +106,11 @@ impl Session {
     #[must_use]
     pub const fn keeper(&self) -> &Keeper {
         &self.keeper
+    }
+
+    /// Names of documents that this tab wrote or took out since this was asked last.
+    pub fn touched(&mut self) -> Vec<String> {
+        self.keeper.touched()
     }
 
     /// How far what was typed here has come, all in all.
@@ -354,61 +361,6 @@ impl Session {
     /// Takes documents out of both stores, for good.
     pub fn destroy(&mut self, names: Vec<String>) {
         self.keeper.destroy(names);
-    }
-
-    /// Takes a document in that came with a file: joined with what is here, or
-    /// new. Another copy that only the durable store has comes back from there
-    /// and is joined as well. Says whether it could be taken.
-    pub fn take(&mut self, id: &str, document: &Document, shelf: &dyn Shelf, at: Millis) -> Told {
-        let mut told = self.flush(shelf, at);
-        let (name, which) = match &document.body {
-            Body::Job(_) => (format!("{JOBS}{id}"), Which::Job),
-            Body::Shop(_) => (SHOP.to_owned(), Which::Shop),
-            Body::Drop(_) if document.id.is_none() => (DROP.to_owned(), Which::Drop),
-            Body::Drop(_) => (format!("{DROPS}{id}"), Which::KeptDrop),
-        };
-        let mut document = document.clone();
-        document.id = id_in(&name).map(str::to_owned);
-        let slot = slots::Slot {
-            sequence: 0,
-            row: Vec::new(),
-            text: write(&document),
-        };
-        let content = crate::document::slot::write_slot(&slot);
-        let met = on!(self, which, |sheet| {
-            if sheet.name == name {
-                let met = sheet.meet(&content);
-                if matches!(met, Met::Joined(_)) {
-                    sheet.save(shelf, &mut self.keeper);
-                }
-                Some(met)
-            } else {
-                None
-            }
-        });
-        match met.flatten() {
-            Some(_) => self.tell(&mut told),
-            None => {
-                told.others = true;
-                let mut joined = document;
-                let mut above = 0;
-                let copies = self.keeper.copies(shelf, &name);
-                if copies.iter().any(|content| is_newer(content)) {
-                    return told;
-                }
-                for content in copies {
-                    if let Some((here, sequence)) = readable_content(&content) {
-                        above = above.max(sequence);
-                        joined = merge(&here, &joined).unwrap_or(joined);
-                    }
-                }
-                let row = row_of(&joined);
-                self.keeper
-                    .keep(shelf, &name, (&write(&joined), row), above);
-            }
-        }
-        told.listed = true;
-        told
     }
 
     /// Another tab changed the quick store: under this key, or all of it.

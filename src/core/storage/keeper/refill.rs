@@ -20,6 +20,7 @@ impl Keeper {
                     self.refills.clear();
                 } else if lies(shelf, &name) {
                     self.know(&name, &content);
+                    self.touch(&name);
                     self.refilled.insert(name, mark(&content));
                 }
             }
@@ -42,6 +43,7 @@ impl Keeper {
             };
             if is_gone && self.held(&name).next().is_none() && is_as_given() {
                 slots::leave(shelf, &name);
+                self.touch(&name);
             }
         }
     }

@@ -99,6 +99,7 @@ impl Keeper {
             slots::leave_below(shelf, name, up_to.saturating_add(1));
             self.known.remove(name);
             self.heads.remove(name);
+            self.touch(name);
             self.fetches
                 .retain(|(other, why)| other != name || *why != Fetch::Verify);
             if !self.pending.contains_key(name) && !self.owed.contains_key(name) {
