@@ -2,9 +2,11 @@
 
 use crate::browser;
 use crate::drawings::Hatching;
+use crate::folder::Shop;
 use crate::live::{live, maybe, words};
 use crate::memo::Memo;
 use crate::offline;
+use crate::parts::folder::kept_line;
 use crate::parts::notice::Notices;
 use crate::parts::pad::Pad;
 use crate::parts::wall::{stays_on, wall};
@@ -69,6 +71,7 @@ impl Screen {
 pub fn App() -> impl IntoView {
     let state = State::start();
     provide_context(state);
+    provide_context(Shop::start(state));
     let listener = window_event_listener(leptos::ev::hashchange, move |_| state.arrive());
     on_cleanup(move || listener.remove());
     // Whoever closes the page or turns to another program has it written first.
@@ -207,10 +210,8 @@ pub fn App() -> impl IntoView {
     };
     // A job's own bar says it beside its name.
     let keeping = move || {
-        (!in_job.get()).then(|| {
-            view! { <p class="keeping">{live(move || t::keeping(state.keeping.get()))}</p> }
-                .into_any()
-        })
+        (!in_job.get())
+            .then(|| view! { <p class="keeping">{live(move || kept_line(state))}</p> }.into_any())
     };
     let here = move |route: Route| (state.route.get() == route).then_some("page");
     view! {

@@ -2,6 +2,7 @@
 //! its asks are carried out one by one, what it tells is shown.
 
 use crate::browser;
+use crate::folder;
 use crate::library::{self, OpenDrop, OpenJob};
 use crate::route::Route;
 use crate::state::{State, Store, Target};
@@ -237,6 +238,9 @@ pub fn out_of_bin(state: State, name: String, id: String) {
 
 /// Takes documents out of both stores, for good.
 pub fn destroy(state: State, names: Vec<String>) {
-    with(|session| session.destroy(names));
-    run(state);
+    wasm_bindgen_futures::spawn_local(async move {
+        folder::bury(&names).await;
+        with(|session| session.destroy(names));
+        run(state);
+    });
 }

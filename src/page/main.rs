@@ -9,6 +9,7 @@ mod desk;
 mod drawings;
 mod drops;
 mod feedback;
+mod folder;
 mod gauge;
 mod heard;
 mod keeper;

@@ -23,6 +23,7 @@ pub mod rows;
 pub mod run;
 pub mod server;
 pub mod setup;
+pub mod shop;
 pub mod simulate;
 pub mod styles;
 pub mod wasm_test;

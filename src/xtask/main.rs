@@ -8,13 +8,14 @@ use xtask::rows::Desk;
 use xtask::run::{Outcome, Trouble};
 use xtask::server::{FolderServer, Port, Reach};
 use xtask::setup::{Purpose, set_up};
-use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page, simulate};
+use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page, shop, simulate};
 
 const HELP: &str = "\
 Usage: cargo xtask COMMAND
 
   serve [--port N] [--into DIR]   set up, build the page, serve it on this machine
         [--lan]                   to every machine of this network, for a first look
+        [--shop]                  by Apache, with a shop's folder (kept in target/) beside it
   build [--into DIR]              set up, build the page into DIR (dist/)
   single-file [--into DIR]        the whole page as one file that needs no server,
                                   coldseat.html in DIR (dist-single/)
@@ -55,6 +56,7 @@ struct Wishes {
     only: Option<String>,
     row: Option<Desk>,
     lan: bool,
+    shop: bool,
     quick: bool,
 }
 
@@ -71,6 +73,7 @@ fn read() -> Result<Wishes, lexopt::Error> {
             Long("only") => wishes.only = Some(parser.value()?.string()?),
             Long("row") => wishes.row = Some(Desk::at(parser.value()?.into())),
             Long("lan") => wishes.lan = true,
+            Long("shop") => wishes.shop = true,
             Long("quick") => wishes.quick = true,
             Long("help") | Short('h') => wishes.command = Some("help".to_owned()),
             Value(value) if wishes.command.is_none() => wishes.command = Some(value.string()?),
@@ -101,7 +104,11 @@ fn command() -> Outcome<()> {
             } else {
                 Reach::Here
             };
-            serve(&dist, Port::From(wishes.port.unwrap_or(PORT)), reach)
+            let port = wishes.port.unwrap_or(PORT);
+            if wishes.shop {
+                return serve_shop(&dist, port, reach);
+            }
+            serve(&dist, Port::From(port), reach)
         }
         (Some("serve-folder"), Some(folder)) => serve(
             &folder,
@@ -144,6 +151,18 @@ fn single_file(into: &std::path::Path) -> Outcome<()> {
     let size = path.metadata().map(|data| data.len()).unwrap_or_default();
     println!("[build] {:.1} kB  {}", size as f64 / 1000.0, path.display());
     Ok(())
+}
+
+/// Serves the page by Apache, a shop's folder beside it that outlives the server.
+fn serve_shop(dist: &std::path::Path, port: u16, reach: Reach) -> Outcome<()> {
+    xtask::setup::apache()?;
+    let root = layout::target_folder().join("shop-served");
+    shop::lay_out(dist, &root)?;
+    let server = shop::ShopServer::start(shop::Kind::Apache, &root, port, reach)?;
+    println!("\nColdseat is at http://localhost:{port}/   (Ctrl-C ends it)");
+    println!("its shop's folder is {}", root.join("shop").display());
+    println!("Settings, The shop's folder: give each device a name and join.");
+    server.ends()
 }
 
 fn serve(folder: &std::path::Path, port: Port, reach: Reach) -> Outcome<()> {

@@ -232,7 +232,14 @@ mod tests {
         let root = crate::layout::checkout();
         let index = std::fs::read_to_string(root.join("index.html")).unwrap_or_default();
         let policy = content_policy(&index).unwrap_or("no policy in index.html");
-        for name in ["_headers", "nginx.conf", "htaccess", "Caddyfile"] {
+        for name in [
+            "_headers",
+            "nginx.conf",
+            "htaccess",
+            "Caddyfile",
+            "shop-apache.conf",
+            "shop-nginx.conf",
+        ] {
             let path = root.join("src/page/shell/hosting").join(name);
             let text = std::fs::read_to_string(path).unwrap_or_default();
             let whole = format!("{policy}; frame-ancestors 'none'");

@@ -102,6 +102,12 @@ pub struct World {
     unbinned: [bool; JOBS.len()],
     /// A job was put into the bin by a deed that must count.
     binned: Vec<(usize, usize, bool)>,
+    /// How often anything was done to a job.
+    changes: [usize; JOBS.len()],
+    /// Jobs thrown away for good where all devices had the same of it: by which
+    /// device, and how often it had been changed by then.
+    gone: Vec<(usize, usize, usize)>,
+    is_wiped: bool,
     time: u64,
     starts: u32,
     texts: u32,
@@ -160,6 +166,9 @@ impl World {
             begun: [false; JOBS.len()],
             unbinned: [false; JOBS.len()],
             binned: Vec::new(),
+            changes: [0; JOBS.len()],
+            gone: Vec::new(),
+            is_wiped: false,
             time,
             starts: DEVICES as u32,
             texts: 0,
@@ -205,6 +214,7 @@ impl World {
                 {
                     self.devices[device].bin(JOBS[of], true, now);
                     self.binned.push((of, device, false));
+                    self.changes[of] += 1;
                 }
             }
             What::Unbin => {
@@ -215,6 +225,7 @@ impl World {
                 {
                     self.devices[device].bin(JOBS[of], false, now);
                     self.unbinned[of] = true;
+                    self.changes[of] += 1;
                 }
             }
             What::Destroy => {
@@ -222,6 +233,12 @@ impl World {
                 let there = self.devices[device].document(&name);
                 if there.is_some_and(|document| document.binned.is_some()) {
                     self.is_free_unless_sent(device, Some(of));
+                    let texts = (0..DEVICES)
+                        .filter_map(|which| Some(write(&self.devices[which].document(&name)?)));
+                    let texts: Vec<String> = texts.collect();
+                    if !self.is_wiped && texts.windows(2).all(|pair| pair[0] == pair[1]) {
+                        self.gone.push((of, device, self.changes[of]));
+                    }
                     self.devices[device].destroy(&name, now);
                 }
             }
@@ -251,6 +268,8 @@ impl World {
             }
             What::Wipe => {
                 self.is_free_unless_sent(device, None);
+                self.is_wiped = true;
+                self.gone.retain(|(_, by, _)| *by != device);
                 self.starts += 1;
                 let clock = self.devices[device].clock;
                 self.devices[device] = Device::new(device as u32, self.starts, now);
@@ -314,6 +333,7 @@ impl World {
         if !self.devices[device].edit(JOBS[spot.0], now, put) {
             return;
         }
+        self.changes[spot.0] += 1;
         self.deeds.push(Deed {
             spot,
             text: (!is_clear).then_some(text),
@@ -407,6 +427,12 @@ impl World {
             }
             for (which, document) in &there {
                 self.stands(of, *which, document)?;
+            }
+        }
+        for (of, by, changes) in &self.gone {
+            let is_back = self.devices[*by].document(&name_of(*of)).is_some();
+            if is_back && *changes == self.changes[*of] {
+                return Err(format!("{} is back on device {by}", JOBS[*of]));
             }
         }
         let shops: Vec<Option<String>> = (0..DEVICES)

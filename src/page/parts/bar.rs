@@ -3,6 +3,7 @@
 
 use crate::live::{live, maybe, words};
 use crate::memo::Memo;
+use crate::parts::folder::kept_line;
 use crate::parts::strip::Strip;
 use crate::parts::timer::RunningTimers;
 use crate::parts::wall::wall_button;
@@ -69,7 +70,7 @@ fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
                     <h1 id="screen-heading" class="job-title" tabindex="-1">
                         {live(name)}
                     </h1>
-                    <p class="keeping">{live(move || t::keeping(state.keeping.get()))}</p>
+                    <p class="keeping">{live(move || kept_line(state))}</p>
                 </div>
                 {place}
             </div>

@@ -16,6 +16,7 @@ pub mod engine_wants;
 pub mod findings;
 pub mod finished;
 pub mod fold;
+pub mod folder;
 pub mod from_deck;
 pub mod hand;
 pub mod heights;

@@ -5,6 +5,7 @@ use crate::browser;
 use crate::caret;
 use crate::live::{live, words};
 use crate::memo::Memo;
+use crate::parts::folder::entered;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -142,6 +143,7 @@ pub fn Reading(
         Checked::Empty => by_sheet_most(place.field).map(|most| {
             view! { <p class="quiet">{t::by_sheet(&show::number(most, unit))}</p> }.into_any()
         }),
+        Checked::Good(_) if target == Target::Job => entered(state, place),
         Checked::Good(_) => None,
         Checked::Refused(refusal) => {
             Some(view! { <p>{t::refusal(&refusal.why, place.field, units)}</p> }.into_any())

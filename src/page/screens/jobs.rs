@@ -4,6 +4,7 @@ use crate::browser;
 use crate::library::{Kept, Listed};
 use crate::live::{live, words};
 use crate::memo::Memo;
+use crate::parts::folder::marks;
 use crate::parts::listed::listed;
 use crate::parts::strip::bore;
 use crate::route::{Route, View};
@@ -199,6 +200,7 @@ pub fn about(row: &Row) -> String {
 }
 
 fn line(listed: Listed) -> AnyView {
+    let marks = marks(&listed.name);
     let address = Route::Job {
         id: listed.id,
         view: if listed
@@ -240,6 +242,7 @@ fn line(listed: Listed) -> AnyView {
                     {format!("{} {}", t::CHANGED, browser::date(job.changed))}
                 </span>
                 {newer}
+                {marks}
             </a>
         </li>
     }

@@ -4,6 +4,7 @@ use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Choice;
+use crate::parts::folder::folder_settings;
 use crate::parts::hand::gauge_settings;
 use crate::parts::shims::shims;
 use crate::parts::wire::wire_settings;
@@ -146,6 +147,7 @@ pub fn SettingsScreen() -> impl IntoView {
         </div>
         {gauge_settings(state)}
         {wire_settings(state)}
+        {folder_settings(state)}
         {live(gauges)}
         <section class="cautions">
             <p>{t::STANDING_WORDS}</p>

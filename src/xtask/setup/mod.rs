@@ -9,6 +9,7 @@ mod browser;
 mod debian;
 mod engines;
 mod python;
+mod shop;
 mod tools;
 mod wasm;
 
@@ -24,6 +25,7 @@ use crate::run::{Outcome, Trouble};
 pub use browser::Browser;
 pub use engines::Engines;
 pub use python::python;
+pub use shop::apache;
 pub use tools::{cargo_fuzz, lighthouse};
 pub use wasm::{TARGET as WASM_TARGET, WasmToolchain};
 
@@ -93,7 +95,10 @@ pub fn set_up(purpose: Purpose) -> Outcome<Toolbox> {
         Purpose::Page => (None, Engines::default(), None, None, None),
         Purpose::Tests => (
             Some(browser::browser()?),
-            engines::engines(),
+            {
+                shop::servers();
+                engines::engines()
+            },
             Some(tools::axe()?),
             Some(tools::jsqr()?),
             Some(tools::cargo_deny()?),

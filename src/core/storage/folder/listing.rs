@@ -54,11 +54,13 @@ pub fn listing(text: &str) -> Option<Vec<Entry>> {
             }
             ("getetag", true) => {
                 if let Some((_, tag)) = &mut open {
-                    *tag = plain(inside.trim());
+                    // Some call it weak for the second in which it was written.
+                    let own = plain(inside.trim());
+                    tag.push_str(own.trim_start_matches("W/"));
                 }
             }
-            // Its size goes beside the tag: some tags tell a second only.
-            ("getcontentlength", true) => {
+            // Beside the tag: some tell a second only, some servers have none.
+            ("getcontentlength" | "getlastmodified", true) => {
                 if let Some((_, tag)) = &mut open {
                     tag.push_str(&format!(" {}", inside.trim()));
                 }
@@ -124,7 +126,7 @@ mod tests {
 <D:response xmlns:lp1="DAV:"><D:href>/shop/</D:href>
 <D:propstat><D:prop><lp1:getetag>"1000-64"</lp1:getetag></D:prop></D:propstat></D:response>
 <D:response xmlns:lp1="DAV:"><D:href>/shop/ab12.index</D:href>
-<D:propstat><D:prop><lp1:getetag>"1c-5"</lp1:getetag><lp1:getcontentlength>28</lp1:getcontentlength></D:prop></D:propstat></D:response>
+<D:propstat><D:prop><lp1:getetag>W/"1c-5"</lp1:getetag><lp1:getcontentlength>28</lp1:getcontentlength></D:prop></D:propstat></D:response>
 <D:response xmlns:lp1="DAV:"><D:href>/shop/ab%3112/</D:href></D:response>
 </D:multistatus>"#;
 

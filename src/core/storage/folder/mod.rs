@@ -23,7 +23,8 @@ pub use plan::DAY;
 pub use reply::{Call, Fault, Reply};
 
 use crate::document::slot::read_slot;
-use crate::job::Millis;
+use crate::job::ledger::Ledger;
+use crate::job::{Millis, Place};
 use crate::storage::mark;
 use index::Index;
 use litemap::LiteMap;
@@ -139,6 +140,7 @@ pub struct Folder {
     tickets: u32,
     refused: Option<Fault>,
     standing: Standing,
+    waiting: Vec<String>,
     /// The server's clock, where it tells it.
     server: Option<Millis>,
 }
@@ -182,6 +184,7 @@ impl Folder {
             tickets: 0,
             refused: None,
             standing: Standing::default(),
+            waiting: Vec::new(),
             server: None,
         }
     }
@@ -323,6 +326,12 @@ impl Folder {
             || local.is_some_and(|(local, short)| !self.lies_there(&short, local.version))
     }
 
+    /// The documents that wait to be sent, as they were when the folder was looked at
+    /// last.
+    pub fn waiting(&self) -> impl Iterator<Item = &String> {
+        self.waiting.iter()
+    }
+
     /// The folder is to be looked into.
     pub const fn look(&mut self) {
         self.is_to_look = true;
@@ -338,4 +347,11 @@ impl Folder {
     fn time(&self, now: Millis) -> Millis {
         self.server.unwrap_or(now)
     }
+}
+
+/// The number of the device on which the reading shown at a place was entered,; `None`
+/// where nothing tells.
+#[must_use]
+pub fn entered_on(ledger: &Ledger, place: Place) -> Option<u32> {
+    Some(ledger.by.get(&place.path())?.device())
 }

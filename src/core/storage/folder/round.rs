@@ -181,7 +181,8 @@ impl Folder {
     /// Counts what the standing tells.
     pub(super) fn tell(&mut self) {
         let waiting = self.locals.keys().filter(|name| self.is_waiting(name));
-        self.standing.waiting = waiting.count();
+        self.waiting = waiting.cloned().collect();
+        self.standing.waiting = self.waiting.len();
         self.standing.half = self.torn.len();
         self.standing.is_newer = self.peers.values().any(|peer| peer.is_newer);
     }

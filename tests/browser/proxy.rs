@@ -1,0 +1,208 @@
+//! A shop's host with a line that fails: the page lies on it, its folder is another
+//! server's, and what goes there and back is cut, refused or spoilt by chance.
+
+use std::fs;
+use std::io::{Read, Write};
+use std::net::{Ipv4Addr, Shutdown, TcpListener, TcpStream};
+use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicBool, AtomicU16, AtomicU32, Ordering};
+use std::sync::{Arc, Mutex, PoisonError};
+use std::time::Duration;
+
+use anyhow::Result;
+use fastrand::Rng;
+use xtask::server::kind;
+
+struct Shared {
+    dist: PathBuf,
+    behind: AtomicU16,
+    /// Of a hundred calls to the folder so many go wrong.
+    share: AtomicU32,
+    is_dead: AtomicBool,
+    rng: Mutex<Rng>,
+    asked: Mutex<Vec<String>>,
+    port: u16,
+}
+
+/// The host; it ends when it is dropped.
+pub struct Proxy(Arc<Shared>);
+
+impl Proxy {
+    pub fn start(dist: &Path, seed: u64) -> Result<Self> {
+        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?;
+        let shared = Arc::new(Shared {
+            dist: dist.to_path_buf(),
+            behind: AtomicU16::new(0),
+            share: AtomicU32::new(0),
+            is_dead: AtomicBool::new(false),
+            rng: Mutex::new(Rng::with_seed(seed)),
+            asked: Mutex::new(Vec::new()),
+            port: listener.local_addr()?.port(),
+        });
+        let own = Arc::clone(&shared);
+        std::thread::spawn(move || {
+            for stream in listener.incoming().map_while(Result::ok) {
+                if own.is_dead.load(Ordering::SeqCst) {
+                    return;
+                }
+                let own = Arc::clone(&own);
+                // A browser that hangs up is no news.
+                std::thread::spawn(move || answer(stream, &own));
+            }
+        });
+        Ok(Self(shared))
+    }
+
+    pub fn address(&self) -> String {
+        format!("http://localhost:{}/", self.0.port)
+    }
+
+    /// The server of the folder, by its port; 0 for none.
+    pub fn is_before(&self, port: u16) {
+        self.0.behind.store(port, Ordering::SeqCst);
+    }
+
+    /// Of a hundred calls so many go wrong.
+    pub fn fails(&self, share: u32) {
+        self.0.share.store(share, Ordering::SeqCst);
+    }
+
+    /// Calls to the folder since this was asked last, and their bytes both ways.
+    pub fn asked(&self) -> Vec<String> {
+        let mut asked = self.0.asked.lock().unwrap_or_else(PoisonError::into_inner);
+        std::mem::take(&mut asked)
+    }
+}
+
+impl Drop for Proxy {
+    fn drop(&mut self) {
+        self.0.is_dead.store(true, Ordering::SeqCst);
+        let _ = TcpStream::connect((Ipv4Addr::LOCALHOST, self.0.port));
+    }
+}
+
+/// What goes wrong with a call.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Mishap {
+    None,
+    CutBefore,
+    CutInAsking,
+    CutAfter,
+    CutInAnswer,
+    Fails,
+    Slow,
+}
+
+fn mishap(shared: &Shared) -> Mishap {
+    let mut rng = shared.rng.lock().unwrap_or_else(PoisonError::into_inner);
+    if rng.u32(0..100) >= shared.share.load(Ordering::SeqCst) {
+        return Mishap::None;
+    }
+    let all = [
+        Mishap::CutBefore,
+        Mishap::CutInAsking,
+        Mishap::CutAfter,
+        Mishap::CutInAnswer,
+        Mishap::Fails,
+        Mishap::Slow,
+    ];
+    all[rng.usize(0..all.len())]
+}
+
+fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
+    stream.set_read_timeout(Some(Duration::from_secs(20)))?;
+    let (head, body) = whole(&mut stream)?;
+    let mut words = head.split(' ');
+    let (method, target) = (words.next(), words.next().unwrap_or_default());
+    if !target.starts_with("/shop/") {
+        return page(&mut stream, &shared.dist, target);
+    }
+    let note = |bytes: usize| {
+        let line = format!("{} {target} {bytes}", method.unwrap_or_default());
+        let mut asked = shared.asked.lock().unwrap_or_else(PoisonError::into_inner);
+        asked.push(line);
+    };
+    let mishap = mishap(shared);
+    let failing = b"HTTP/1.1 503 -\r\nContent-Length: 0\r\nConnection: close\r\n\r\n";
+    match mishap {
+        Mishap::CutBefore => return stream.shutdown(Shutdown::Both),
+        Mishap::Fails => return stream.write_all(failing),
+        Mishap::Slow => std::thread::sleep(Duration::from_millis(400)),
+        _ => {}
+    }
+    let port = shared.behind.load(Ordering::SeqCst);
+    let Ok(mut behind) = TcpStream::connect((Ipv4Addr::LOCALHOST, port)) else {
+        return stream.shutdown(Shutdown::Both);
+    };
+    behind.set_read_timeout(Some(Duration::from_secs(20)))?;
+    // One call a line: the end of the answer is the end of the line.
+    let passed = head.lines().filter(|line| {
+        let line = line.to_ascii_lowercase();
+        !line.starts_with("connection:") && !line.starts_with("accept-encoding:")
+    });
+    let passed: Vec<&str> = passed.filter(|line| !line.is_empty()).collect();
+    behind.write_all(format!("{}\r\nConnection: close\r\n\r\n", passed.join("\r\n")).as_bytes())?;
+    if mishap == Mishap::CutInAsking {
+        behind.write_all(&body[..body.len() / 2])?;
+        behind.shutdown(Shutdown::Both)?;
+        return stream.shutdown(Shutdown::Both);
+    }
+    behind.write_all(&body)?;
+    let mut reply = Vec::new();
+    behind.read_to_end(&mut reply)?;
+    note(head.len() + body.len() + reply.len());
+    let until = match mishap {
+        Mishap::CutAfter => 0,
+        Mishap::CutInAnswer => reply.len() / 2,
+        _ => reply.len(),
+    };
+    stream.write_all(&reply[..until])?;
+    stream.shutdown(Shutdown::Both)
+}
+
+/// A request: its head, its body.
+fn whole(stream: &mut TcpStream) -> std::io::Result<(String, Vec<u8>)> {
+    let mut read = Vec::new();
+    let mut piece = [0; 16 << 10];
+    let end = loop {
+        if let Some(at) = read.windows(4).position(|four| four == b"\r\n\r\n") {
+            break at + 4;
+        }
+        match stream.read(&mut piece)? {
+            0 => return Err(std::io::ErrorKind::UnexpectedEof.into()),
+            count => read.extend_from_slice(&piece[..count]),
+        }
+    };
+    let head = String::from_utf8_lossy(&read[..end]).into_owned();
+    let length = head.lines().find_map(|line| {
+        let (name, value) = line.split_once(':')?;
+        let is_it = name.eq_ignore_ascii_case("content-length");
+        is_it.then(|| value.trim().parse::<usize>().ok())?
+    });
+    while read.len() < end + length.unwrap_or(0) {
+        match stream.read(&mut piece)? {
+            0 => return Err(std::io::ErrorKind::UnexpectedEof.into()),
+            count => read.extend_from_slice(&piece[..count]),
+        }
+    }
+    Ok((head, read.split_off(end)))
+}
+
+fn page(stream: &mut TcpStream, dist: &Path, target: &str) -> std::io::Result<()> {
+    let name = target.split(['?', '#']).next().unwrap_or_default();
+    let name = name.trim_start_matches('/');
+    let file = dist.join(if name.is_empty() { "index.html" } else { name });
+    let (status, bytes) = match fs::read(&file) {
+        Ok(bytes) if !name.contains("..") => (200, bytes),
+        _ => (404, b"not here".to_vec()),
+    };
+    let head = format!(
+        "HTTP/1.1 {status} -\r\nContent-Type: {}\r\nContent-Length: {}\r\n\
+         Cache-Control: no-cache\r\nConnection: close\r\n\r\n",
+        kind(&file),
+        bytes.len()
+    );
+    stream.write_all(head.as_bytes())?;
+    stream.write_all(&bytes)?;
+    stream.shutdown(Shutdown::Both)
+}
