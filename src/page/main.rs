@@ -5,26 +5,24 @@ mod app;
 mod browser;
 mod caret;
 mod clock;
-mod desk;
 mod drawings;
-mod drops;
 mod feedback;
 mod gauge;
 mod heard;
-mod keeper;
 mod library;
 mod live;
 mod memo;
 mod offline;
 mod parts;
-mod route;
 mod screens;
+mod session;
 mod share;
 mod show;
 mod state;
 mod storage;
 mod tag;
 mod texts;
+mod ui;
 
 fn main() {
     leptos::mount::mount_to_body(app::App);

@@ -2,7 +2,6 @@
 
 use crate::browser;
 use crate::drawings::lessons::lesson;
-use crate::keeper;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::state::State;
@@ -39,7 +38,7 @@ pub fn LearntScreen() -> impl IntoView {
     let state = State::here();
     let found = RwSignal::new(None::<Learnt>);
     gather(state, found);
-    let units = Memo::new(move |_| state.shop.with(|s| s.units));
+    let units = Memo::new(move |_| state.session.shop.with(|s| s.units));
     let shown = move || match found.get() {
         None => view! { <p role="status">{t::OPENING}</p> }.into_any(),
         Some(learnt) if learnt.jobs == 0 => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
@@ -60,7 +59,7 @@ pub fn LearntScreen() -> impl IntoView {
 
 /// Looks into finished jobs, one after the other, giving way to the hand.
 fn gather(state: State, found: RwSignal<Option<Learnt>>) {
-    let finished: Vec<String> = state.jobs.with_untracked(|jobs| {
+    let finished: Vec<String> = state.library.jobs.with_untracked(|jobs| {
         // One that is not home teaches that some are not.
         let home = |state: &Condition| {
             matches!(
@@ -85,7 +84,7 @@ fn gather(state: State, found: RwSignal<Option<Learnt>>) {
         let mut newest = None;
         for id in finished {
             browser::breathe().await;
-            if let Some(open) = keeper::stored(state, &id).await {
+            if let Some(open) = state.session.stored(&id).await {
                 let reports = assess(&open.job);
                 all.extend(lessons(&open.job, &reports));
                 let (home, not) = homes(&reports);
@@ -116,7 +115,7 @@ fn limits_of(state: State, units: UnitSystem, newest: Entries) -> Job {
         block_material: MaterialId::GrayIron,
     };
     let mut entries = newest;
-    for (place, entry) in state.new_numbers(units).iter() {
+    for (place, entry) in state.session.new_numbers(units).iter() {
         entries.put(*place, entry.clone());
     }
     Job::new(engine, entries)
@@ -201,7 +200,7 @@ fn offered(
     let taken = RwSignal::new(false);
     let take = move |_| {
         let entries = entries.clone();
-        state.edit_shop(|shop| {
+        state.session.edit_shop(|shop| {
             for (place, entry) in entries {
                 shop.entries.put(place, entry);
             }
