@@ -3,7 +3,7 @@
 
 use coldseat_tests::{files, root};
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Modules of the core, lowest first; a module may use those before it and
 /// those on its own step.
@@ -196,6 +196,92 @@ fn the_page_asks_the_core_through_one_door() {
                 path.display()
             );
         }
+    }
+}
+
+/// What a part of the page may use of the page: what keeps documents knows no screen,
+/// what is open and what lies on the device know no hand.
+const OF_PAGE: &[(&str, &[&str])] = &[
+    ("storage", &["browser", "storage"]),
+    ("library", &["storage"]),
+    (
+        "session",
+        &["browser", "library", "memo", "session", "storage"],
+    ),
+    ("ui", &["clock", "memo", "parts", "screens", "session"]),
+];
+
+#[test]
+fn what_keeps_and_what_is_open_know_no_screen() {
+    let page = root().join("src/page");
+    for (part, may) in OF_PAGE {
+        let mut seen = 0;
+        for (path, text) in sources("src/page") {
+            let inside = path.strip_prefix(&page).expect("inside page");
+            let first = inside.components().next().expect("a name");
+            if Path::new(first.as_os_str()).with_extension("") != Path::new(part) {
+                continue;
+            }
+            seen += 1;
+            for used in code(&text).split("crate::").skip(1) {
+                let name: String = used
+                    .chars()
+                    .take_while(|c| c.is_ascii_lowercase() || *c == '_')
+                    .collect();
+                assert!(
+                    may.contains(&name.as_str()),
+                    "{} uses {name} of the page, which stands above it",
+                    inside.display()
+                );
+            }
+        }
+        assert!(seen > 0, "no file of {part}");
+    }
+}
+
+/// A new screen is its own file, a line in each list of `screens/mod.rs` and its words:
+/// nothing else of the page draws screens or tells their addresses apart.
+#[test]
+fn a_screen_is_known_to_its_own_file_and_to_one_list() {
+    let screens = root().join("src/page/screens");
+    let list = fs::read_to_string(screens.join("mod.rs")).expect("text");
+    let all = sources("src/page");
+    let mut seen = 0;
+    for (path, text) in all.iter().filter(|(path, _)| path.starts_with(&screens)) {
+        let Some(name) = text
+            .lines()
+            .filter_map(|line| line.strip_prefix("pub fn ")?.split('(').next())
+            .find(|name| name.ends_with("Screen"))
+        else {
+            continue;
+        };
+        seen += 1;
+        assert!(
+            list.contains(&format!("<{name} ")),
+            "screens/mod.rs does not draw {name}"
+        );
+        for (other, text) in &all {
+            assert!(
+                other == path || other == &screens.join("mod.rs") || !text.contains(name),
+                "{} knows {name}: what both need belongs to parts",
+                other.display()
+            );
+        }
+    }
+    assert!(seen > 10, "no screens found");
+    for (path, text) in &all {
+        let is_list = path == &screens.join("mod.rs");
+        let text = code(text);
+        assert!(
+            is_list || !text.contains("Route::parse(") || path.ends_with("page/state.rs"),
+            "{} reads addresses",
+            path.display()
+        );
+        assert!(
+            is_list || !text.contains("Screen::"),
+            "{} tells screens apart: ask a method of Screen",
+            path.display()
+        );
     }
 }
 

@@ -1,8 +1,8 @@
-//! What the core answers, asked for by the page: with [`crate::state`] the one
+//! What the core answers, asked for by the page: with [`crate::session`] the one
 //! place that calls it.
 
 use crate::browser::after_paint;
-use crate::state::State;
+use crate::session::Session;
 use coldseat_core::ask::{
     DRAWS, DropAnswer, DropOdds, DropView, Fault, HeightsNeeds, Lacks, OddsRun, Owner,
     PlannedHeights, StepId, StepReport, drop_of_cylinder, drop_of_paper,
@@ -107,7 +107,7 @@ pub fn heights_planned(
     found
 }
 
-impl State {
+impl Session {
     /// What a step says.
     #[must_use]
     pub fn step_report(self, owner: Owner, step: StepId) -> Option<StepReport> {

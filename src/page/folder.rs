@@ -3,10 +3,10 @@
 //! A device that has not joined makes no request and has no timer.
 
 use crate::browser;
-use crate::keeper::{self, with};
 use crate::library;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::State;
+use crate::storage::dav;
 use crate::storage::dav;
 use crate::storage::durable;
 use crate::storage::local::Local;
@@ -290,7 +290,7 @@ impl Shop {
         if let Route::Job {
             id,
             view: View::Cylinder(..) | View::Whole(_) | View::Engine,
-        } = state.route.get_untracked()
+        } = state.ui.route.get_untracked()
         {
             let name = format!("{}{id}", slots::JOBS);
             if self.news.with_untracked(|news| news.contains(&name)) {
@@ -359,6 +359,7 @@ impl Shop {
 
     fn is_news(self, state: State, name: String) {
         let open = state
+            .session
             .open
             .with_untracked(|o| o.as_ref().map(|o| o.id.clone()));
         let is_open = open.is_some_and(|id| name == format!("{}{id}", slots::JOBS));
@@ -413,6 +414,7 @@ impl Shop {
     pub fn entered_on(self, state: State, place: Place) -> Option<String> {
         self.joined.with(Option::is_some).then_some(())?;
         let number = state
+            .session
             .open
             .with_untracked(|open| entered_on(&open.as_ref()?.job.ledger, place))?;
         if number == browser::device() & 0xf_ffff {
@@ -442,8 +444,8 @@ fn tells(state: State, told: Told) {
     set_timeout(
         move || {
             if let Some(told) = TOLD.take() {
-                state.show(told);
-                keeper::run(state);
+                state.storage.tell(told);
+                state.storage.run();
             }
         },
         TOGETHER,
@@ -478,12 +480,18 @@ async fn content_of(name: &str) -> Option<String> {
     }
 }
 
-/// Documents are about to be taken out for good: older copies in the folder shall not
+/// Takes documents out of both stores for good; older copies in the folder shall not
 /// bring them back.
-pub async fn bury(names: &[String]) {
-    if FOLDER.with_borrow(Option::is_none) {
-        return;
-    }
+pub fn destroy(state: State, names: Vec<String>) {
+    spawn_local(async move {
+        if FOLDER.with_borrow(Option::is_some) {
+            bury(&names).await;
+        }
+        state.storage.destroy(names);
+    });
+}
+
+async fn bury(names: &[String]) {
     for name in names {
         if let Some(content) = content_of(name).await {
             // A store that refuses brings it back into the bin at worst.

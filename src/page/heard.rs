@@ -38,7 +38,7 @@ thread_local! {
 
 /// Plays a tone, where the person wants any.
 pub fn tone(state: State, tone: Tone) {
-    if state.feedback.get_untracked() {
+    if state.ui.feedback.get_untracked() {
         // No sound without a device for it.
         let _ = play(tone);
     }

@@ -1,8 +1,8 @@
-//! What is in the stores: jobs and cold drops that read, and what does not.
+//! What lies on the device: jobs and cold drops that read, and what does not.
 //! Reads only; nothing here writes.
 
-use crate::keeper::with;
 use crate::storage::local::Local;
+use crate::storage::with;
 use coldseat_core::ask::document::{
     ColdDropPaper, Restored, Row, Unreadable, peek_slot, read_slot, restore,
 };
@@ -11,6 +11,7 @@ use coldseat_core::storage::Open;
 use coldseat_core::storage::slots;
 use coldseat_core::storage::slots::DROPS;
 use coldseat_core::storage::slots::id_in;
+use leptos::prelude::*;
 use litemap::LiteMap;
 use std::cell::RefCell;
 
@@ -55,8 +56,41 @@ pub struct Kept {
     pub why: Unreadable,
 }
 
+/// The lists of what lies on the device, as they are shown.
+#[derive(Clone, Copy)]
+pub struct Library {
+    /// Jobs of this device, newest first.
+    pub jobs: RwSignal<Vec<Listed>>,
+    /// Cold drops under a name, changed last first.
+    pub drops: RwSignal<Vec<Listed>>,
+    /// What could not be read.
+    pub kept: RwSignal<Vec<Kept>>,
+}
+
+impl Library {
+    /// As it is now.
+    #[must_use]
+    pub fn start() -> Self {
+        let library = Self {
+            jobs: RwSignal::new(Vec::new()),
+            drops: RwSignal::new(Vec::new()),
+            kept: RwSignal::new(Vec::new()),
+        };
+        library.scan();
+        library
+    }
+
+    /// Looks at every key of the store.
+    pub fn scan(self) {
+        let found = scan();
+        self.jobs.set(sorted(found.jobs));
+        self.drops.set(sorted(found.drops));
+        self.kept.set(found.kept);
+    }
+}
+
 /// What lies in both stores.
-pub struct Scan {
+struct Scan {
     /// Jobs and engine sheets.
     pub jobs: Vec<Listed>,
     /// Cold drops under a name.
@@ -91,8 +125,7 @@ pub fn forget_row(name: Option<&str>) {
 
 /// All jobs and kept cold drops of both stores, and everything that could not be
 /// read.
-#[must_use]
-pub fn scan() -> Scan {
+fn scan() -> Scan {
     let torn = |(key, content)| Kept {
         key,
         content,
@@ -193,8 +226,7 @@ pub fn text_at_hand(name: &str) -> Option<String> {
 }
 
 /// Newest first.
-#[must_use]
-pub fn sorted(jobs: Vec<Listed>) -> Vec<Listed> {
+fn sorted(jobs: Vec<Listed>) -> Vec<Listed> {
     in_order(jobs, |a, b| {
         let (a, b) = (&a.row, &b.row);
         b.changed.cmp(&a.changed).then(a.name.cmp(&b.name))

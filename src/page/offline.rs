@@ -37,7 +37,7 @@ pub fn register(state: State) {
             // could not be looked for anew, it is kept.
             None => {
                 let is_kept = container.controller().is_some();
-                state.not_offline.set(!is_kept);
+                state.ui.not_offline.set(!is_kept);
             }
         }
     });
@@ -50,6 +50,7 @@ fn watch(state: State, registration: ServiceWorkerRegistration) {
             // A first installation is no update: nothing controls the page yet.
             let controlled = container().is_some_and(|c| c.controller().is_some());
             state
+                .ui
                 .update_ready
                 .set(controlled && registration.waiting().is_some());
         }

@@ -54,7 +54,7 @@ fn focus(state: State) -> Focus {
         return Focus::Nothing;
     };
     if element.has_attribute("data-place") {
-        return match state.active.get_untracked() {
+        return match state.ui.active.get_untracked() {
             Some((target, place)) if input_id(place) == element.id() => {
                 Focus::Reading(target, place)
             }
@@ -156,7 +156,7 @@ fn hear(state: State, keys: &Rc<RefCell<Keys>>, event: &KeyboardEvent) {
 fn turns(state: State, key: &str) -> Option<bool> {
     state.gauge.hand.get_untracked()?;
     state.gauge.step.get_untracked()?;
-    state.shop.with_untracked(|shop| {
+    state.session.shop.with_untracked(|shop| {
         if key == "PageDown" || shop.skip_key.as_deref() == Some(key) {
             Some(false)
         } else if key == "PageUp" || shop.back_key.as_deref() == Some(key) {
@@ -187,7 +187,7 @@ fn a_letter(
         settle(state, keys);
     }
     let mut now = keys.borrow_mut();
-    let begun = state.typing.with_untracked(|typing| typing.begun);
+    let begun = state.ui.typing.with_untracked(|typing| typing.begun);
     if let Focus::Reading(target, place) = focus {
         match &mut now.run {
             // Letters that are held are not in the field yet.
@@ -278,7 +278,7 @@ fn let_in(state: State, keys: &Rc<RefCell<Keys>>) -> bool {
     };
     if is_home && !held.is_empty() {
         if let Some((target, place)) = began {
-            let stood = untrack(|| state.text(target, place));
+            let stood = untrack(|| state.session.text(target, place));
             let mut now = keys.borrow_mut();
             now.held.clear();
             now.stood.get_or_insert(stood);
@@ -380,13 +380,13 @@ impl State {
     /// What was typed behind what stood in a field, with which it is no reading, stands
     /// alone if it is one by itself.
     fn typed_over(self, target: Target, place: Place, typed: &str) {
-        let units = untrack(|| self.units(target));
+        let units = untrack(|| self.session.units(target));
         let is_one = |text: &str| {
             let digits = Digits::AsTheyStand;
             let all = said(text, place.field, units, digits, browser::now());
             matches!(all.as_slice(), [Said::Reading(_)])
         };
-        if !is_one(&untrack(|| self.text(target, place))) && is_one(typed) {
+        if !is_one(&untrack(|| self.session.text(target, place))) && is_one(typed) {
             self.type_text(target, place, typed);
         }
     }

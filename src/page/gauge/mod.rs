@@ -12,7 +12,7 @@ use crate::feedback;
 use crate::heard::{self, Tone};
 use crate::parts::keys::{Counting, keyed};
 use crate::parts::reading::input_id;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use crate::texts::Spoken;
@@ -147,9 +147,9 @@ impl State {
     #[must_use]
     pub fn counts(self, target: Target, place: Place) -> Counting {
         let is_length = place.field.spec().measure == Measure::Length;
-        match self.counting.get() {
-            _ if !is_length || !self.pad_on.get() => Counting::AsTyped,
-            Counting::Last if untrack(|| self.reading_before(target, place)).is_none() => {
+        match self.ui.counting.get() {
+            _ if !is_length || !self.ui.pad_on.get() => Counting::AsTyped,
+            Counting::Last if untrack(|| self.session.reading_before(target, place)).is_none() => {
                 Counting::FromRight
             }
             counting => counting,
@@ -160,10 +160,10 @@ impl State {
     pub fn keyed(self, target: Target, place: Place, typed: String) -> String {
         let counting = untrack(|| self.counts(target, place));
         let (unit, stood) = untrack(|| {
-            let unit = place.field.unit(self.units(target));
-            (unit, self.text(target, place))
+            let unit = place.field.unit(self.session.units(target));
+            (unit, self.session.text(target, place))
         });
-        let text = self.typing.try_update(|typing| {
+        let text = self.ui.typing.try_update(|typing| {
             if counting == Counting::AsTyped {
                 typing.digits = None;
                 typing.begun = true;
@@ -177,7 +177,7 @@ impl State {
 
     /// Opens the wall view: a place waits and the screen stays on.
     pub fn open_wall(self) {
-        self.menu.set(false);
+        self.ui.menu.set(false);
         self.gauge.last.set(None);
         self.gauge.wall.set(true);
         feedback::stay_awake();
@@ -193,7 +193,7 @@ impl State {
     /// After a tap elsewhere on the screen the hand is where it was.
     pub fn hand_stays(self) {
         if self.gauge.hand.get_untracked().is_some()
-            && let Some((_, place)) = self.active.get_untracked()
+            && let Some((_, place)) = self.ui.active.get_untracked()
         {
             caret::focus_and_select(&input_id(place));
         }
@@ -239,8 +239,8 @@ impl State {
     /// Puts what a gauge said into a place and goes on; says whether all of it stands.
     fn put(self, at: (Target, Place), text: &str) -> bool {
         let (target, place) = at;
-        let units = untrack(|| self.units(target));
-        if untrack(|| self.is_read_only(target)) {
+        let units = untrack(|| self.session.units(target));
+        if untrack(|| self.session.is_read_only(target)) {
             return self.refuse(text.to_owned(), NotTaken::ReadOnly);
         }
         let digits = match untrack(|| self.counts(target, place)) {
@@ -267,11 +267,11 @@ impl State {
             };
             let Some(place) = at else { continue };
             let typed = entry.text.clone();
-            self.type_entry(target, place, entry);
-            self.leaves_place();
-            self.reading_done();
+            self.session.type_entry(target, place, entry);
+            self.session.leaves_place();
+            self.session.reading_done();
             self.gauge.refused.set(None);
-            let tone = match untrack(|| self.checked(target, place)) {
+            let tone = match untrack(|| self.session.checked(target, place)) {
                 Checked::Good(_) | Checked::NotHere | Checked::Empty => Tone::Taken,
                 Checked::Questioned(..) => Tone::Asked,
                 Checked::Refused(_) => Tone::Refused,
@@ -313,8 +313,8 @@ impl State {
     /// What the step that is open says now, once all of it is measured.
     fn means(self) -> Option<Spoken> {
         let (owner, step) = self.gauge.step.get_untracked()?;
-        let report = untrack(|| self.step_report(owner, step))?;
-        let units = untrack(|| self.units(Target::Job));
+        let report = untrack(|| self.session.step_report(owner, step))?;
+        let units = untrack(|| self.session.units(Target::Job));
         report
             .complete
             .then(|| Spoken::Verdict(Box::new(report), units))
@@ -338,7 +338,8 @@ impl State {
         let order = self.gauge.hand.get_untracked()?;
         let (_, step) = self.gauge.step.get_untracked()?;
         let of = if is_back { place_before } else { place_after };
-        self.open
+        self.session
+            .open
             .with_untracked(|open| of(&open.as_ref()?.job, step.spec(), place, order))
     }
 
@@ -348,7 +349,8 @@ impl State {
         let step = self.gauge.step.get_untracked();
         let ordered = hand.zip(step).filter(|_| target == Target::Job);
         let next = ordered.and_then(|(order, (_, step))| {
-            self.open
+            self.session
+                .open
                 .with_untracked(|open| empty_after(&open.as_ref()?.job, step.spec(), place, order))
         });
         match (next, ordered) {
@@ -364,7 +366,7 @@ impl State {
             }
             (None, None) => {
                 self.on_from(&input_id(place));
-                let active = self.active.get_untracked();
+                let active = self.ui.active.get_untracked();
                 active.filter(|at| *at != (target, place)).map(|at| at.1)
             }
         }
@@ -372,7 +374,7 @@ impl State {
 
     /// The foot-switch: on to the next place, or back.
     fn skip(self, is_back: bool) {
-        match (self.active.get_untracked(), is_back) {
+        match (self.ui.active.get_untracked(), is_back) {
             (Some((Target::Job, place)), _) => {
                 if let Some(next) = self.neighbour(place, is_back) {
                     self.hand_to(next);
@@ -394,14 +396,14 @@ impl State {
     fn hand_to(self, place: Place) {
         self.gauge.going.set_value(Some(place));
         let here = self.gauge.step.get_untracked();
-        let (Some((owner, step)), Route::Job { id, .. }) = (here, self.route.get_untracked())
+        let (Some((owner, step)), Route::Job { id, .. }) = (here, self.ui.route.get_untracked())
         else {
             return;
         };
         match place.owner {
             Owner::Cylinder(cylinder) if place.owner != owner => {
                 caret::blur();
-                self.leaves_place();
+                self.session.leaves_place();
                 let view = View::Cylinder(Some(cylinder), Some(step));
                 browser::go(&Route::Job { id, view }.address());
             }
@@ -464,12 +466,13 @@ impl State {
     /// the next empty one of the step.
     #[must_use]
     pub fn waiting_place(self) -> Option<(Target, Place)> {
-        if let Some(at) = self.active.get() {
+        if let Some(at) = self.ui.active.get() {
             return Some(at);
         }
         let (owner, step) = self.gauge.step.get()?;
         let order = self.gauge.hand.get().unwrap_or(HandOrder::ByCylinder);
         let empty = self
+            .session
             .open
             .with(|open| next_empty(&open.as_ref()?.job, step.spec(), owner, order));
         empty.map(|place| (Target::Job, place))

@@ -172,7 +172,8 @@ async fn connect(state: State, wire: Wire) -> WireStatus {
 impl State {
     /// What is set of the wire.
     fn wire_set(self) -> Wire {
-        self.shop
+        self.session
+            .shop
             .with_untracked(|shop| shop.wire.clone().unwrap_or_default())
     }
 

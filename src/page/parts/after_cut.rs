@@ -13,7 +13,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     AfterCut, AfterState, DONE, DeckSize, Field, FromDeck, Job, Length, Place, RecutSaid, Standing,
-    UnitSystem, after_cut, is_cut,
+    UnitSystem, after_cut, is_cut_decided,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -222,7 +222,7 @@ pub fn after_cut_table(
     least: Length,
     units: UnitSystem,
 ) -> Option<AnyView> {
-    let after = state.open.with(|open| {
+    let after = state.session.open.with(|open| {
         open.as_ref()
             .and_then(|open| after_cut(&open.job, bank).ok())
     })?;
@@ -231,8 +231,8 @@ pub fn after_cut_table(
 
 /// The sizes of which something is to be read or said.
 fn asked(state: State, bank: u8) -> Vec<u8> {
-    let reports = state.reports.get();
-    state.open.with(|open| {
+    let reports = state.session.reports.get();
+    state.session.open.with(|open| {
         let Some(open) = open.as_ref() else {
             return Vec::new();
         };
@@ -246,7 +246,7 @@ fn asked(state: State, bank: u8) -> Vec<u8> {
                         .is_some()
                 })
         };
-        let is_cut = is_cut(&open.job, &reports, bank);
+        let is_cut = is_cut_decided(&open.job, &reports, bank);
         let outside: Vec<bool> = match after_cut(&open.job, bank) {
             Ok(after) => after
                 .sizes
@@ -279,7 +279,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
     };
     let place = |field| Place::of_bank(bank, field, index);
     let (again, said) = (place(Field::FromDeckAfter), place(Field::RecutSaid));
-    let text = move || state.text(Target::Job, said);
+    let text = move || state.session.text(Target::Job, said);
     let is_done = move || text().trim().eq_ignore_ascii_case(DONE);
     let before = untrack(text);
     let why = Reason::new(if untrack(is_done) {
@@ -295,7 +295,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
     let leave = move |_| {
         if let Some(words) = why.given_for(Field::RecutSaid) {
             state.type_text(Target::Job, said, &words);
-            state.reading_done();
+            state.session.reading_done();
         }
     };
     let kept = move || {
@@ -316,7 +316,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
                         aria-label=name.clone()
                         on:click=move |_| {
                             state.type_text(Target::Job, said, "");
-                            state.reading_done();
+                            state.session.reading_done();
                         }
                     >
                         {t::RECUT_AGAIN}
@@ -337,11 +337,11 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
                     type="button"
                     aria-label=done_name
                     aria-pressed=move || is_done().to_string()
-                    disabled=move || state.is_read_only(Target::Job)
+                    disabled=move || state.session.is_read_only(Target::Job)
                     on:click=move |_| {
                         let words = if untrack(is_done) { "" } else { DONE };
                         state.type_text(Target::Job, said, words);
-                        state.reading_done();
+                        state.session.reading_done();
                     }
                 >
                     {done_words}

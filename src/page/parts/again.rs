@@ -3,7 +3,7 @@
 
 use crate::browser;
 use crate::parts::reason::Reason;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
@@ -22,12 +22,12 @@ const fn fits(step: StepId) -> bool {
 
 /// What the try had come to: the verdict of the last step that has a bad one.
 fn verdict(state: State, owner: Owner) -> Option<String> {
-    let units = state.units(Target::Job);
+    let units = state.session.units(Target::Job);
     STEPS
         .iter()
         .rev()
         .filter(|spec| fits(spec.id))
-        .filter_map(|spec| state.step_report(owner, spec.id))
+        .filter_map(|spec| state.session.step_report(owner, spec.id))
         .find(|report| report.begun && matches!(report.signal, Go::Look | Go::Stop))
         .map(|report| t::next(&report.next, units))
 }
@@ -63,16 +63,16 @@ pub fn came_out(state: State, spec: &'static StepSpec, owner: Owner) -> Option<A
             return;
         };
         let verdict = untrack(|| verdict(state, owner));
-        state.edit(|job| {
+        state.session.edit(|job| {
             let words = account(job, cylinder, &text, verdict.as_deref());
             start_again(job, cylinder, &words, browser::now());
         });
-        if let Route::Job { id, .. } = state.route.get_untracked() {
+        if let Route::Job { id, .. } = state.ui.route.get_untracked() {
             let view = View::Cylinder(Some(cylinder), Some(StepId::Clean));
             browser::go(&Route::Job { id, view }.address());
         }
     };
-    let locked = move || state.is_read_only(Target::Job);
+    let locked = move || state.session.is_read_only(Target::Job);
     let id = format!("came-out-{}", spec.name);
     Some(
         view! {

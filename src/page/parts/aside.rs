@@ -55,8 +55,9 @@ pub fn beside(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
 fn warmer_block(state: State, cylinder: u8, units: UnitSystem) -> AnyView {
     let rows: Vec<AnyView> = WARMER
         .map(|by| {
-            let drop =
-                Memo::new(move |_| ready(&state.drop_of(cylinder)).map(|view| view.warmer(by)));
+            let drop = Memo::new(move |_| {
+                ready(&state.session.drop_of(cylinder)).map(|view| view.warmer(by))
+            });
             let home = home_within(move || drop.get().map(Box::new));
             let says = move || {
                 let unit = Measure::Temperature.unit(units);
@@ -84,7 +85,7 @@ fn warmer_block(state: State, cylinder: u8, units: UnitSystem) -> AnyView {
 
 /// Asks the open job.
 fn asked(state: State, view: impl FnOnce(&Job) -> AnyView) -> AnyView {
-    state.open.with(|open| {
+    state.session.open.with(|open| {
         open.as_ref()
             .map_or_else(|| ().into_any(), |open| view(&open.job))
     })
@@ -109,7 +110,7 @@ pub fn wanted(lacks: &Lacks, units: UnitSystem) -> AnyView {
 }
 
 fn grip_view(state: State, job: &Job, cylinder: u8, units: UnitSystem) -> AnyView {
-    let needs = state.reports.with(|reports| {
+    let needs = state.session.reports.with(|reports| {
         let report = reports.iter().find(|r| r.cylinder == cylinder);
         report.map(|report| needs(job, report))
     });
@@ -253,10 +254,12 @@ fn renumber(state: State, found: &Pairs) -> AnyView {
     }
     let found = found.clone();
     let number = move |_| {
-        state.edit(|job| number_sleeves(job, &found, browser::now()));
+        state
+            .session
+            .edit(|job| number_sleeves(job, &found, browser::now()));
     };
     view! {
-        <button type="button" disabled=move || state.is_read_only(Target::Job) on:click=number>
+        <button type="button" disabled=move || state.session.is_read_only(Target::Job) on:click=number>
             {t::NUMBER_SLEEVES}
         </button>
         <p class="quiet">{t::NUMBER_WHAT}</p>

@@ -7,7 +7,8 @@ use crate::parts::folder::kept_line;
 use crate::parts::strip::Strip;
 use crate::parts::timer::RunningTimers;
 use crate::parts::wall::wall_button;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
+use crate::session::Session;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{Place, StepId};
@@ -49,7 +50,7 @@ pub fn sheet_bar(state: State, heading: String) -> AnyView {
 /// One line, and what the button opens.
 fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
     let name = Memo::new(move |_| {
-        let name = state.open.with(|open| {
+        let name = state.session.open.with(|open| {
             let job = &open.as_ref()?.job;
             let name = if job.sheet {
                 &job.engine.name
@@ -62,7 +63,7 @@ fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
             .unwrap_or_else(|| t::UNNAMED.to_owned())
     });
     let name = move || name.get();
-    let opens = move |_| state.menu.update(|open| *open = !*open);
+    let opens = move |_| state.ui.menu.update(|open| *open = !*open);
     view! {
         <div class="bar-line">
             <div class="bar-where">
@@ -77,7 +78,7 @@ fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
             <button
                 type="button"
                 class="bar-menu"
-                aria-expanded=words(move || state.menu.get().to_string())
+                aria-expanded=words(move || state.ui.menu.get().to_string())
                 on:click=opens
             >
                 {t::MENU}
@@ -101,7 +102,7 @@ fn screens(state: State, id: &str) -> AnyView {
         };
         let address = route.address();
         let current = move || {
-            state.route.with(|now| match (now, &route) {
+            state.ui.route.with(|now| match (now, &route) {
                 (Route::Job { view: a, .. }, Route::Job { view: b, .. }) => {
                     (core::mem::discriminant(a) == core::mem::discriminant(b)
                         && !matches!(a, View::Deck(_))
@@ -119,6 +120,7 @@ fn screens(state: State, id: &str) -> AnyView {
         .into_any()
     };
     let banks = state
+        .session
         .open
         .with_untracked(|open| open.as_ref().map_or(1, |o| o.job.engine.banks()));
     let decks: Vec<AnyView> = (0..banks)
@@ -145,14 +147,14 @@ fn screens(state: State, id: &str) -> AnyView {
 
 /// Undo and redo over the whole job.
 fn take_back(state: State) -> AnyView {
-    let step = |words: &'static str, can: RwSignal<bool>, act: fn(State) -> Option<Place>| {
+    let step = |words: &'static str, can: RwSignal<bool>, act: fn(Session) -> Option<Place>| {
         view! {
             <button
                 type="button"
                 class="button-small"
                 aria-disabled=maybe(move || (!can.get()).then_some("true"))
                 on:click=move |_| {
-                    act(state);
+                    act(state.session);
                 }
             >
                 {words}
@@ -162,8 +164,8 @@ fn take_back(state: State) -> AnyView {
     };
     view! {
         <p class="take-back">
-            {step(t::UNDO_JOB, state.desk.can_undo, State::undo_job)}
-            {step(t::REDO_JOB, state.desk.can_redo, State::redo_job)}
+            {step(t::UNDO_JOB, state.session.can_undo, Session::undo_job)}
+            {step(t::REDO_JOB, state.session.can_redo, Session::redo_job)}
         </p>
     }
     .into_any()

@@ -23,9 +23,10 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
     let state = State::here();
     let open = RwSignal::new(is_open);
     let asked = Memo::new(move |_| {
-        state.reports.with(|reports| {
+        state.session.reports.with(|reports| {
             let report = reports.iter().find(|r| r.cylinder == cylinder)?;
             state
+                .session
                 .open
                 .with(|o| o.as_ref().and_then(|o| needs(&o.job, report).ok()))
         })
@@ -53,6 +54,7 @@ pub fn bore_down(cylinder: u8, units: UnitSystem, is_open: bool) -> AnyView {
     };
     let order = move || {
         let (order, neighbours) = state
+            .session
             .open
             .with(|o| o.as_ref().map(|o| order_of_sleeves(&o.job, cylinder)))?;
         (open.get() && order.len() > 1)

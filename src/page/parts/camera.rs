@@ -5,7 +5,7 @@
 
 use crate::browser;
 use crate::live::live;
-use crate::route::Route;
+use crate::screens::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_markup::view;

@@ -5,7 +5,7 @@ use crate::browser;
 use crate::library::OpenJob;
 use crate::live::live;
 use crate::memo::Memo;
-use crate::route::Route;
+use crate::screens::Route;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::{Conflict, conflicts};
@@ -14,14 +14,17 @@ use leptos::prelude::*;
 
 /// The open job's, or the cold drop's, as a standing notice.
 pub fn conflict_notice(state: State) -> AnyView {
-    let all = Memo::new(move |_| match state.route.get() {
+    let all = Memo::new(move |_| match state.ui.route.get() {
         Route::Job { .. } => {
             let of = |open: &OpenJob| conflicts(&open.job);
-            let all = state.open.with(|open| open.as_ref().map_or(Vec::new(), of));
+            let all = state
+                .session
+                .open
+                .with(|open| open.as_ref().map_or(Vec::new(), of));
             (Target::Job, all)
         }
         Route::Drop(_) => {
-            let all = state.drop_open.with(|open| conflicts(&open.job));
+            let all = state.session.drop_open.with(|open| conflicts(&open.job));
             (Target::Drop, all)
         }
         _ => (Target::Job, Vec::new()),
@@ -62,7 +65,7 @@ fn line(state: State, target: Target, conflict: &Conflict) -> AnyView {
                 <button
                     type="button"
                     aria-label=label
-                    on:click=move |_| state.choose(target, &path, which)
+                    on:click=move |_| state.session.choose(target, &path, which)
                 >
                     {words.clone()}
                 </button>

@@ -2,14 +2,14 @@
 //! hand, open others, rename, copy, bin.
 
 use crate::browser;
-use crate::drops::NAME_MOST;
 use crate::library::Listed;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::choice::Line;
 use crate::parts::fold::fold;
 use crate::parts::listed::listed;
-use crate::route::{DROP_IN_USE, Route};
+use crate::screens::{DROP_IN_USE, Route};
+use crate::session::NAME_MOST;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_markup::view;
@@ -24,7 +24,7 @@ pub fn kept_drops(state: State) -> AnyView {
 }
 
 fn kept(state: State) -> AnyView {
-    let open = Memo::new(move |_| state.drop_open.with(|open| open.id.clone()));
+    let open = Memo::new(move |_| state.session.drop_open.with(|open| open.id.clone()));
     let acts = move || {
         if open.get().is_empty() {
             keep(state)
@@ -35,7 +35,7 @@ fn kept(state: State) -> AnyView {
     let shown = RwSignal::new(SHOWN);
     let list = move || {
         let open = open.get();
-        let kept: Vec<Listed> = state.drops.with(|drops| {
+        let kept: Vec<Listed> = state.library.drops.with(|drops| {
             let here = drops.iter().filter(|drop| drop.row.binned.is_none());
             here.filter(|drop| drop.id != open).cloned().collect()
         });
@@ -102,7 +102,7 @@ fn name_line(
             label=t::DROP_NAME
             value=name
             change=Callback::new(change)
-            locked=Signal::derive(move || state.is_read_only(Target::Drop))
+            locked=Signal::derive(move || state.session.is_read_only(Target::Drop))
             most=NAME_MOST as u32
         />
     }
@@ -123,13 +123,13 @@ fn keep(state: State) -> AnyView {
 
 /// They have one: another, a copy, the bin.
 fn change(state: State) -> AnyView {
-    let name = Memo::new(move |_| state.drop_open.with(|open| open.job.name.clone()));
+    let name = Memo::new(move |_| state.session.drop_open.with(|open| open.job.name.clone()));
     let bin = move |_| {
-        state.bin(Target::Drop, true);
+        state.session.bin(Target::Drop, true);
         browser::go(DROP_IN_USE);
     };
     view! {
-        {name_line(state, Signal::derive(move || name.get()), move |text| state.name_drop(text))}
+        {name_line(state, Signal::derive(move || name.get()), move |text| state.session.name_drop(text))}
         <p class="row">
             <button type="button" on:click=move |_| state.copy_drop()>
                 {t::COPY_DROP}

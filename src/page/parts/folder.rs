@@ -14,7 +14,7 @@ use leptos::prelude::*;
 /// joined the shop's folder, there.
 pub fn kept_line(state: State) -> String {
     let shop = Shop::here();
-    let here = t::keeping(state.keeping.get());
+    let here = t::keeping(state.storage.keeping.get());
     if shop.joined.with(Option::is_none) {
         return here.to_owned();
     }

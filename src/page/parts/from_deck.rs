@@ -59,7 +59,7 @@ pub fn from_deck(state: State) -> AnyView {
     let [so_far, most, finish, kind] = ONCE;
     let entered = move || {
         let (mut there, mut all) = (0, ONCE.len());
-        state.open.with(|open| {
+        state.session.open.with(|open| {
             let is_there = |place| {
                 open.as_ref()
                     .is_some_and(|open| open.job.entries.get(place).is_some())

@@ -20,7 +20,7 @@ pub fn gauge_settings(state: State) -> AnyView {
     let set = Callback::new(move |id: String| {
         let order = HandOrder::from_id(&id);
         state.gauge.hand.set(order);
-        state.edit_shop(|shop| shop.hand = order);
+        state.session.edit_shop(|shop| shop.hand = order);
     });
     view! {
         <section aria-labelledby="gauge-heading">
@@ -54,7 +54,7 @@ fn speech(state: State) -> AnyView {
     let set = Callback::new(move |id: String| {
         let speech = Speech::from_id(&id);
         state.gauge.set_speech(speech);
-        state.edit_shop(|shop| shop.speech = speech);
+        state.session.edit_shop(|shop| shop.speech = speech);
     });
     view! {
         <Choice
@@ -98,7 +98,7 @@ const NOT_TAUGHT: [&str; 8] = [
 fn key_taught(state: State, taught: &'static Taught) -> AnyView {
     let waits = RwSignal::new(false);
     let now = move || {
-        let key = state.shop.with(|shop| (taught.of)(shop).clone());
+        let key = state.session.shop.with(|shop| (taught.of)(shop).clone());
         t::key_taught(taught.usual, key.as_deref())
     };
     let words = move || {
@@ -112,18 +112,20 @@ fn key_taught(state: State, taught: &'static Taught) -> AnyView {
             // A key of a reading would cut it short.
             let of_number = key.len() == 1 && !key.chars().all(char::is_alphabetic);
             if !of_number {
-                state.edit_shop(|shop| (taught.set)(shop, Some(key)));
+                state
+                    .session
+                    .edit_shop(|shop| (taught.set)(shop, Some(key)));
             }
         }
     };
     let forget = move || {
-        let is_taught = state.shop.with(|shop| (taught.of)(shop).is_some());
+        let is_taught = state.session.shop.with(|shop| (taught.of)(shop).is_some());
         is_taught.then(|| {
             view! {
                 <button
                     type="button"
                     aria-label=format!("{}: {}", taught.name, t::FORGET_KEY)
-                    on:click=move |_| state.edit_shop(|shop| (taught.set)(shop, None))
+                    on:click=move |_| state.session.edit_shop(|shop| (taught.set)(shop, None))
                 >
                     {t::FORGET_KEY}
                 </button>

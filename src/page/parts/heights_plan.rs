@@ -38,13 +38,14 @@ enum Needs {
 
 fn with_job<T>(state: State, look: impl FnOnce(&Job) -> T) -> Option<T> {
     state
+        .session
         .open
         .with(|open| open.as_ref().map(|open| look(&open.job)))
 }
 
 /// The part.
 pub fn heights_plan(state: State, bank: u8) -> AnyView {
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let kept = Memo::new(move |_| with_job(state, |job| kept_plan(job, bank)));
     let is_kept = Memo::new(move |_| kept.with(|kept| !matches!(kept, None | Some(Ok(None)))));
     let needs = Memo::new(move |_| {
@@ -201,14 +202,16 @@ fn offered(state: State, bank: u8, planned: &PlannedHeights, units: UnitSystem) 
     let taken = planned.clone();
     let take = plan.possible.then(|| {
         let take = move |_| {
-            state.edit(|job| take_heights_plan(job, &taken, browser::now()));
+            state
+                .session
+                .edit(|job| take_heights_plan(job, &taken, browser::now()));
         };
         view! {
             <p class="quiet">{t::PLAN_TAKE_WHAT}</p>
             <button
                 type="button"
                 class="button-first"
-                disabled=move || state.is_read_only(Target::Job)
+                disabled=move || state.session.is_read_only(Target::Job)
                 on:click=take
             >
                 {t::PLAN_TAKE}
@@ -256,8 +259,8 @@ fn give_up(state: State, bank: u8) -> AnyView {
     view! {
         <button
             type="button"
-            disabled=move || state.is_read_only(Target::Job)
-            on:click=move |_| state.edit(|job| drop_heights_plan(job, bank, browser::now()))
+            disabled=move || state.session.is_read_only(Target::Job)
+            on:click=move |_| state.session.edit(|job| drop_heights_plan(job, bank, browser::now()))
         >
             {t::PLAN_GIVE_UP}
         </button>
@@ -281,7 +284,11 @@ fn worked_to(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> An
     };
     let moves = plan.iter().any(|hole| hole.sleeve != hole.cylinder);
     let together = moves.then(|| view! { <p class="quiet">{t::PLAN_TOGETHER}</p> });
+    let is_open = plan.iter().any(KeptHole::is_open);
+    let in_it = (is_open && sleeve_in(state, bank))
+        .then(|| view! { <p class="fault">{t::PLAN_SLEEVE_IN}</p> });
     view! {
+        {in_it}
         {lines}
         {together}
         {against(state, bank, plan, units)}
@@ -294,7 +301,8 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
     let words = t::kept_line(task, hole, &|m: Length| length(m.as_m(), units));
     let cylinder = hole.cylinder;
     let done = hole.is_done(task);
-    let name = format!("{}: {words}", t::DONE);
+    let button = if done { t::PLAN_TICK_BACK } else { t::DONE };
+    let name = format!("{button}: {words}");
     let is_left = with_job(state, |job| is_at_hand(job, hole, task)) == Some(true);
     let none_left = (!is_left).then(|| view! { <p class="fault">{t::PLAN_NONE_LEFT}</p> });
     view! {
@@ -304,12 +312,12 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
                 type="button"
                 aria-label=name
                 aria-pressed=done.to_string()
-                disabled=move || !is_left || state.is_read_only(Target::Job)
+                disabled=move || !is_left || state.session.is_read_only(Target::Job)
                 on:click=move |_| {
-                    state.edit(|job| tick_plan(job, cylinder, task, browser::now()));
+                    state.session.edit(|job| tick_plan(job, cylinder, task, browser::now()));
                 }
             >
-                {t::DONE}
+                {button}
             </button>
         </li>
     }

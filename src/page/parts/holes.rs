@@ -12,19 +12,23 @@ use leptos::prelude::*;
 /// The holes from above: a tap takes one in or leaves it out.
 pub fn holes(state: State) -> AnyView {
     let cylinders = state
+        .session
         .open
         .with_untracked(|o| o.as_ref().map_or(0, |o| o.job.engine.cylinders));
     let left_out = move |cylinder: u8| {
         let left_out = |o: &OpenJob| o.job.left_out.contains(&cylinder);
-        state.open.with(|o| o.as_ref().is_some_and(left_out))
+        state
+            .session
+            .open
+            .with(|o| o.as_ref().is_some_and(left_out))
     };
     let set_all = move |out: bool| {
-        state.edit(|job| {
+        state.session.edit(|job| {
             let all = 1..=job.engine.cylinders;
             job.left_out = if out { all.collect() } else { Vec::new() };
         });
     };
-    let locked = move || state.is_read_only(Target::Job);
+    let locked = move || state.session.is_read_only(Target::Job);
     let rings: Vec<AnyView> = (1..=cylinders)
         .map(|cylinder| {
             let ring = move || {
@@ -42,7 +46,7 @@ pub fn holes(state: State) -> AnyView {
                     aria-label=t::hole_name(cylinder)
                     aria-pressed=words(move || (!left_out(cylinder)).to_string())
                     disabled=locked
-                    on:click=move |_| state.edit(|job| job.take_in_or_leave_out(cylinder))
+                    on:click=move |_| state.session.edit(|job| job.take_in_or_leave_out(cylinder))
                 >
                     <span class="ring-number">{cylinder}</span>
                     {live(ring)}

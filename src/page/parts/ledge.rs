@@ -18,6 +18,7 @@ pub fn repair(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
         return None;
     }
     let repair = state
+        .session
         .open
         .with(|open| ledge_repair(&open.as_ref()?.job, cylinder).ok().flatten())?;
     let of = |l: Length| length(l.as_m(), units);

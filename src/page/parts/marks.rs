@@ -6,7 +6,7 @@ use crate::memo::Memo;
 use crate::parts::reason::Reason;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::{Mark, Owner, StepSpec};
+use coldseat_core::ask::{Mark, Owner, StepId, StepSpec};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -21,11 +21,12 @@ pub fn Marks(
     let state = State::here();
     let mark = Memo::new(move |_| {
         state
+            .session
             .open
             .with(|o| o.as_ref().and_then(|o| o.job.mark(owner, spec.id).cloned()))
     });
     let note = move || {
-        state.open.with(|o| {
+        state.session.open.with(|o| {
             o.as_ref()
                 .and_then(|o| o.job.steps.get(&(owner, spec.id)))
                 .map(|r| r.note.clone())
@@ -33,7 +34,9 @@ pub fn Marks(
         })
     };
     let set = move |mark: Option<Mark>| {
-        state.edit(|job| job.set_mark(owner, spec.id, mark, browser::now()));
+        state
+            .session
+            .edit(|job| job.set_mark(owner, spec.id, mark, browser::now()));
     };
     let why = Reason::new(match mark.get_untracked() {
         Some(Mark::Skipped(why)) => why,
@@ -53,6 +56,7 @@ pub fn Marks(
     };
     // Of two decks on one screen each says whose it is.
     let banks = state
+        .session
         .open
         .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
     let name = move |label: &str| match owner {
@@ -75,14 +79,21 @@ pub fn Marks(
         }
         .into_any()
     };
-    let done = button(t::MARK_DONE, |m| *m == Mark::Done, Mark::Done);
+    let is_deck = spec.id == StepId::Deck;
+    let label = if is_deck {
+        t::DECK_IS_CUT
+    } else {
+        t::MARK_DONE
+    };
+    let done = button(label, |m| *m == Mark::Done, Mark::Done);
     let not = button(
         t::MARK_NOT,
         |m| *m == Mark::NotForThisJob,
         Mark::NotForThisJob,
     );
-    // Where nothing is measured the mark is all there is to do.
-    let (in_sight, folded) = if spec.fields.is_empty() {
+    // Where nothing is measured the mark is all there is to do, and a deck whose cut is
+    // decided on is cut only when somebody says so.
+    let (in_sight, folded) = if spec.fields.is_empty() || is_deck {
         (Some(done), None)
     } else {
         (None, Some(done))
@@ -106,7 +117,7 @@ pub fn Marks(
         })
         .map(|words| view! { <span class="mark-said">{words}</span> }.into_any())
     };
-    let locked = move || state.is_read_only(Target::Job);
+    let locked = move || state.session.is_read_only(Target::Job);
     view! {
         <div class="row">{in_sight}</div>
         <details class="help marks">
@@ -129,7 +140,7 @@ pub fn Marks(
                     prop:value=words(note)
                     on:input=move |event| {
                         let text = event_target_value(&event);
-                        state
+                        state.session
                             .edit(|job| {
                                 job.keep_of_step(
                                     owner,

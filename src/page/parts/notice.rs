@@ -2,15 +2,18 @@
 //! that waits. They stay until what they say is over.
 
 use crate::browser;
-use crate::keeper::Keeping;
 use crate::live::live;
 use crate::memo::Memo;
 use crate::offline;
 use crate::parts::conflicts::conflict_notice;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::share::file::save_job;
-use crate::state::{State, Store, Target};
+use crate::storage::Keeping;
 use crate::texts as t;
+use crate::{
+    state::{State, Target},
+    storage::Store,
+};
 use coldseat_core::ask::document::Repair;
 use coldseat_core::storage::Open;
 use coldseat_markup::view;
@@ -27,7 +30,7 @@ fn of<P>(open: &Open<P>) -> (bool, Vec<Repair>, bool) {
 pub fn Notices() -> impl IntoView {
     let state = State::here();
     let store = move || {
-        let words = match state.store.get() {
+        let words = match state.storage.store.get() {
             Store::Works => return None,
             Store::Blocked => t::STORE_BLOCKED,
             Store::Full => t::STORE_FULL,
@@ -36,24 +39,24 @@ pub fn Notices() -> impl IntoView {
             view! {
                 <div class="notice notice-bad" role="alert">
                     <p>{words}</p>
-                    {move || state.open.with(Option::is_some).then(|| export_button(state))}
+                    {move || state.session.open.with(Option::is_some).then(|| export_button(state))}
                 </div>
             }
             .into_any(),
         )
     };
-    let one = move || match state.keeping.get() {
+    let one = move || match state.storage.keeping.get() {
         Keeping::Only(place, why) => Some(
             view! {
                 <div class="notice" role="status">
                     <p>{t::kept_in_one(place, why)}</p>
-                    {move || state.open.with(Option::is_some).then(|| export_button(state))}
+                    {move || state.session.open.with(Option::is_some).then(|| export_button(state))}
                 </div>
             }
             .into_any(),
         ),
         Keeping::Gone => {
-            let (target, words) = match state.route.get() {
+            let (target, words) = match state.ui.route.get() {
                 Route::Job { .. } => (Target::Job, t::GONE),
                 Route::Drop(Some(_)) => (Target::Drop, t::DROP_GONE),
                 _ => return None,
@@ -62,7 +65,7 @@ pub fn Notices() -> impl IntoView {
                 view! {
                     <div class="notice notice-bad" role="alert">
                         <p>{words}</p>
-                        <button type="button" on:click=move |_| state.keep_anew(target)>
+                        <button type="button" on:click=move |_| state.session.keep_anew(target)>
                             {t::KEEP_ANEW}
                         </button>
                     </div>
@@ -73,16 +76,16 @@ pub fn Notices() -> impl IntoView {
         _ => None,
     };
     let offline = move || {
-        (state.not_offline.get() && state.route.get() == Route::Jobs).then(|| {
+        (state.ui.not_offline.get() && state.ui.route.get() == Route::Jobs).then(|| {
             view! { <div class="notice" role="status"><p>{t::NOT_OFFLINE}</p></div> }.into_any()
         })
     };
     let undone = move || {
-        state.not_destroyed.get().then(|| {
+        state.storage.not_destroyed.get().then(|| {
             view! {
                 <div class="notice notice-bad" role="alert">
                     <p>{t::NOT_DESTROYED}</p>
-                    <button type="button" on:click=move |_| state.not_destroyed.set(false)>
+                    <button type="button" on:click=move |_| state.storage.not_destroyed.set(false)>
                         {t::UNDERSTOOD}
                     </button>
                 </div>
@@ -91,18 +94,19 @@ pub fn Notices() -> impl IntoView {
         })
     };
     let job = move || {
-        let (target, words, (read_only, repairs, binned)) = match state.route.get() {
+        let (target, words, (read_only, repairs, binned)) = match state.ui.route.get() {
             Route::Job { .. } => (
                 Target::Job,
                 [t::READ_ONLY, t::IN_BIN, t::REPAIRED],
                 state
+                    .session
                     .open
                     .with(|open| open.as_ref().map(of).unwrap_or_default()),
             ),
             Route::Drop(_) => (
                 Target::Drop,
                 [t::DROP_READ_ONLY, t::DROP_IN_BIN, t::DROP_REPAIRED],
-                state.drop_open.with(of),
+                state.session.drop_open.with(of),
             ),
             _ => return None,
         };
@@ -117,7 +121,7 @@ pub fn Notices() -> impl IntoView {
                 view! {
                     <div class="notice">
                         <p>{binned_words}</p>
-                        <button type="button" on:click=move |_| state.bin(target, false)>
+                        <button type="button" on:click=move |_| state.session.bin(target, false)>
                             {t::OUT_OF_BIN}
                         </button>
                     </div>
@@ -137,12 +141,12 @@ pub fn Notices() -> impl IntoView {
                     <button
                         type="button"
                         on:click=move |_| {
-                            state.open.update(|o| {
+                            state.session.open.update(|o| {
                                 if let Some(o) = o {
                                     o.repairs.clear();
                                 }
                             });
-                            state.drop_open.update(|o| o.repairs.clear());
+                            state.session.drop_open.update(|o| o.repairs.clear());
                         }
                     >
                         {t::UNDERSTOOD}
@@ -153,7 +157,7 @@ pub fn Notices() -> impl IntoView {
         })
     };
     let back = move || {
-        let jobs = state.brought_back.get();
+        let jobs = state.storage.brought_back.get();
         (!jobs.is_empty()).then(|| {
             let items: Vec<AnyView> = jobs
                 .into_iter()
@@ -163,7 +167,7 @@ pub fn Notices() -> impl IntoView {
                 <div class="notice" role="status">
                     <p>{t::BROUGHT_BACK}</p>
                     <ul>{items}</ul>
-                    <button type="button" on:click=move |_| state.brought_back.set(Vec::new())>
+                    <button type="button" on:click=move |_| state.storage.brought_back.set(Vec::new())>
                         {t::UNDERSTOOD}
                     </button>
                 </div>
@@ -174,7 +178,7 @@ pub fn Notices() -> impl IntoView {
     // Never in mid-work: while a step is open it only says that it waits.
     let in_work = Memo::new(move |_| {
         matches!(
-            state.route.get(),
+            state.ui.route.get(),
             Route::Job {
                 view: View::Cylinder(..) | View::Deck(_) | View::Engine,
                 ..
@@ -182,7 +186,7 @@ pub fn Notices() -> impl IntoView {
         )
     });
     let update = move || {
-        state.update_ready.get().then(|| {
+        state.ui.update_ready.get().then(|| {
             view! {
                 <div class="notice" role="status">
                     <p>{t::UPDATE_READY}</p>
@@ -205,7 +209,7 @@ pub fn Notices() -> impl IntoView {
     };
     let one_file = browser::is_one_file();
     let file = move || {
-        (one_file && state.route.get() == Route::Jobs).then(|| {
+        (one_file && state.ui.route.get() == Route::Jobs).then(|| {
             view! {
                 <div class="notice" role="status">
                     <p>{t::ONE_FILE}</p>

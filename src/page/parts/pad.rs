@@ -19,9 +19,10 @@ pub fn Pad() -> impl IntoView {
     let state = State::here();
     live(move || {
         state
+            .ui
             .active
             .get()
-            .filter(|_| state.pad_on.get())
+            .filter(|_| state.ui.pad_on.get())
             .map_or_else(
                 || gauge_line(state),
                 |(target, place)| keys_for(state, target, place).into_any(),
@@ -30,10 +31,10 @@ pub fn Pad() -> impl IntoView {
 }
 
 fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
-    let unit = place.field.unit(untrack(|| state.units(target)));
+    let unit = place.field.unit(untrack(|| state.session.units(target)));
     let is_length = place.field.spec().measure == Measure::Length;
     // What its last digits may be typed over.
-    let before = StoredValue::new(untrack(|| state.reading_before(target, place)));
+    let before = StoredValue::new(untrack(|| state.session.reading_before(target, place)));
     let counting = move || state.counts(target, place);
     let fresh = move || Typing {
         after: match untrack(counting) {
@@ -42,10 +43,10 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         },
         ..Typing::default()
     };
-    let typing = state.typing;
+    let typing = state.ui.typing;
     typing.set(fresh());
     let tap = move |key: Key| {
-        let text = untrack(|| state.text(target, place));
+        let text = untrack(|| state.session.text(target, place));
         let counting = untrack(counting);
         let mut now = typing.get_untracked();
         let typed = press(&text, key, &mut now, counting, unit);
@@ -69,10 +70,10 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
     };
     let digit = move |d: u8| key(Key::Digit(d), "key", d.to_string(), d.to_string());
     let step = fixed(last_digit(unit), decimals(unit));
-    let was = state.was.get_untracked();
+    let was = state.ui.was.get_untracked();
     let stood = was.clone().and_then(|text| parse(&text, unit).ok());
     let change = move || {
-        let now = parse(&state.text(target, place), unit).ok()?;
+        let now = parse(&state.session.text(target, place), unit).ok()?;
         let stood = stood.as_ref()?;
         let difference = signed(now.si - stood.si, unit);
         Some(format!("{} {difference}", t::PAD_CHANGE))
@@ -82,7 +83,11 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         if !proud {
             return "+/\u{2212}";
         }
-        if state.text(target, place).starts_with(['-', '\u{2212}']) {
+        if state
+            .session
+            .text(target, place)
+            .starts_with(['-', '\u{2212}'])
+        {
             t::LOW
         } else {
             t::PROUD
@@ -108,7 +113,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             Counting::FromRight | Counting::Last => Counting::AsTyped,
             Counting::AsTyped => Counting::FromRight,
         };
-        state.counting.set(next);
+        state.ui.counting.set(next);
         typing.set(fresh());
     };
     let sample = move || {
@@ -155,14 +160,14 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                 <p class="pad-title">{t::pad_title(place)}</p>
                 <p class="pad-value">
                     {move || {
-                        let text = state.text(target, place);
+                        let text = state.session.text(target, place);
                         if text.is_empty() { "\u{2013}".to_owned() } else { text }
                     }}
                     <span class="pad-unit">{format!(" {}", unit.symbol())}</span>
                 </p>
                 <p class="pad-was">
                     {was.map(|text| format!("{} {text} ", t::PAD_WAS))} {change} " "
-                    <span class="pad-kept">{live(move || t::keeping(state.keeping.get()))}</span>
+                    <span class="pad-kept">{live(move || t::keeping(state.storage.keeping.get()))}</span>
                 </p>
             </div>
             <div class="pad-tools">
@@ -173,7 +178,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     on:pointerdown=hold
                     on:click=move |_| {
                         typing.set(fresh());
-                        if let Some(place) = state.undo(target) {
+                        if let Some(place) = state.session.undo(target) {
                             browser::focus(&input_id(place));
                         }
                     }

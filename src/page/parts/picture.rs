@@ -30,11 +30,12 @@ pub fn drawing(
 ) -> Option<AnyView> {
     let of_engine = |field| {
         state
+            .session
             .open
             .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
     };
     let values = |field| {
-        state.open.with(|o| {
+        state.session.open.with(|o| {
             o.as_ref()
                 .map_or(Vec::new(), |o| shown(&o.job, owner, field))
         })
@@ -57,9 +58,10 @@ pub fn drawing(
         (Drawing::ChillClock, Answer::Chill(chill)) => {
             let kept = values(Field::ChillTime).first().map(|(_, s)| *s);
             let running = state
+                .session
                 .open
                 .with(|o| o.as_ref()?.job.steps.get(&(owner, spec.id))?.started);
-            let elapsed = running.map(|since| seconds_since(state.now.get(), since));
+            let elapsed = running.map(|since| seconds_since(state.ui.now.get(), since));
             Some(chill_bar(chill, elapsed.or(kept)))
         }
         (Drawing::DeckMap, _) => {
@@ -80,11 +82,12 @@ pub fn drawing(
         )),
         (Drawing::FlangeSection, answer) => {
             let shape = state
+                .session
                 .open
                 .with(|o| section_of(&o.as_ref()?.job, owner, answer))?;
             let shape = section(&shape, units);
             let cuts = matches!(answer, Answer::Counterbore(_))
-                .then(|| own_cuts(&state.reports.with(|r| cuts_of(r)), units))
+                .then(|| own_cuts(&state.session.reports.with(|r| cuts_of(r)), units))
                 .flatten();
             Some(view! { {shape} {cuts} }.into_any())
         }
@@ -93,11 +96,12 @@ pub fn drawing(
                 return None;
             };
             state
+                .session
                 .open
                 .with(|o| heights_of(&o.as_ref()?.job, bank, units))
         }
         (Drawing::Staircase, Answer::Pulls(seat)) => {
-            let (stairs, loads) = state.open.with(|o| {
+            let (stairs, loads) = state.session.open.with(|o| {
                 let job = &o.as_ref()?.job;
                 let loads = match owner {
                     Owner::Cylinder(cylinder) => loads(job, cylinder).ok(),
@@ -124,7 +128,7 @@ pub fn holes_of(state: State, owner: Owner) -> Vec<u8> {
         Owner::Bank(bank) => bank,
         Owner::Block | Owner::Cylinder(_) => 0,
     };
-    state.open.with(|open| {
+    state.session.open.with(|open| {
         let holes = open.as_ref().map(|o| holes(&o.job, bank));
         holes.unwrap_or_default()
     })
@@ -132,9 +136,10 @@ pub fn holes_of(state: State, owner: Owner) -> Vec<u8> {
 
 /// The block from above, as far as its numbers are there.
 pub fn block_plan(state: State, units: UnitSystem) -> Option<AnyView> {
-    let choose = state.step_report(Owner::Block, StepId::Choose)?;
-    let shown = state.reports.with(|reports| {
+    let choose = state.session.step_report(Owner::Block, StepId::Choose)?;
+    let shown = state.session.reports.with(|reports| {
         state
+            .session
             .open
             .with(|open| plan_of(&open.as_ref()?.job, &choose, reports))
     })?;

@@ -51,16 +51,16 @@ pub fn Reading(
     let state = State::here();
     let id = input_id(place);
     let note_id = format!("{id}-note");
-    let text = Memo::new(move |_| state.text(target, place));
+    let text = Memo::new(move |_| state.session.text(target, place));
     // While the hand is here the number is half typed: what looks wrong with it
     // is said when the hand goes on.
     let here = RwSignal::new(false);
-    let checked = Memo::new(move |_| match state.checked(target, place) {
+    let checked = Memo::new(move |_| match state.session.checked(target, place) {
         Checked::Questioned(si, _) if here.get() => Checked::Good(si),
         Checked::Refused(_) if here.get() => Checked::Empty,
         checked => checked,
     });
-    let units = state.units(target);
+    let units = state.session.units(target);
     let unit = place.field.unit(units);
     let which = t::place(place.field, place.index);
     let (shown, spoken) = match label {
@@ -99,7 +99,7 @@ pub fn Reading(
     // The own pad is enough; the system keyboard would cover it. A hardware keyboard
     // and a gauge that is one type in any case.
     let mode = move || {
-        if state.pad_on.get() {
+        if state.ui.pad_on.get() {
             "none"
         } else {
             "decimal"
@@ -114,7 +114,7 @@ pub fn Reading(
                 <button
                     type="button"
                     aria-label=format!("{}: {}", t::HAS_NONE, t::field(place.field))
-                    disabled=move || state.is_read_only(target)
+                    disabled=move || state.session.is_read_only(target)
                     on:click=move |_| state.type_text(target, place, NONE_HERE)
                 >
                     {t::HAS_NONE}
@@ -123,14 +123,14 @@ pub fn Reading(
             .into_any(),
         ),
         Checked::Empty if is_temperature => {
-            let last = state.temperature_before(target, place);
+            let last = state.session.temperature_before(target, place);
             last.map(|(text, at)| {
                 let words = t::as_read_at(&text, unit.symbol(), &browser::date(at));
                 view! {
                     <button
                         type="button"
                         aria-label=format!("{words}: {}", t::place_title(place))
-                        disabled=move || state.is_read_only(target)
+                        disabled=move || state.session.is_read_only(target)
                         on:click=move |_| state.type_text(target, place, &text)
                     >
                         {words}
@@ -169,7 +169,7 @@ pub fn Reading(
                         <button
                             type="button"
                             on:click=move |_| {
-                                state.keep(target, place);
+                                state.session.keep(target, place);
                                 state.hand_stays();
                             }
                         >
@@ -187,7 +187,7 @@ pub fn Reading(
             state.keyed(target, place, typed)
         } else {
             // Emptied, it is as if the hand had just come.
-            state.typing.update(|typing| {
+            state.ui.typing.update(|typing| {
                 typing.digits = None;
                 typing.begun = !typed.is_empty();
             });
@@ -207,13 +207,13 @@ pub fn Reading(
             .map(str::trim)
             .filter(|cell| !cell.is_empty())
             .collect();
-        if cells.len() > 1 && !untrack(|| state.is_read_only(target)) {
+        if cells.len() > 1 && !untrack(|| state.session.is_read_only(target)) {
             event.prevent_default();
             browser::fill_from(&id_paste, &cells);
         }
     };
     // Where nothing is typed the usual value stands, and is seen as what it is.
-    let placeholder = match state.usual_text(target, place).as_str() {
+    let placeholder = match state.session.usual_text(target, place).as_str() {
         "" => String::new(),
         usual => t::usual(usual),
     };
@@ -237,7 +237,7 @@ pub fn Reading(
                     enterkeyhint="next"
                     maxlength="60"
                     data-place=""
-                    readonly=move || state.is_read_only(target)
+                    readonly=move || state.session.is_read_only(target)
                     prop:value=words(move || text.get())
                     aria-invalid=words(invalid)
                     aria-describedby=described
@@ -245,7 +245,7 @@ pub fn Reading(
                     placeholder=placeholder
                     on:blur=move |_| {
                         here.set(false);
-                        state.reading_done();
+                        state.session.reading_done();
                     }
                     on:focus=move |_| {
                         here.set(true);

@@ -59,7 +59,7 @@ impl Reason {
                     maxlength="300"
                     autocomplete="off"
                     aria-describedby=fault.clone()
-                    readonly=move || state.is_read_only(Target::Job)
+                    readonly=move || state.session.is_read_only(Target::Job)
                     prop:value=words(move || self.text.get())
                     on:input=move |event| {
                         self.text.set(event_target_value(&event));

@@ -25,8 +25,13 @@ const fn at(field: Field, index: u8) -> Place {
 pub fn shims(state: State, target: Target) -> AnyView {
     let used = Memo::new(move |before: Option<&u8>| {
         let there = |index: &u8| {
-            ROW.iter()
-                .any(|field| !state.text(target, at(*field, *index)).trim().is_empty())
+            ROW.iter().any(|field| {
+                !state
+                    .session
+                    .text(target, at(*field, *index))
+                    .trim()
+                    .is_empty()
+            })
         };
         let used = (0..SHIMS_MOST).rev().find(there);
         let rows = used.map_or(0, |index| index + 1);
@@ -62,12 +67,12 @@ fn from_shop(state: State) -> AnyView {
             ROW.into_iter()
                 .flat_map(|field| Place::all(Owner::Block, field))
         };
-        let listed: Vec<(Place, Option<Entry>)> = state.shop.with_untracked(|shop| {
+        let listed: Vec<(Place, Option<Entry>)> = state.session.shop.with_untracked(|shop| {
             places()
                 .map(|place| (place, shop.entries.get(place).cloned()))
                 .collect()
         });
-        state.edit(|job| {
+        state.session.edit(|job| {
             for (place, entry) in &listed {
                 // Rows that the shop has not got go.
                 let none = || Entry::new("", job.unit(place.field), browser::now());
@@ -79,7 +84,7 @@ fn from_shop(state: State) -> AnyView {
     view! {
         <button
             type="button"
-            disabled=move || state.is_read_only(Target::Job)
+            disabled=move || state.session.is_read_only(Target::Job)
             on:click=take
         >
             {t::SHIMS_FROM_SHOP}

@@ -37,7 +37,7 @@ fn choice(
     let options =
         words.map(|(word, index)| ((*word).to_owned(), t::choice(field, index).to_owned()));
     let value = Signal::derive(move || {
-        let typed = state.text(Target::Job, place);
+        let typed = state.session.text(Target::Job, place);
         match typed.trim() {
             "" => usual.to_owned(),
             typed => typed.to_lowercase(),
@@ -62,8 +62,8 @@ pub fn stands(state: State, locked: Signal<bool>) -> AnyView {
     let decked = SleeveEnds::Decked.id();
     // What was read before the choice is judged by what stands here now.
     let judged = move || {
-        let kind = state.stand().kind;
-        let is_read = state.open.with(|open| {
+        let kind = state.session.stand().kind;
+        let is_read = state.session.open.with(|open| {
             open.as_ref().is_some_and(|open| {
                 let seats = [Field::WarmHeight, Field::PullReleased, Field::SeatHeight];
                 let mut entries = open.job.entries.iter();
@@ -72,7 +72,7 @@ pub fn stands(state: State, locked: Signal<bool>) -> AnyView {
         });
         is_read.then(|| view! { <p class="quiet">{t::judged_as(kind)}</p> }.into_any())
     };
-    let ends = Memo::new(move |_| state.stand().ends);
+    let ends = Memo::new(move |_| state.session.stand().ends);
     let limits = move || (ends.get() == SleeveEnds::Proud).then(limits);
     view! {
         <div class="form">

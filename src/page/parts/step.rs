@@ -113,7 +113,7 @@ fn is_held_asked(owner: Owner) -> bool {
     };
     [Place::of_engine(Field::HeldTorque), said]
         .into_iter()
-        .any(|place| untrack(|| !state.text(Target::Job, place).trim().is_empty()))
+        .any(|place| untrack(|| !state.session.text(Target::Job, place).trim().is_empty()))
 }
 
 /// What few jobs need of a step, behind a line of its own; open where something of it
@@ -121,7 +121,7 @@ fn is_held_asked(owner: Owner) -> bool {
 fn besides(fields: &[Field], owner: Owner) -> AnyView {
     let state = State::here();
     let of = |field: &Field| Place::all(owner, *field).collect::<Vec<Place>>();
-    let typed = |place: &Place| !untrack(|| state.text(Target::Job, *place)).is_empty();
+    let typed = |place: &Place| !untrack(|| state.session.text(Target::Job, *place)).is_empty();
     let open = fields.iter().flat_map(of).any(|place| typed(&place));
     let group = |field: &Field| {
         if field.spec().measure == Measure::Choice {
@@ -151,7 +151,9 @@ fn besides(fields: &[Field], owner: Owner) -> AnyView {
     let groups: Vec<AnyView> = fields.iter().map(group).collect();
     view! {
         <details class="help" open=open>
-            <summary>{t::LEDGE_MORE}</summary>
+            <summary>
+                {if fields.contains(&Field::HomeTimed) { t::DROP_MORE } else { t::LEDGE_MORE }}
+            </summary>
             {groups}
         </details>
     }
@@ -198,14 +200,19 @@ pub fn one_of(field: Field, owner: Owner) -> AnyView {
         .iter()
         .zip(0_u8..)
         .map(|(word, index)| {
-            let chosen = move || state.text(Target::Job, place).eq_ignore_ascii_case(word);
+            let chosen = move || {
+                state
+                    .session
+                    .text(Target::Job, place)
+                    .eq_ignore_ascii_case(word)
+            };
             view! {
                 <label class="one-of">
                     <input
                         type="radio"
                         name=field.spec().id
                         prop:checked=chosen
-                        disabled=move || state.is_read_only(Target::Job)
+                        disabled=move || state.session.is_read_only(Target::Job)
                         on:change=move |_| state.type_text(Target::Job, place, word)
                     />
                     {t::choice(field, index)}
@@ -228,6 +235,7 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     let state = State::here();
     let surveyed = match (owner, fields.as_slice()) {
         (Owner::Bank(bank), [Field::LowSpot]) => state
+            .session
             .open
             .with_untracked(|o| o.as_ref().map(|o| spots(&o.job, bank))),
         _ => None,
@@ -238,7 +246,7 @@ fn rows(fields: Vec<Field>, owner: Owner) -> AnyView {
     });
     let of = fields.clone();
     let used = Memo::new(move |before: Option<&u8>| {
-        let used = state.open.with(|open| {
+        let used = state.session.open.with(|open| {
             open.as_ref().map_or(0, |open| {
                 let there = |index: u8| {
                     of.iter().any(|field| {
@@ -314,7 +322,7 @@ fn outcome(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
 
 /// A bath that was too short comes before anything that is said of the drop.
 fn short(state: State, owner: Owner) -> Option<AnyView> {
-    let chill = state.step_report(owner, StepId::Chill)?;
+    let chill = state.session.step_report(owner, StepId::Chill)?;
     let wait = chill.begun && chill.signal == Go::Wait && matches!(chill.next, Next::Advice(..));
     wait.then(|| verdict(Go::Wait, t::says(StepId::Chill, Go::Wait).to_owned()))
 }
@@ -324,6 +332,7 @@ fn short(state: State, owner: Owner) -> Option<AnyView> {
 fn further(state: State, owner: Owner, report: &StepReport) -> Option<Pair> {
     let of = |ask: &dyn Fn(&Job) -> Option<Pair>| {
         state
+            .session
             .open
             .with(|open| open.as_ref().and_then(|open| ask(&open.job)))
     };
@@ -356,18 +365,18 @@ pub fn StepView(
 ) -> impl IntoView {
     let state = State::here();
     state.step_opens(owner, spec.id);
-    let report = Memo::new(move |_| state.step_report(owner, spec.id));
-    let units = state.units(Target::Job);
-    let stand = untrack(|| state.stand());
+    let report = Memo::new(move |_| state.session.step_report(owner, spec.id));
+    let units = state.session.units(Target::Job);
+    let stand = untrack(|| state.session.stand());
     let dropped = match owner {
         Owner::Cylinder(cylinder) if spec.calculation == Calculation::ColdDrop => Some(cylinder),
         _ => None,
     };
-    let drop = Memo::new(move |_| dropped.map(|cylinder| state.drop_of(cylinder)));
+    let drop = Memo::new(move |_| dropped.map(|cylinder| state.session.drop_of(cylinder)));
     let home = home_within(move || drop.get().as_ref().and_then(ready));
     let answer = move || {
         // Before what is worked out from them (live.rs): the bath is asked below.
-        state.reports.with(|_| ());
+        state.session.reports.with(|_| ());
         if let Some(drop) = drop.get() {
             let went = report.with(|r| r.as_ref().and_then(|r| outcome(r, units)));
             // It has gone in: what was expected says no more.
@@ -377,13 +386,18 @@ pub fn StepView(
             );
         }
         report.with(|report| {
-            report
-                .as_ref()
-                .map(|r| head(r, further(state, owner, r), state.half_typed.get(), units))
+            report.as_ref().map(|r| {
+                head(
+                    r,
+                    further(state, owner, r),
+                    state.session.half_typed.get(),
+                    units,
+                )
+            })
         })
     };
     let picture = move || {
-        state.reports.with(|_| ());
+        state.session.reports.with(|_| ());
         match drop.get() {
             Some(drop) => drop_picture(&drop, units),
             None => report.with(|report| {
@@ -396,6 +410,7 @@ pub fn StepView(
     let from = (spec.calculation != Calculation::None).then(|| {
         where_from(t::step_title(spec.id).to_lowercase(), units, move || {
             let found = state
+                .session
                 .open
                 .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)));
             found.ok_or(t::NO_NUMBER_YET)
@@ -415,7 +430,7 @@ pub fn StepView(
         let now = report.with(|report| {
             let report = report.as_ref()?;
             let of = |open: &OpenJob| engine_wants(&open.job, owner, report);
-            state.open.with(|open| open.as_ref().map(of))
+            state.session.open.with(|open| open.as_ref().map(of))
         });
         now.into_iter().flatten().collect()
     });

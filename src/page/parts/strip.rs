@@ -3,7 +3,7 @@
 
 use crate::live::{live, maybe, words};
 use crate::memo::Memo;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{State as Condition, StepId};
@@ -64,7 +64,7 @@ pub fn Strip(
     step: Signal<Option<StepId>>,
 ) -> impl IntoView {
     let state = State::here();
-    let banks = state.open.with_untracked(|open| {
+    let banks = state.session.open.with_untracked(|open| {
         open.as_ref().map_or(vec![Vec::new()], |open| {
             let engine = &open.job.engine;
             (0..engine.banks())
@@ -104,7 +104,7 @@ fn ring(
     step: Signal<Option<StepId>>,
 ) -> AnyView {
     let condition = Memo::new(move |_| {
-        state.settled.with(|reports| {
+        state.session.settled.with(|reports| {
             reports
                 .iter()
                 .find(|r| r.cylinder == cylinder)

@@ -1,7 +1,7 @@
 //! A table for paper and phone: on a narrow screen each row is a card with
 //! every value under its column's words, so that nothing lies off the edge.
 
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::texts as t;
 use coldseat_markup::view;
 use leptos::prelude::*;

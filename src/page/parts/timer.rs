@@ -8,7 +8,7 @@ use crate::feedback;
 use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::verdict::big;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -28,7 +28,7 @@ const AWAKE_MS: u64 = 20_000;
 
 /// Timers of the open job that run: whose, which step, since when.
 fn running(state: State) -> Vec<(Owner, StepId, u64)> {
-    state.open.with(|open| {
+    state.session.open.with(|open| {
         open.as_ref().map_or(Vec::new(), |open| {
             open.job
                 .steps
@@ -41,7 +41,7 @@ fn running(state: State) -> Vec<(Owner, StepId, u64)> {
 
 /// How long a step is expected to take; `None` where nothing says so.
 fn expected_of(state: State, owner: Owner, step: StepId) -> Option<Expected> {
-    state.open.with(|o| {
+    state.session.open.with(|o| {
         o.as_ref()
             .and_then(|o| expected(&o.job, owner, step).ok().flatten())
     })
@@ -89,14 +89,14 @@ pub fn tick(state: State) {
     let look = move || {
         let runs = times.get_untracked();
         if runs.is_empty() {
-            if remembers.get_value() && state.open.with_untracked(Option::is_some) {
+            if remembers.get_value() && state.session.open.with_untracked(Option::is_some) {
                 remembers.set_value(false);
                 clock::forget();
             }
             return;
         }
         let now = clock::time();
-        state.now.set(now);
+        state.ui.now.set(now);
         remembers.set_value(true);
         if now >= seen_at.get_value() + SEEN_MS {
             seen_at.set_value(now);
@@ -111,7 +111,7 @@ pub fn tick(state: State) {
             let up = time.is_some_and(|time| is_up(&time, clock::passed(since)));
             if up && !told.with_value(|t| t.contains(&timer)) {
                 told.update_value(|t| t.push(timer));
-                if state.feedback.get_untracked() {
+                if state.ui.feedback.get_untracked() {
                     feedback::time_is_up();
                 }
             }
@@ -140,7 +140,7 @@ pub fn Timer(
 ) -> impl IntoView {
     let state = State::here();
     let since = Memo::new(move |_| {
-        state.open.with(|open| {
+        state.session.open.with(|open| {
             open.as_ref()
                 .and_then(|o| o.job.steps.get(&(owner, spec.id)))
                 .and_then(|r| r.started)
@@ -148,17 +148,24 @@ pub fn Timer(
     });
     let time = Memo::new(move |_| expected_of(state, owner, spec.id));
     let record = move |started: Option<u64>| {
-        state.edit(|job| job.keep_of_step(owner, spec.id, |r| r.started = started));
+        state
+            .session
+            .edit(|job| job.keep_of_step(owner, spec.id, |r| r.started = started));
     };
     let start = move |_| {
         let now = clock::time();
-        state.now.set(now);
+        state.ui.now.set(now);
         record(Some(now));
         clock::remember();
         feedback::stay_awake();
     };
+    // At the bore: from here to home is timed too, as long as this step is open.
+    let entered = RwSignal::new(None::<u64>);
     let keep = move |of: fn(Passed) -> f64| {
         if let Some(since) = since.get_untracked() {
+            if spec.id == StepId::Drop {
+                entered.set(Some(clock::time()));
+            }
             let place = Place {
                 owner,
                 field,
@@ -169,8 +176,31 @@ pub fn Timer(
             record(None);
         }
     };
+    let home = move |_| {
+        if let Some(entered_at) = entered.get_untracked() {
+            let place = Place {
+                owner,
+                field: Field::HomeTimed,
+                index: 0,
+            };
+            let kept = show::tenth_seconds(clock::passed(entered_at).least_s);
+            state.type_text(Target::Job, place, &kept);
+            entered.set(None);
+        }
+    };
     let face = move || {
         let Some(since) = since.get() else {
+            if entered.get().is_some() {
+                return view! {
+                    <button type="button" class="button-first timer-stop" on:click=home>
+                        {t::TIMER_HOME}
+                    </button>
+                    <button type="button" on:click=move |_| entered.set(None)>
+                        {t::TIMER_DROP}
+                    </button>
+                }
+                .into_any();
+            }
             return view! {
                 <button type="button" class="button-first timer-start" on:click=start>
                     {format!("{}: {}", t::TIMER_START, t::field(field).to_lowercase())}
@@ -178,14 +208,14 @@ pub fn Timer(
             }
             .into_any();
         };
-        let elapsed = move || show::clock(seconds_since(state.now.get(), since));
+        let elapsed = move || show::clock(seconds_since(state.ui.now.get(), since));
         let count_down = move || {
             let time = time.get();
-            state.now.get();
+            state.ui.now.get();
             time.map_or(String::new(), |time| left(&time, clock::passed(since)))
         };
         let in_doubt = Memo::new(move |_| {
-            state.now.get();
+            state.ui.now.get();
             clock::passed(since).is_in_doubt()
         });
         let stops = move || {
@@ -198,7 +228,7 @@ pub fn Timer(
                 .into_any();
             }
             let time = move |of: fn(Passed) -> f64| {
-                state.now.get();
+                state.ui.now.get();
                 format!(
                     "{}: {}",
                     t::TIMER_STOP,
@@ -282,14 +312,14 @@ pub fn RunningTimers(
                 .address();
                 let time = untrack(|| expected_of(state, owner, step));
                 let over = move || {
-                    state.now.get();
+                    state.ui.now.get();
                     time.is_some_and(|time| is_up(&time, clock::passed(since)))
                 };
                 let class = move || if over() { "running running-over" } else { "running" };
                 view! {
                     <a class=words(class) href=address>
                         {format!("{whose}{} ", t::step_title(step))}
-                        <strong>{live(move || show::clock(seconds_since(state.now.get(), since)))}</strong>
+                        <strong>{live(move || show::clock(seconds_since(state.ui.now.get(), since)))}</strong>
                         {live(move || if over() { t::TIMER_OVER } else { t::TIMER_RUNS })}
                     </a>
                 }

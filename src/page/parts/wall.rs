@@ -48,7 +48,7 @@ fn shown(state: State) -> AnyView {
     let waits = move || place().map(|at| t::place_title(at.1));
     // What stands where the hand is, else what came last.
     let number = move || {
-        let here = place().map(|at| state.text(at.0, at.1));
+        let here = place().map(|at| state.session.text(at.0, at.1));
         let here = here.filter(|text| !text.is_empty());
         // Of this step: what came to another says nothing here.
         let of_step = |place: &Place| {
@@ -69,10 +69,10 @@ fn shown(state: State) -> AnyView {
     };
     let verdict = move || {
         // Before what is worked out from them (live.rs).
-        state.reports.with(|_| ());
+        state.session.reports.with(|_| ());
         let (owner, step) = state.gauge.step.get()?;
-        let report = state.step_report(owner, step)?;
-        let units = state.units(Target::Job);
+        let report = state.session.step_report(owner, step)?;
+        let units = state.session.units(Target::Job);
         let number = report.number.as_ref().map(|one| {
             let size = match one.measure {
                 Measure::Length => show::length(one.size(), units),
@@ -81,7 +81,7 @@ fn shown(state: State) -> AnyView {
             format!("{} {size}", t::figure(one.figure, one.sense(units)))
         });
         // Numbers follow every key; the word waits for the reading.
-        let signal = if state.half_typed.get() {
+        let signal = if state.session.half_typed.get() {
             Signal::None
         } else {
             report.signal

@@ -139,7 +139,7 @@ pub fn side_by_side(state: State, answer: Memo<DropAnswer>) -> AnyView {
                 DropAnswer::Lacks(lacks) => !lacks.unusable.is_empty(),
                 DropAnswer::Ready(_) => false,
             });
-            match state.drop_sheet.with(drop_by_other_means) {
+            match state.session.drop_sheet.with(drop_by_other_means) {
                 Ok(rows) if !is_spoilt => table(rows),
                 _ => view! { <p class="fault">{t::DROP_MEND}</p> }.into_any(),
             }

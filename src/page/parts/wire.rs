@@ -58,12 +58,15 @@ pub fn wire_settings(state: State) -> Option<AnyView> {
 
 fn wire(state: State) -> Wire {
     state
+        .session
         .shop
         .with(|shop| shop.wire.clone().unwrap_or_default())
 }
 
 fn set(state: State, change: impl FnOnce(&mut Wire)) {
-    state.edit_shop(|shop| change(shop.wire.get_or_insert_default()));
+    state
+        .session
+        .edit_shop(|shop| change(shop.wire.get_or_insert_default()));
 }
 
 /// How the port is set.

@@ -25,15 +25,15 @@ pub const OF_SHOP: [Field; 2] = [Field::ShopName, Field::Machinist];
 fn line(state: State, target: Target, place: Place) -> AnyView {
     let id = input_id(place);
     let note_id = format!("{id}-note");
-    let text = Memo::new(move |_| state.text(target, place));
-    let checked = Memo::new(move |_| state.checked(target, place));
+    let text = Memo::new(move |_| state.session.text(target, place));
+    let checked = Memo::new(move |_| state.session.checked(target, place));
     let label = match t::place(place.field, place.index).as_str() {
         "" => t::field(place.field).to_owned(),
         which => format!("{}: {which}", t::field(place.field)),
     };
     let note = move || match checked.get() {
         Checked::Refused(refused) => {
-            let units = state.units(target);
+            let units = state.session.units(target);
             let words = t::refusal(&refused.why, place.field, units);
             Some(view! { <p class="fault">{words}</p> }.into_any())
         }
@@ -48,12 +48,12 @@ fn line(state: State, target: Target, place: Place) -> AnyView {
                 autocomplete="off"
                 maxlength="60"
                 aria-describedby=note_id.clone()
-                readonly=move || state.is_read_only(target)
+                readonly=move || state.session.is_read_only(target)
                 prop:value=words(move || text.get())
                 on:input=move |event| {
                     state.type_text(target, place, &event_target_value(&event));
                 }
-                on:change=move |_| state.reading_done()
+                on:change=move |_| state.session.reading_done()
             />
             <div id=note_id aria-live="polite">
                 {live(note)}
@@ -82,9 +82,12 @@ pub fn lines(state: State, target: Target, fields: &[Field]) -> AnyView {
 /// What the record names of the block as a whole.
 pub fn record_words(state: State) -> AnyView {
     let begun = untrack(|| {
-        FOR_RECORD
-            .iter()
-            .any(|field| !state.text(Target::Job, Place::of_engine(*field)).is_empty())
+        FOR_RECORD.iter().any(|field| {
+            !state
+                .session
+                .text(Target::Job, Place::of_engine(*field))
+                .is_empty()
+        })
     });
     view! {
         <details class="help screen-only" open=!begun>

@@ -18,8 +18,8 @@ use crate::parts::reason::Reason;
 use crate::parts::step::{StepView, readings};
 use crate::parts::table::{Line, cell, table};
 use crate::parts::verdict::{big, shape, verdict, verdict_waits};
-use crate::route::{Route, View};
 use crate::screens::steps::place_of;
+use crate::screens::{Route, View};
 use crate::show::{bare, length, length_unit};
 use crate::state::{State, Target};
 use crate::texts as t;
@@ -40,32 +40,34 @@ pub fn DeckScreen(
 ) -> impl IntoView {
     let state = State::here();
     // The deck of a job whose sleeves are left proud is not cut.
-    if untrack(|| state.stand()).ends == SleeveEnds::Proud {
+    if untrack(|| state.session.stand()).ends == SleeveEnds::Proud {
         return heights_screen(state, &id, bank);
     }
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let spec = StepId::Deck.spec();
     // What is said by colour waits for the reading that is being typed.
-    let reports = state.settled;
+    let reports = state.session.settled;
     let state_of_lock = Memo::new(move |_| {
         let reports = reports.get();
-        state.open.with(|open| {
+        state.session.open.with(|open| {
             open.as_ref()
                 .map_or(Lock::NoSleeves, |o| lock(&o.job, &reports, bank))
         })
     });
     let planned = Memo::new(move |_| {
         state
+            .session
             .open
             .with(|open| open.as_ref().map(|o| plan(&o.job, bank)))
     });
     let shown_engine = move |field| {
         state
+            .session
             .open
             .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
     };
     let numbers = move || {
-        let spots = state.open.with(|o| {
+        let spots = state.session.open.with(|o| {
             o.as_ref().map_or(Vec::new(), |o| {
                 readings_shown(&o.job, Owner::Bank(bank), Field::LowSpot)
             })
@@ -78,13 +80,15 @@ pub fn DeckScreen(
             Err(lack) => wanted(&Lacks::from(lack), units),
             Ok(plan) => {
                 let clean_up_m = shown_engine(Field::CleanUp);
-                let home = state.reports.with(|reports| {
+                let home = state.session.reports.with(|reports| {
                     state
+                        .session
                         .open
                         .with(|o| o.as_ref().and_then(|o| all_home(&o.job, reports, bank)))
                 });
                 let said = state_of_lock.with(|lock| plan.under(lock));
                 let said = match state
+                    .session
                     .open
                     .with(|o| o.as_ref().map(|o| after_cut(&o.job, bank)))
                 {
@@ -98,7 +102,7 @@ pub fn DeckScreen(
                     units,
                 );
                 view! {
-                    {cut(&plan, said, state.half_typed.get(), clean_up_m, home, units)}
+                    {cut(&plan, said, state.session.half_typed.get(), clean_up_m, home, units)}
                     {map}
                     {after_cut_table(state, bank, plan.plan.removal_least, units)}
                 }
@@ -111,13 +115,13 @@ pub fn DeckScreen(
         if !state_of_lock.with(Lock::is_open) {
             return Err(t::NONE_WHILE_LOCKED);
         }
-        let found = state.open.with(|o| {
+        let found = state.session.open.with(|o| {
             o.as_ref()
                 .and_then(|o| origin(&o.job, Owner::Bank(bank), StepId::Deck))
         });
         found.ok_or(t::NO_NUMBER_YET)
     });
-    let stand = untrack(|| state.stand());
+    let stand = untrack(|| state.session.stand());
     let heading = heading_of(state, t::DECK, bank);
     view! {
         {whole_bar(state, &id, heading)}
@@ -150,7 +154,7 @@ fn heights_screen(state: State, id: &str, bank: u8) -> AnyView {
 
 /// A heading, with the deck's name where there are two.
 fn heading_of(state: State, words: &str, bank: u8) -> String {
-    state.open.with_untracked(|open| {
+    state.session.open.with_untracked(|open| {
         if open.as_ref().is_some_and(|o| o.job.engine.banks() > 1) {
             format!("{words} {}", t::bank(bank))
         } else {
@@ -163,11 +167,12 @@ fn heading_of(state: State, words: &str, bank: u8) -> String {
 fn seats(state: State, bank: u8, units: UnitSystem) -> Option<AnyView> {
     let of_engine = |field| {
         state
+            .session
             .open
             .with(|o| o.as_ref().and_then(|o| shown_engine(&o.job, field)))
     };
     let (limit_m, sure) = (of_engine(Field::GapLimit)?, of_engine(Field::Confidence)?);
-    state.decks.with(|decks| {
+    state.session.decks.with(|decks| {
         let deck = decks.iter().find(|deck| deck.bank == bank)?;
         Some(
             view! {
@@ -183,11 +188,13 @@ fn seats(state: State, bank: u8, units: UnitSystem) -> Option<AnyView> {
 
 /// What each hole that is not home still wants.
 fn why(state: State, waiting: &[u8]) -> Vec<AnyView> {
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     waiting
         .iter()
         .filter_map(|cylinder| {
-            let seat = state.step_report(Owner::Cylinder(*cylinder), StepId::Seat)?;
+            let seat = state
+                .session
+                .step_report(Owner::Cylinder(*cylinder), StepId::Seat)?;
             let words = format!("{} {cylinder}: {}", t::CYLINDER, t::next(&seat.next, units));
             Some(view! { <p>{words}</p> }.into_any())
         })
@@ -197,13 +204,14 @@ fn why(state: State, waiting: &[u8]) -> Vec<AnyView> {
 /// A cut that was entered before the deck may be cut.
 fn decided(state: State, bank: u8) -> Option<AnyView> {
     let place = Place::of_bank(bank, Field::DeckCut, 0);
-    let entered = !state.text(Target::Job, place).trim().is_empty();
+    let entered = !state.session.text(Target::Job, place).trim().is_empty();
     entered.then(|| view! { <p>{t::CUT_KEPT}</p> }.into_any())
 }
 
 /// On to the other deck, else to the step after the deck.
 fn onward(state: State, id: &str, bank: u8) -> AnyView {
     let banks = state
+        .session
         .open
         .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
     let after = STEPS.iter().find(|s| s.number > StepId::Deck.spec().number);
@@ -241,7 +249,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
     match lock {
         Lock::NoSleeves => view! { <p>{t::NO_SLEEVES}</p> }.into_any(),
         Lock::Disputed(disputed) => {
-            let units = untrack(|| state.units(Target::Job));
+            let units = untrack(|| state.session.units(Target::Job));
             verdict(Go::Stop, t::mend(&disputed, units))
         }
         // Green is the cut's to earn, below.
@@ -266,7 +274,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             let reason = Reason::new(String::new());
             let release = move |_| {
                 if let Some(text) = reason.given() {
-                    state.release_deck(bank, &text);
+                    state.session.release_deck(bank, &text);
                 }
             };
             let id = "release-reason".to_owned();
@@ -303,7 +311,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
             <button
                 type="button"
                 on:click=move |_| {
-                    state
+                    state.session
                         .edit(|job| {
                             job.unlocks.remove(&bank);
                         });

@@ -50,15 +50,24 @@ fn reach(part: &Result<Part, Lack>, field: Field, units: UnitSystem) -> Option<R
 #[component]
 pub fn DropScreen() -> impl IntoView {
     let state = State::here();
-    let answer = Memo::new(move |_| state.drop_answer());
+    let answer = Memo::new(move |_| state.session.drop_answer());
     let home = home_within(move || ready(&answer.get()));
-    let units = Memo::new(move |_| state.drop_sheet.with(|d| d.units));
-    let sleeve =
-        Signal::derive(move || state.drop_sheet.with(|d| d.sleeve_material.id().to_owned()));
-    let block = Signal::derive(move || state.drop_sheet.with(|d| d.block_material.id().to_owned()));
+    let units = Memo::new(move |_| state.session.drop_sheet.with(|d| d.units));
+    let sleeve = Signal::derive(move || {
+        state
+            .session
+            .drop_sheet
+            .with(|d| d.sleeve_material.id().to_owned())
+    });
+    let block = Signal::derive(move || {
+        state
+            .session
+            .drop_sheet
+            .with(|d| d.block_material.id().to_owned())
+    });
     let shown_units = Signal::derive(move || units.get().id().to_owned());
     let title = move || {
-        let name = state.drop_open.with(|open| open.job.name.clone());
+        let name = state.session.drop_open.with(|open| open.job.name.clone());
         if name.trim().is_empty() {
             t::COLD_DROP.to_owned()
         } else {
@@ -69,17 +78,21 @@ pub fn DropScreen() -> impl IntoView {
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
-            state.edit_drop(|drop| drop.units = units);
+            state.session.edit_drop(|drop| drop.units = units);
         }
     });
     let set_sleeve = Callback::new(move |id: String| {
         if let Some(material) = MaterialId::from_id(&id) {
-            state.edit_drop(|drop| drop.sleeve_material = material);
+            state
+                .session
+                .edit_drop(|drop| drop.sleeve_material = material);
         }
     });
     let set_block = Callback::new(move |id: String| {
         if let Some(material) = MaterialId::from_id(&id) {
-            state.edit_drop(|drop| drop.block_material = material);
+            state
+                .session
+                .edit_drop(|drop| drop.block_material = material);
         }
     });
     // A fault of the core is shown at its field as well as in the answer.
@@ -101,13 +114,14 @@ pub fn DropScreen() -> impl IntoView {
     // when one of them changes.
     let choices = Memo::new(move |_| {
         state
+            .session
             .drop_sheet
             .with(|d| (d.units, d.part(), d.cold(), d.heat()))
     });
     let fields = move |of: fn(&DropSheet) -> Vec<Field>| {
         move || {
             let (units, ..) = choices.get();
-            group(state, units, &state.drop_sheet.with_untracked(of))
+            group(state, units, &state.session.drop_sheet.with_untracked(of))
         }
     };
     let part_fields = fields(DropSheet::part_fields);
@@ -140,7 +154,7 @@ pub fn DropScreen() -> impl IntoView {
                     </div>
                     {live(move || beside(&answer.get(), units.get()))} {side_by_side(state, answer)}
                     {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
-                        state.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
+                        state.session.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
                     }))}
                 </div>
                 <div class="step-entry">
@@ -182,7 +196,7 @@ pub fn DropScreen() -> impl IntoView {
                     </div>
                 <div class="step-aside">
                     {kept_drops(state)} {share(t::SHARE_DROP, "link-drop", move || {
-                        Some(Shared::Drop(state.drop_sheet.get()))
+                        Some(Shared::Drop(state.session.drop_sheet.get()))
                     })} {live(warnings)}
                 </div>
             </div>
@@ -208,18 +222,18 @@ fn word<T: Copy + 'static>(
     let first = all.first().map_or("", |one| id(*one));
     // A text that is none of its words is not the first of them: none is chosen.
     let value = Signal::derive(move || {
-        let text = state.text(Target::Drop, place);
+        let text = state.session.text(Target::Drop, place);
         if text.is_empty() {
             first.to_owned()
         } else {
             text
         }
     });
-    let locked = Signal::derive(move || state.is_read_only(Target::Drop));
+    let locked = Signal::derive(move || state.session.is_read_only(Target::Drop));
     let change = Callback::new(move |word: String| {
         state.close_pad();
         state.type_text(Target::Drop, place, &word);
-        state.leaves_place();
+        state.session.leaves_place();
     });
     let name = field.spec().id;
     view! {
@@ -243,7 +257,7 @@ fn cautions_of(cold: Result<Cold, Lack>, heat: Result<Heat, Lack>) -> Vec<Cautio
 }
 
 fn group(state: State, units: UnitSystem, fields: &[Field]) -> AnyView {
-    let part = state.drop_sheet.with_untracked(DropSheet::part);
+    let part = state.session.drop_sheet.with_untracked(DropSheet::part);
     fields
         .iter()
         .map(|field| {
@@ -265,7 +279,7 @@ fn slider(state: State, place: Place, units: UnitSystem, reach: Reach) -> AnyVie
     let unit = place.field.unit(units);
     let value = Memo::new(move |_| {
         // Where nothing usable stands the slider has no place but its end.
-        let si = state.drop_sheet.with(|sheet| sheet.si(place.field));
+        let si = state.session.drop_sheet.with(|sheet| sheet.si(place.field));
         fixed(
             si.map_or(from, |si| unit.from_si(si).clamp(from, to)),
             decimals(unit),

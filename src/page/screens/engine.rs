@@ -16,7 +16,7 @@ use crate::parts::shims::shims;
 use crate::parts::stand::stands;
 use crate::parts::verdict::verdict;
 use crate::parts::words::gauges_checked;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
@@ -178,7 +178,7 @@ pub fn fields(target: Target, title: &'static str, list: &[Field]) -> AnyView {
 /// it; of a job keep its engine as a sheet.
 fn acts(state: State, sheet: bool) -> AnyView {
     let engine = move || {
-        state.open.with_untracked(|o| {
+        state.session.open.with_untracked(|o| {
             o.as_ref()
                 .map(|o| (o.job.engine.clone(), o.job.entries.clone()))
         })
@@ -204,7 +204,7 @@ fn acts(state: State, sheet: bool) -> AnyView {
         }
     };
     let bin = move |_| {
-        state.bin(Target::Job, true);
+        state.session.bin(Target::Job, true);
         browser::go("#/engines");
     };
     view! {
@@ -225,7 +225,7 @@ fn acts(state: State, sheet: bool) -> AnyView {
 /// its head.
 fn folded(state: State, title: &'static str, list: &[Field], open: bool) -> AnyView {
     let list = list.to_vec();
-    let stand = Memo::new(move |_| state.stand());
+    let stand = Memo::new(move |_| state.session.stand());
     let shown = move || {
         let stand = stand.get();
         let there: Vec<Field> = list
@@ -256,7 +256,7 @@ fn fold_of(state: State, title: &'static str, list: &[Field], open: bool) -> Any
         })
         .collect();
     let entered = move || {
-        let there = state.open.with(|o| {
+        let there = state.session.open.with(|o| {
             o.as_ref().map_or(0, |o| {
                 let there = |place: &&Place| o.job.entries.get(**place).is_some();
                 places.iter().filter(there).count()
@@ -294,9 +294,10 @@ fn onward(id: &str) -> AnyView {
 
 /// Go or no-go before sleeves are ordered, with the block from above.
 fn order(state: State) -> AnyView {
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let checks = Memo::new(move |_| {
         state
+            .session
             .open
             .with(|o| o.as_ref().map_or(Vec::new(), |o| order_checks(&o.job)))
     });
@@ -327,18 +328,20 @@ pub fn EngineScreen(
     id: String,
 ) -> impl IntoView {
     let state = State::here();
-    let locked = Signal::derive(move || state.is_read_only(Target::Job));
+    let locked = Signal::derive(move || state.session.is_read_only(Target::Job));
     let read = move |look: fn(&Job) -> String| {
         Signal::derive(move || {
             state
+                .session
                 .open
                 .with(|o| o.as_ref().map(|o| look(&o.job)).unwrap_or_default())
         })
     };
     let write = move |change: fn(&mut Job, String)| {
-        Callback::new(move |text: String| state.edit(|job| change(job, text)))
+        Callback::new(move |text: String| state.session.edit(|job| change(job, text)))
     };
     let sheet = state
+        .session
         .open
         .with_untracked(|o| o.as_ref().is_some_and(|o| o.job.sheet));
     let head = if sheet {
@@ -436,13 +439,13 @@ pub fn EngineScreen(
             />
         </div>
     };
-    let ends = Memo::new(move |_| state.stand().ends);
+    let ends = Memo::new(move |_| state.session.stand().ends);
     let from_the_deck = move || match ends.get() {
         SleeveEnds::Decked => from_deck(state),
         SleeveEnds::Proud => view! { <p class="quiet">{t::FROM_DECK_STAYS}</p> }.into_any(),
     };
     // What stands on nothing has no shim.
-    let has_seat = Memo::new(move |_| state.stand().has_field(Field::ShimSizes));
+    let has_seat = Memo::new(move |_| state.session.stand().has_field(Field::ShimSizes));
     let at_hand = move || has_seat.get().then(|| shims(state, Target::Job));
     let first = (!sheet).then(|| view! { {holes(state)} {onward(&id)} });
     view! {
@@ -466,7 +469,7 @@ pub fn EngineScreen(
         {folded(state, t::GAUGES, &gauges(), false)}
         {gauges_checked(state, Target::Job)}
         {share(t::SHARE_ENGINE, "link-engine", move || {
-            state
+            state.session
                 .open
                 .with(|o| o.as_ref().map(|o| {
                     Shared::Profile(o.job.engine.clone(), profile_of(&o.job.entries))

@@ -2,8 +2,8 @@
 //! edited here, and a job begins with it.
 
 use crate::live::live;
-use crate::route::{Route, View};
 use crate::screens::new::{engine_form, first_engine};
+use crate::screens::{Route, View};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::Job;
@@ -16,7 +16,7 @@ pub fn EnginesScreen() -> impl IntoView {
     let state = State::here();
     let engine = RwSignal::new(first_engine(state));
     let list = move || {
-        let sheets: Vec<AnyView> = state.jobs.with(|jobs| {
+        let sheets: Vec<AnyView> = state.library.jobs.with(|jobs| {
             jobs.iter()
                 .filter(|job| job.row.sheet && job.row.binned.is_none())
                 .map(|job| {
@@ -52,7 +52,7 @@ pub fn EnginesScreen() -> impl IntoView {
     };
     let begin = move |_| {
         let engine = engine.get_untracked();
-        let numbers = state.new_numbers(engine.units);
+        let numbers = state.session.new_numbers(engine.units);
         state.begin(Job::engine_sheet(engine, &numbers), None);
     };
     view! {

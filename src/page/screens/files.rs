@@ -2,7 +2,7 @@
 //! to be gone.
 
 use crate::browser;
-use crate::keeper;
+use crate::folder::destroy;
 use crate::library::Listed;
 use crate::live::live;
 use crate::screens::jobs::about;
@@ -32,7 +32,7 @@ pub fn FilesScreen() -> impl IntoView {
         input.set_value("");
     };
     let last = move || {
-        let at = state.shop.with(last_backup);
+        let at = state.session.shop.with(last_backup);
         match at {
             Some(at) => format!("{}: {}", t::LAST_BACKUP, browser::date(at)),
             None => t::NO_BACKUP.to_owned(),
@@ -121,7 +121,7 @@ fn preview_list(state: State, preview: RwSignal<Option<Preview>>, lines: &[Line]
 
 fn bin(state: State) -> Option<AnyView> {
     let mut binned: Vec<Listed> = Vec::new();
-    for list in [state.jobs, state.drops] {
+    for list in [state.library.jobs, state.library.drops] {
         list.with(|list| {
             let in_bin = list.iter().filter(|one| one.row.binned.is_some());
             binned.extend(in_bin.cloned());
@@ -143,7 +143,7 @@ fn bin(state: State) -> Option<AnyView> {
             view! {
                 <p>{t::EMPTY_BIN_SURE}</p>
                 <p class="row">
-                    <button type="button" on:click=move |_| keeper::destroy(state, names.clone())>
+                    <button type="button" on:click=move |_| destroy(state, names.clone())>
                         {t::EMPTY_BIN_YES}
                     </button>
                     <button type="button" on:click=move |_| asked.set(false)>
@@ -190,7 +190,7 @@ fn binned_line(state: State, job: Listed) -> AnyView {
                 type="button"
                 class="button-small"
                 aria-label=label
-                on:click=move |_| keeper::out_of_bin(state, job.name.clone(), job.id.clone())
+                on:click=move |_| state.out_of_bin(job.name.clone(), job.id.clone())
             >
                 {t::OUT_OF_BIN}
             </button>

@@ -22,10 +22,11 @@ pub fn FloorScreen(
     id: String,
 ) -> impl IntoView {
     let state = State::here();
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let key = id.clone();
     let sheet = move || {
         state
+            .session
             .open
             .with(|open| open.as_ref().map(|o| floor(&key, &o.job, units)))
     };

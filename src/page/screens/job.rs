@@ -5,8 +5,8 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::bar::job_bar;
 use crate::parts::step::StepView;
-use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
+use crate::screens::{Route, View};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{Owner, Stand, StepId, StepSpec, Subject, steps_with, to_open};
@@ -22,7 +22,7 @@ pub fn JobScreen(
     let state = State::here();
     // Without a cylinder in the address: the first that is not finished.
     let cylinder = Memo::new(move |_| {
-        let asked = match state.route.get() {
+        let asked = match state.ui.route.get() {
             Route::Job {
                 view: View::Cylinder(Some(c), _),
                 ..
@@ -30,17 +30,19 @@ pub fn JobScreen(
             _ => None,
         };
         let count = state
+            .session
             .open
             .with(|o| o.as_ref().map_or(1, |o| o.job.engine.cylinders));
         match asked {
             Some(c) if (1..=count).contains(&c) => c,
             _ => state
+                .session
                 .reports
                 .with_untracked(|reports| to_open(reports).unwrap_or(1)),
         }
     });
-    let stand = Memo::new(move |_| state.stand());
-    let step_asked = Memo::new(move |_| match state.route.get() {
+    let stand = Memo::new(move |_| state.session.stand());
+    let step_asked = Memo::new(move |_| match state.ui.route.get() {
         Route::Job {
             view: View::Cylinder(_, step),
             ..
@@ -51,7 +53,7 @@ pub fn JobScreen(
     let step = Memo::new(move |_| {
         let cylinder = cylinder.get();
         step_asked.get().unwrap_or_else(|| {
-            state.reports.with_untracked(|reports| {
+            state.session.reports.with_untracked(|reports| {
                 reports
                     .iter()
                     .find(|r| r.cylinder == cylinder)
@@ -64,10 +66,10 @@ pub fn JobScreen(
     Effect::new(move |before: Option<(u8, StepId)>| {
         let now = (cylinder.get(), step.get());
         if before.is_some_and(|b| b != now) {
-            let goes_on = state.going_on.get_untracked();
-            state.going_on.set(false);
+            let goes_on = state.ui.going_on.get_untracked();
+            state.ui.going_on.set(false);
             // Where a clock runs the hands are not free for readings.
-            if state.hand_goes_to(&state.route.get_untracked()) {
+            if state.hand_goes_to(&state.ui.route.get_untracked()) {
                 request_animation_frame(move || {
                     state.hand_arrives();
                 });
@@ -101,7 +103,7 @@ pub fn JobScreen(
     };
     let leave_out = move || {
         let cylinder = cylinder.get();
-        let left_out = state.open.with(|o| {
+        let left_out = state.session.open.with(|o| {
             o.as_ref()
                 .is_some_and(|o| o.job.left_out.contains(&cylinder))
         });
@@ -111,7 +113,7 @@ pub fn JobScreen(
                 type="button"
                 class="button-small"
                 on:click=move |_| {
-                    state.edit(|job| job.take_in_or_leave_out(cylinder));
+                    state.session.edit(|job| job.take_in_or_leave_out(cylinder));
                 }
             >
                 {words}
@@ -169,7 +171,8 @@ fn open_step(
         .find(|s| {
             let (_, owner) = place_of(state, Some(cylinder), s);
             s.subject == Subject::Cylinder
-                || untrack(|| state.step_report(owner, s.id)).is_none_or(|r| !r.is_settled())
+                || untrack(|| state.session.step_report(owner, s.id))
+                    .is_none_or(|r| !r.is_settled())
         })
         .map(|s| {
             let (view, _) = place_of(state, Some(cylinder), s);
@@ -180,12 +183,12 @@ fn open_step(
             .address();
             (address, t::NEXT_STEP)
         });
-    let next_cylinder = state.open.with_untracked(|open| {
+    let next_cylinder = state.session.open.with_untracked(|open| {
         // On from here and round again to the first that still wants this step:
         // whoever begins at the rear is led as well.
         let job = &open.as_ref()?.job;
         let wants = |c: &u8| {
-            untrack(|| state.step_report(Owner::Cylinder(*c), spec.id))
+            untrack(|| state.session.step_report(Owner::Cylinder(*c), spec.id))
                 .is_none_or(|r| !r.is_settled())
         };
         let after = || job.cylinders().filter(|c| *c > cylinder);
@@ -200,7 +203,7 @@ fn open_step(
         .flatten()
         .map(|(address, words)| {
             view! {
-                <a class="button" data-onward="" href=address on:click=move |_| state.going_on.set(true)>
+                <a class="button" data-onward="" href=address on:click=move |_| state.ui.going_on.set(true)>
                     {words}
                 </a>
             }

@@ -7,8 +7,8 @@ use crate::memo::Memo;
 use crate::parts::folder::marks;
 use crate::parts::listed::listed;
 use crate::parts::strip::bore;
-use crate::route::{Route, View};
 use crate::screens::files::last_backup;
+use crate::screens::{Route, View};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::document::{Row, remind};
@@ -27,7 +27,7 @@ pub fn JobsScreen() -> impl IntoView {
     let shown = RwSignal::new(SHOWN);
     // What is searched, worked out when somebody searches.
     let texts = Memo::new(move |_| {
-        state.jobs.with(|jobs| {
+        state.library.jobs.with(|jobs| {
             let text = |job: &Listed| {
                 let row = &job.row;
                 format!(
@@ -45,7 +45,7 @@ pub fn JobsScreen() -> impl IntoView {
     let found = move || -> Vec<Listed> {
         let words = sought.get().to_lowercase();
         let words: Vec<&str> = words.split_whitespace().collect();
-        state.jobs.with(|jobs| {
+        state.library.jobs.with(|jobs| {
             let here = jobs.iter().filter(|job| is_here(job));
             if words.is_empty() {
                 return here.cloned().collect();
@@ -74,7 +74,7 @@ pub fn JobsScreen() -> impl IntoView {
         listed(items, count, shown, SHOWN)
     };
     let search = move || {
-        let many = state.jobs.with(|jobs| jobs.len() > 3);
+        let many = state.library.jobs.with(|jobs| jobs.len() > 3);
         many.then(|| {
             view! {
                 <p class="search">
@@ -94,8 +94,9 @@ pub fn JobsScreen() -> impl IntoView {
         })
     };
     let reminder = move || {
-        let last = state.shop.with(last_backup);
+        let last = state.session.shop.with(last_backup);
         let changed: Vec<u64> = state
+            .library
             .jobs
             .with(|jobs| jobs.iter().map(|j| j.row.changed).collect());
         remind(last, &changed, browser::now()).map(|due| {
@@ -109,7 +110,7 @@ pub fn JobsScreen() -> impl IntoView {
         })
     };
     let kept = move || {
-        let kept = state.kept.get();
+        let kept = state.library.kept.get();
         (!kept.is_empty()).then(|| {
             let items: Vec<AnyView> = kept.into_iter().map(damaged).collect();
             view! {
@@ -139,7 +140,7 @@ pub fn JobsScreen() -> impl IntoView {
         .collect();
     // Whoever has jobs knows the doors: the jobs stand higher.
     let doors = move || {
-        let some = state.jobs.with(|jobs| jobs.iter().any(is_here));
+        let some = state.library.jobs.with(|jobs| jobs.iter().any(is_here));
         if some { "doors doors-known" } else { "doors" }
     };
     view! {

@@ -1,12 +1,11 @@
 //! A new job: from an engine that is known here, or from own numbers.
 
 use crate::browser;
-use crate::keeper;
 use crate::library::Listed;
 use crate::live::live;
 use crate::parts::camera::camera;
 use crate::parts::choice::{Choice, Line, counts, layouts};
-use crate::route::Route;
+use crate::screens::Route;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{Demo, Engine, Entries, Job, Layout, MaterialId, UnitSystem, profile_of};
@@ -26,7 +25,7 @@ pub fn first_engine(state: State) -> Engine {
         name: String::new(),
         cylinders: 6,
         layout: Layout::InLine,
-        units: state.shop.with_untracked(|s| s.units),
+        units: state.session.shop.with_untracked(|s| s.units),
         sleeve_material: MaterialId::GrayIron,
         block_material: MaterialId::GrayIron,
     }
@@ -38,7 +37,7 @@ async fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
         let demo = Demo::ALL.get(index.parse::<usize>().ok()?)?;
         return Some(demo.profile(browser::now()));
     }
-    let stored = keeper::stored(state, value.strip_prefix("job-")?).await?;
+    let stored = state.session.stored(value.strip_prefix("job-")?).await?;
     let numbers = profile_of(&stored.job.entries);
     Some((stored.job.engine, numbers))
 }
@@ -47,7 +46,7 @@ async fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
 fn sources(state: State) -> Vec<(String, String)> {
     let mut all = vec![(OWN.to_owned(), t::OWN_NUMBERS.to_owned())];
     let key = |job: &Listed| format!("job-{}", job.id);
-    state.jobs.with_untracked(|jobs| {
+    state.library.jobs.with_untracked(|jobs| {
         let here = || jobs.iter().filter(|job| job.row.binned.is_none());
         all.extend(
             here()
@@ -81,7 +80,7 @@ pub fn NewScreen() -> impl IntoView {
             let mut job = match source(state, &from).await {
                 Some((engine, entries)) => Job::new(engine, entries),
                 None => {
-                    let entries = state.new_numbers(own.units);
+                    let entries = state.session.new_numbers(own.units);
                     Job::new(own, entries)
                 }
             };

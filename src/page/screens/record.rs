@@ -11,7 +11,7 @@ use crate::parts::record_customer::customer_paper;
 use crate::parts::record_file::{cell_words, file_paper};
 use crate::parts::share::share;
 use crate::parts::words::record_words;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::share::file::save_table;
 use crate::share::qr::qr;
 use crate::state::{State, Target};
@@ -37,12 +37,12 @@ pub fn RecordScreen(
     id: String,
 ) -> impl IntoView {
     let state = State::here();
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let key = id.clone();
     let sheet = move || {
-        let reports = state.reports.get();
+        let reports = state.session.reports.get();
         let mut drawings = drawings(state, units);
-        state.open.with(|open| {
+        state.session.open.with(|open| {
             open.as_ref().map(|o| {
                 let code = essentials(&o.job, &reports, units);
                 let opens = opens(&key);
@@ -89,7 +89,7 @@ pub fn RecordScreen(
         </div>
         <div class="screen-only">
             {share(t::SHARE_FLOOR, "link-floor", move || {
-                state
+                state.session
                     .open
                     .with(|o| o.as_ref().map(|o| Shared::Floor(Box::new(o.job.clone()))))
             })}
@@ -100,7 +100,7 @@ pub fn RecordScreen(
             <button
                 type="button"
                 on:click=move |_| {
-                    state.bin(Target::Job, true);
+                    state.session.bin(Target::Job, true);
                     browser::go("#/");
                 }
             >
@@ -117,7 +117,7 @@ const DRAWN_MOST: u8 = 8;
 /// The drawings that matter afterwards: where the decks were low, what is left
 /// between the bores.
 fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
-    let (cylinders, banks) = state.open.with(|open| {
+    let (cylinders, banks) = state.session.open.with(|open| {
         let engine = &open.as_ref()?.job.engine;
         Some((engine.cylinders, engine.banks()))
     })?;
@@ -125,7 +125,7 @@ fn drawings(state: State, units: UnitSystem) -> Option<AnyView> {
         return None;
     }
     let maps = (0..banks).filter_map(|bank| {
-        let (spots, holes, cut) = state.open.with(|open| {
+        let (spots, holes, cut) = state.session.open.with(|open| {
             let job = &open.as_ref()?.job;
             let spots = shown(job, Owner::Bank(bank), Field::LowSpot);
             let holes = holes_of(job, bank);

@@ -10,8 +10,11 @@ use crate::parts::shims::shims;
 use crate::parts::wire::wire_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{fields, gauges};
-use crate::state::{State, Target, fresh_drop};
 use crate::texts as t;
+use crate::{
+    session::fresh_drop,
+    state::{State, Target},
+};
 use coldseat_core::ask::{Field, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -68,35 +71,34 @@ fn notices() -> AnyView {
 #[component]
 pub fn SettingsScreen() -> impl IntoView {
     let state = State::here();
-    let units = Memo::new(move |_| state.shop.with(|s| s.units));
+    let units = Memo::new(move |_| state.session.shop.with(|s| s.units));
     let options = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
         .to_vec();
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
-            let before = state.shop.with_untracked(|shop| shop.units);
-            state.edit_shop(|shop| shop.units = units);
+            let before = state.session.shop.with_untracked(|shop| shop.units);
+            state.session.edit_shop(|shop| shop.units = units);
             // Where nothing was typed into it, the cold drop follows.
             let is_fresh = state
+                .session
                 .drop_sheet
                 .with_untracked(|sheet| *sheet == fresh_drop(before));
             if is_fresh {
-                state.edit_drop(|drop| *drop = fresh_drop(units));
+                state.session.edit_drop(|drop| *drop = fresh_drop(units));
             }
         }
     });
     let set_pad = Callback::new(move |word: String| {
         let on = word == t::ON;
-        state.pad_on.set(on);
-        state.edit_shop(|shop| {
+        state.session.edit_shop(|shop| {
             shop.pad = Some(on);
         });
     });
     let set_feedback = Callback::new(move |word: String| {
         let on = word == t::ON;
-        state.feedback.set(on);
-        state.edit_shop(|shop| {
+        state.session.edit_shop(|shop| {
             shop.feedback = Some(on);
         });
     });
@@ -129,7 +131,7 @@ pub fn SettingsScreen() -> impl IntoView {
                 label=t::PAD_SETTING
                 options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
                 value=Signal::derive(move || {
-                    (if state.pad_on.get() { t::ON } else { t::OFF }).to_owned()
+                    (if state.ui.pad_on.get() { t::ON } else { t::OFF }).to_owned()
                 })
                 change=set_pad
             />
@@ -139,7 +141,7 @@ pub fn SettingsScreen() -> impl IntoView {
                 label=t::FEEDBACK
                 options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
                 value=Signal::derive(move || {
-                    (if state.feedback.get() { t::ON } else { t::OFF }).to_owned()
+                    (if state.ui.feedback.get() { t::ON } else { t::OFF }).to_owned()
                 })
                 change=set_feedback
             />

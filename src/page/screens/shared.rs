@@ -13,7 +13,7 @@ use leptos::prelude::*;
 #[component]
 pub fn SharedScreen() -> impl IntoView {
     let state = State::here();
-    let body = match state.shared.get_untracked() {
+    let body = match state.ui.shared.get_untracked() {
         None => view! { <p>{t::LINK_TAKEN}</p> }.into_any(),
         Some(Err(fault)) => view! {
             <p class="fault">{t::link_fault(&fault)}</p>

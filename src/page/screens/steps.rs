@@ -5,7 +5,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::answer::summary;
 use crate::parts::verdict::shape;
-use crate::route::{Route, View};
+use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
@@ -22,7 +22,7 @@ pub fn place_of(state: State, cylinder: Option<u8>, spec: &StepSpec) -> (View, O
     match spec.subject {
         Subject::Block => (View::Whole(Some(spec.id)), Owner::Block),
         Subject::Bank if matches!(spec.id, StepId::Deck | StepId::Heights) => {
-            let bank = state.open.with_untracked(|open| {
+            let bank = state.session.open.with_untracked(|open| {
                 open.as_ref()
                     .zip(cylinder)
                     .map_or(0, |(o, c)| o.job.engine.bank_of(c))
@@ -33,6 +33,7 @@ pub fn place_of(state: State, cylinder: Option<u8>, spec: &StepSpec) -> (View, O
         Subject::Cylinder => {
             let cylinder = cylinder.or_else(|| {
                 state
+                    .session
                     .open
                     .with_untracked(|o| o.as_ref().and_then(|o| o.job.cylinders().next()))
             });
@@ -117,12 +118,15 @@ fn phase_fold(
 
 /// A step, or over all cylinders where none is open.
 fn said(state: State, cylinder: Option<u8>, spec: &'static StepSpec) -> Said {
-    let units = untrack(|| state.units(Target::Job));
+    let units = untrack(|| state.session.units(Target::Job));
     let (_, owner) = place_of(state, cylinder, spec);
     let of_all = cylinder.is_none() && spec.subject == Subject::Cylinder;
     Memo::new(move |before: Option<&(Listed, String)>| {
         let now = if of_all {
-            let all = state.reports.with(|reports| step_of_all(reports, spec.id));
+            let all = state
+                .session
+                .reports
+                .with(|reports| step_of_all(reports, spec.id));
             let listed = Listed {
                 signal: all.signal,
                 passed_over: all.passed_over,
@@ -130,7 +134,7 @@ fn said(state: State, cylinder: Option<u8>, spec: &'static StepSpec) -> Said {
             };
             (listed, t::cylinders_done(all.done, all.of))
         } else {
-            match state.step_report(owner, spec.id) {
+            match state.session.step_report(owner, spec.id) {
                 Some(report) => {
                     let listed = Listed {
                         signal: report.signal,
@@ -151,7 +155,7 @@ fn said(state: State, cylinder: Option<u8>, spec: &'static StepSpec) -> Said {
         };
         // The number follows every key, its colour waits for the reading.
         match before {
-            Some((listed, _)) if state.half_typed.get() => (*listed, now.1),
+            Some((listed, _)) if state.session.half_typed.get() => (*listed, now.1),
             _ => now,
         }
     })

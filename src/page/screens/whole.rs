@@ -5,8 +5,8 @@ use crate::live::{Shown, live};
 use crate::memo::Memo;
 use crate::parts::bar::job_bar;
 use crate::parts::step::StepView;
-use crate::route::{Route, View};
 use crate::screens::steps::{place_of, step_list};
+use crate::screens::{Route, View};
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{Owner, StepId, Subject, steps_with};
@@ -21,7 +21,7 @@ pub fn WholeScreen(
 ) -> impl IntoView {
     let state = State::here();
     let step = Memo::new(move |_| {
-        let asked = match state.route.get() {
+        let asked = match state.ui.route.get() {
             Route::Job {
                 view: View::Whole(step),
                 ..
@@ -31,7 +31,7 @@ pub fn WholeScreen(
             }),
             _ => None,
         };
-        asked.unwrap_or_else(|| untrack(|| state.block_step()))
+        asked.unwrap_or_else(|| untrack(|| state.session.block_step()))
     });
     Effect::new(move |before: Option<StepId>| {
         let now = step.get();
@@ -40,12 +40,13 @@ pub fn WholeScreen(
         }
         now
     });
-    let stand = Memo::new(move |_| state.stand());
+    let stand = Memo::new(move |_| state.session.stand());
     let key = StoredValue::new(id.clone());
     let body = move || {
         let spec = step.get().spec();
         let owners: Vec<Owner> = if spec.subject == Subject::Bank {
             let banks = state
+                .session
                 .open
                 .with_untracked(|o| o.as_ref().map_or(1, |o| o.job.engine.banks()));
             (0..banks).map(Owner::Bank).collect()

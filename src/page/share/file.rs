@@ -81,16 +81,17 @@ fn file_name(job: &str, ending: &str) -> String {
 /// The open job as a file.
 pub fn save_job(state: State) {
     let name = state
+        .session
         .open
         .with_untracked(|open| open.as_ref().map(|o| o.job.name.clone()));
-    if let (Some(text), Some(name)) = (state.open_text(), name) {
+    if let (Some(text), Some(name)) = (state.session.open_text(), name) {
         hand_over_soon(file_name(&name, "txt"), text, "text/plain");
     }
 }
 
 /// The open job's readings as a table.
 pub fn save_table(state: State) {
-    let table = state.open.with_untracked(|open| {
+    let table = state.session.open.with_untracked(|open| {
         let job = &open.as_ref()?.job;
         let words = Words {
             heads: t::CSV_HEADS,
@@ -111,7 +112,7 @@ pub fn save_table(state: State) {
 /// the settings and the cold drop, as one file; remembers when, once it is
 /// shared or written.
 pub fn save_all(state: State) {
-    state.flush();
+    state.session.flush();
     spawn_local(async move {
         let mut texts = Vec::new();
         for name in library::all_names() {
@@ -128,7 +129,7 @@ pub fn save_all(state: State) {
         let day = browser::date(at);
         let name = format!("coldseat-jobs-{}.txt", day.get(..10).unwrap_or("all"));
         if hand_over(name, file, "text/plain").await {
-            state.edit_shop(|shop| {
+            state.session.edit_shop(|shop| {
                 shop.backup_at = Some(at);
             });
         }

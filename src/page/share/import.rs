@@ -3,10 +3,10 @@
 //! written over.
 
 use crate::browser;
-use crate::keeper::{self, with};
 use crate::library::{OpenDrop, OpenJob};
 use crate::state::State;
 use crate::storage::local::Local;
+use crate::storage::with;
 use crate::texts as t;
 use coldseat_core::ask::document::{
     Body, Document, FILE_MOST, FileFault, Found, Paper, Restored, Unreadable, conflicts, gain,
@@ -63,7 +63,7 @@ pub enum Preview {
 
 /// Reads a file and says what it would change.
 pub fn look_into(state: State, file: web_sys::File, preview: RwSignal<Option<Preview>>) {
-    state.flush();
+    state.session.flush();
     preview.set(Some(Preview::Reading));
     if file.size() > FILE_MOST as f64 {
         preview.set(Some(Preview::Refused(FileFault::TooLong)));
@@ -106,7 +106,7 @@ async fn line(state: State, found: Found) -> Line {
     let (name, here) = match &document.body {
         Body::Job(job) => {
             let here = match &id {
-                Some(id) => keeper::stored(state, id).await,
+                Some(id) => state.session.stored(id).await,
                 None => None,
             };
             let document = |here: OpenJob| {
@@ -121,7 +121,7 @@ async fn line(state: State, found: Found) -> Line {
         }
         Body::Drop(drop) if id.is_some() => {
             let here = match &id {
-                Some(id) => keeper::stored_drop(state, id).await,
+                Some(id) => state.session.stored_drop(id).await,
                 None => None,
             };
             let document = |here: OpenDrop| {
@@ -183,15 +183,15 @@ pub fn take(state: State, preview: RwSignal<Option<Preview>>) {
     let Some(Preview::Lines(lines)) = preview.get_untracked() else {
         return;
     };
-    state.flush();
+    state.session.flush();
     let mut count = 0;
     for (id, document) in lines.into_iter().filter_map(|line| line.takes) {
         // It is joined with what is here now, whatever the preview said.
         let told = with(|session| session.take(&id, &document, &Local, browser::now()));
-        state.show(told);
+        state.storage.tell(told);
         count += 1;
     }
-    keeper::run(state);
-    state.scan();
+    state.storage.run();
+    state.library.scan();
     preview.set(Some(Preview::Taken(count)));
 }

@@ -24,17 +24,17 @@ pub fn address_of(shared: &Shared) -> Result<String, LinkFault> {
 impl State {
     /// Looks at what came with an address or was pasted; nothing is stored.
     pub fn look_at_link(self, text: &str) {
-        self.shared.set(Some(decode(text, browser::now())));
-        self.links.update(|count| *count += 1);
+        self.ui.shared.set(Some(decode(text, browser::now())));
+        self.ui.links.update(|count| *count += 1);
     }
 
     /// Takes what a link brought, as a copy of its own; an engine as a job or
     /// as a sheet.
     pub fn take_shared(self, sheet: bool) {
-        let Some(Ok(shared)) = self.shared.get_untracked() else {
+        let Some(Ok(shared)) = self.ui.shared.get_untracked() else {
             return;
         };
-        self.shared.set(None);
+        self.ui.shared.set(None);
         match shared {
             Shared::Profile(engine, entries) if sheet => {
                 self.begin(Job::engine_sheet(engine, &entries), None);
@@ -46,7 +46,7 @@ impl State {
             }
             Shared::Floor(job) => self.begin(*job, None),
             Shared::Drop(sheet) => {
-                self.edit_drop(|drop| *drop = sheet);
+                self.session.edit_drop(|drop| *drop = sheet);
                 browser::go("#/drop");
             }
         }

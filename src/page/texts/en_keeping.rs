@@ -1,9 +1,9 @@
 //! English: what is said about keeping jobs.
 
 use super::{bank, place_title, step_title};
-use crate::keeper::{Keeping, Place};
 use crate::share::import::Outcome;
 use crate::show::length;
+use crate::storage::{Keeping, Place};
 use coldseat_core::ask::document::{DisputedSpot as Spot, FileFault, Reminder};
 use coldseat_core::ask::{Gasket, HoneOffer, Lesson, Offer, Owner, Series, StepId, UnitSystem};
 use coldseat_core::storage::StoreFault;

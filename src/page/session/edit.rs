@@ -1,45 +1,20 @@
-//! The open job as the screens change it: shown at once, noted and kept once the
+//! What is open as it is changed: shown at once, noted and kept once the
 //! change is painted.
 
+use super::{Session, Target};
 use crate::browser;
-use crate::keeper::{self, with};
-use crate::library;
-use crate::route::{Route, View};
-use crate::state::{State, Target};
+use crate::library::{self, OpenDrop, OpenJob};
+use crate::storage::durable;
 use crate::storage::local::Local;
+use crate::storage::with;
 use coldseat_core::ask::document::{
     ColdDropPaper, DisputedSpot as Spot, Document, Shop, Stay, write,
 };
-use coldseat_core::ask::{DropSheet, Entries, Entry, Job, Place, Scope};
+use coldseat_core::ask::{DropSheet, Entries, Entry, Job, Place};
 use coldseat_core::storage::session::Which;
-use coldseat_core::storage::slots;
+use coldseat_core::storage::slots::{self, DROPS, JOBS};
+use coldseat_core::storage::{Answer, Ask};
 use leptos::prelude::*;
-
-/// What belongs to what is open and is not shown.
-#[derive(Clone, Copy)]
-pub struct Desk {
-    /// Whether there is a step to take back.
-    pub can_undo: RwSignal<bool>,
-    /// Whether there is a step to do again.
-    pub can_redo: RwSignal<bool>,
-    /// Whether a change waits for its paint.
-    waits: StoredValue<bool>,
-    /// The place that was typed into last, while the hand is there.
-    visit: StoredValue<Option<(Target, Place)>>,
-}
-
-impl Desk {
-    /// An empty one.
-    #[must_use]
-    pub fn new() -> Self {
-        Self {
-            can_undo: RwSignal::new(false),
-            can_redo: RwSignal::new(false),
-            waits: StoredValue::new(false),
-            visit: StoredValue::new(None),
-        }
-    }
-}
 
 /// Which document holds the numbers of a target.
 fn which(target: Target) -> Which {
@@ -50,22 +25,27 @@ fn which(target: Target) -> Which {
     }
 }
 
-impl State {
+impl Session {
     /// Opens a job, wherever it is; says whether it is open or may be soon.
     pub fn open_job(self, id: &str) -> bool {
         self.flush();
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         let past = browser::session_text(&history_key(id)).unwrap_or_default();
         let may = with(|session| session.open_job(&Local, id, &past));
-        self.open.set(with(|session| session.job().cloned()));
+        self.show_job();
         self.show_history();
-        keeper::run(self);
+        self.storage.run();
         may
+    }
+
+    /// Shows the job that is open.
+    pub(crate) fn show_job(self) {
+        self.open.set(with(|session| session.job().cloned()));
     }
 
     pub(crate) fn show_history(self) {
         let (undo, redo) = with(|session| session.steps(Which::Job));
-        for (signal, now) in [(self.desk.can_undo, undo), (self.desk.can_redo, redo)] {
+        for (signal, now) in [(self.can_undo, undo), (self.can_redo, redo)] {
             if signal.get_untracked() != now {
                 signal.set(now);
             }
@@ -82,7 +62,7 @@ impl State {
 
     /// Changes the open job and writes it.
     pub fn edit(self, change: impl FnOnce(&mut Job)) {
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         self.edit_at(change, Stay::New);
     }
 
@@ -109,7 +89,7 @@ impl State {
 
     /// Changes the shop's settings and writes them.
     pub fn edit_shop(self, change: impl FnOnce(&mut Shop)) {
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         self.edit_shop_at(change, Stay::New);
     }
 
@@ -123,18 +103,18 @@ impl State {
 
     /// Changes the cold drop at hand and writes it.
     pub fn edit_drop(self, change: impl FnOnce(&mut DropSheet)) {
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         self.edit_drop_at(|paper| change(&mut paper.sheet), Stay::New);
     }
 
     /// Types into a place.
     pub fn type_entry(self, target: Target, place: Place, entry: Entry) {
-        let stay = if self.desk.visit.get_value() == Some((target, place)) {
+        let stay = if self.visit.get_value() == Some((target, place)) {
             Stay::Same
         } else {
             Stay::New
         };
-        self.desk.visit.set_value(Some((target, place)));
+        self.visit.set_value(Some((target, place)));
         let put = |entries: &mut Entries| drop(entries.put(place, entry));
         match target {
             Target::Job => self.edit_at(|job| put(&mut job.entries), stay),
@@ -145,26 +125,26 @@ impl State {
 
     /// The hand goes elsewhere: what is typed next is a change of its own.
     pub fn leaves_place(self) {
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
     }
 
     /// Writes what is changed as soon as the change is painted: a key shows at
     /// once, and is "saved" when it is. What leaves the job or the page writes
-    /// it first ([`State::flush`]).
+    /// it first ([`Session::flush`]).
     fn save_soon(self) {
-        self.keeping.set(keeper::Keeping::Writing);
-        if !self.desk.waits.get_value() {
-            self.desk.waits.set_value(true);
+        self.storage.writing();
+        if !self.waits.get_value() {
+            self.waits.set_value(true);
             browser::after_paint(move || self.flush());
         }
     }
 
     /// Writes what waits for the paint.
     pub fn flush(self) {
-        if self.desk.waits.get_value() {
-            self.desk.waits.set_value(false);
+        if self.waits.get_value() {
+            self.waits.set_value(false);
             let told = with(|session| session.flush(&Local, browser::now()));
-            self.show(told);
+            self.storage.tell(told);
             self.kept();
         }
     }
@@ -180,7 +160,7 @@ impl State {
         if let Some((id, history)) = own {
             browser::set_session_text(&history_key(&id), &history);
         }
-        keeper::run(self);
+        self.storage.run();
     }
 
     /// Another tab changed local storage.
@@ -193,25 +173,25 @@ impl State {
             Some(None) => {}
         }
         let told = with(|session| session.heard(key.as_deref(), &Local, browser::now()));
-        self.show(told);
-        keeper::run(self);
+        self.storage.tell(told);
+        self.storage.run();
     }
 
     /// The person comes back to the tab.
     pub fn comes_back(self) {
         self.flush();
         let told = with(|session| session.comes_back(&Local, browser::now()));
-        self.show(told);
-        keeper::run(self);
+        self.storage.tell(told);
+        self.storage.run();
     }
 
     fn step_back(self, target: Target, is_redo: bool) -> Option<Place> {
         self.flush();
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         let at = browser::now();
         let which = which(target);
         let (spot, told) = with(|session| session.step(which, is_redo, &Local, at));
-        self.show(told);
+        self.storage.tell(told);
         self.kept();
         match spot? {
             Spot::Reading(place) => Some(place),
@@ -239,7 +219,7 @@ impl State {
         self.flush();
         let which = which(target);
         let told = with(|session| session.bin(which, into, &Local, browser::now()));
-        self.show(told);
+        self.storage.tell(told);
         self.kept();
     }
 
@@ -247,44 +227,54 @@ impl State {
     pub fn keep_anew(self, target: Target) {
         let which = which(target);
         let told = with(|session| session.keep_anew(which, &Local, browser::now()));
-        self.show(told);
+        self.storage.tell(told);
         self.kept();
     }
 
     /// Chooses one of the values of a place that has more than one.
     pub fn choose(self, target: Target, path: &str, value: usize) {
         self.flush();
-        self.desk.visit.set_value(None);
+        self.visit.set_value(None);
         let chosen = (path, value);
         let at = browser::now();
         let which = which(target);
         let told = with(|session| session.choose(which, chosen, &Local, at));
-        self.show(told);
+        self.storage.tell(told);
         self.kept();
     }
 
-    /// Begins a job and goes to it.
-    pub fn begin(self, mut job: Job, note_of_numbers: Option<Entries>) {
-        if let Some(entries) = note_of_numbers {
-            for (place, entry) in entries.iter() {
-                job.entries.put(*place, entry.clone());
-            }
+    /// A job, wherever it is: open, under way, in local storage, in the second store.
+    pub async fn stored(self, id: &str) -> Option<OpenJob> {
+        self.flush();
+        if let Some(here) = with(|session| session.at_hand(&Local, id)) {
+            return Some(here);
         }
+        match durable::perform(Ask::Get(format!("{JOBS}{id}"))).await {
+            Answer::Got(Ok(Some(content))) => OpenJob::of_content(id, &content),
+            _ => None,
+        }
+    }
+
+    /// A kept cold drop, wherever it is.
+    pub async fn stored_drop(self, id: &str) -> Option<OpenDrop> {
+        self.flush();
+        if let Some(here) = with(|session| session.kept_drop_at_hand(&Local, id)) {
+            return Some(here);
+        }
+        match durable::perform(Ask::Get(format!("{DROPS}{id}"))).await {
+            Answer::Got(Ok(Some(content))) => OpenDrop::of_content(id, &content),
+            _ => None,
+        }
+    }
+
+    /// Begins a job and opens it; returns its key.
+    pub fn begin(self, job: Job) -> String {
         self.flush();
         let id = browser::fresh_id();
-        // Nothing measured yet: it begins with the engine's numbers and its holes.
-        let is_new = job
-            .entries
-            .iter()
-            .all(|(place, _)| place.field.spec().scope == Scope::Engine);
-        let view = match (job.sheet, is_new) {
-            (true, _) | (false, true) => View::Engine,
-            (false, false) => View::Cylinder(None, None),
-        };
         with(|session| session.begin(&Local, id.clone(), job, browser::now()));
-        self.open.set(with(|session| session.job().cloned()));
+        self.show_job();
         self.kept();
-        browser::go(&Route::Job { id, view }.address());
+        id
     }
 }
 

@@ -1,15 +1,13 @@
 //! The cold drops without a job: the one in use, and those kept under a name.
 
+use super::Session;
 use crate::browser;
-use crate::keeper::{self, with};
 use crate::library::{self, OpenDrop};
-use crate::route::Route;
-use crate::state::State;
 use crate::storage::local::Local;
-use crate::texts as t;
-use coldseat_core::ask::DropSheet;
+use crate::storage::with;
 use coldseat_core::ask::document::{ColdDropPaper, Stay};
-use coldseat_core::storage::slots::JOBS;
+use coldseat_core::ask::{DropSheet, UnitSystem};
+use coldseat_core::storage::slots::{DROPS, JOBS};
 use leptos::prelude::*;
 
 /// The numbers of the cold drop at hand: one signal with the whole of it.
@@ -34,42 +32,23 @@ impl DropNumbers {
     }
 }
 
-impl State {
-    /// Whichever cold drop was used last stands in the address from here on.
-    pub(crate) fn to_last_drop(self) {
-        let used = with(|session| session.drop_used());
-        let newest = self.drops.with_untracked(|drops| {
-            let here = drops.iter().find(|drop| drop.row.binned.is_none());
-            here.map(|drop| (drop.id.clone(), drop.row.changed))
-        });
-        if let Some((id, changed)) = newest
-            && used.is_none_or(|used| used < changed)
-        {
-            browser::replace_hash(&Route::Drop(Some(id)).address());
-        }
-    }
-
-    /// Opens the kept cold drop that the address names, wherever it is; elsewhere
-    /// the one in use is at hand.
-    pub(crate) fn drop_of_route(self, route: &Route) {
-        let wanted = match route {
-            Route::Drop(id) => id.clone(),
-            _ => None,
-        };
-        let wanted = wanted.unwrap_or_default();
+impl Session {
+    /// Opens the kept cold drop under a key, wherever it is; without one the one in
+    /// use is at hand.
+    pub fn open_drop(self, wanted: &str) {
         if self.drop_open.with_untracked(|open| open.id == wanted) {
             return;
         }
         self.leaves_place();
         let told = with(|session| session.close_drop(&Local, browser::now()));
-        self.show(told);
+        self.storage.tell(told);
         if !wanted.is_empty() {
-            let may = with(|session| session.open_drop(&Local, &wanted));
+            let may = with(|session| session.open_drop(&Local, wanted));
             self.show_drop();
             let is_open = self.drop_open.with_untracked(|open| open.id == wanted);
             self.looking.set(may && !is_open);
         }
-        keeper::run(self);
+        self.storage.run();
     }
 
     /// Shows the cold drop at hand.
@@ -90,14 +69,14 @@ impl State {
             library::forget_row(Some(&format!("{JOBS}{id}")));
         }
         let open = self.drop_open.with_untracked(|open| open.id.clone());
-        if let Some(name) = Route::Drop(Some(open)).document() {
-            library::forget_row(Some(&name));
+        if !open.is_empty() {
+            library::forget_row(Some(&format!("{DROPS}{open}")));
         }
     }
 
     /// Keeps the numbers at hand under a name, the day where it is none, and opens
-    /// what is kept.
-    pub fn keep_drop(self, name: &str) {
+    /// what is kept; returns its key.
+    pub fn keep_drop(self, name: &str) -> String {
         self.flush();
         let at = browser::now();
         let name: String = name.trim().chars().take(NAME_MOST).collect();
@@ -110,8 +89,8 @@ impl State {
         let id = browser::fresh_id();
         with(|session| session.begin_drop(&Local, id.clone(), paper, at));
         self.show_drop();
-        keeper::run(self);
-        browser::go(&Route::Drop(Some(id)).address());
+        self.storage.run();
+        id
     }
 
     /// Another name for the kept cold drop that is open.
@@ -119,13 +98,13 @@ impl State {
         self.leaves_place();
         self.edit_drop_at(|paper| paper.name = name, Stay::Same);
     }
-
-    /// A copy of the kept cold drop that is open, which is opened.
-    pub fn copy_drop(self) {
-        let name = self.drop_open.with_untracked(|open| open.job.name.clone());
-        self.keep_drop(&t::copy_of(&name));
-    }
 }
 
 /// Longest name of a cold drop.
 pub const NAME_MOST: usize = 80;
+
+/// The cold drop as it opens: nothing typed, usual values stand and are told.
+#[must_use]
+pub fn fresh_drop(units: UnitSystem) -> DropSheet {
+    ColdDropPaper::fresh(units).sheet
+}
