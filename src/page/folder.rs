@@ -7,9 +7,9 @@ use crate::library;
 use crate::screens::{Route, View};
 use crate::state::State;
 use crate::storage::dav;
-use crate::storage::dav;
 use crate::storage::durable;
 use crate::storage::local::Local;
+use crate::storage::with;
 use coldseat_core::ask::Place;
 use coldseat_core::storage::Answer;
 use coldseat_core::storage::Ask;
@@ -252,10 +252,7 @@ impl Shop {
             show(self.standing, None);
             return;
         }
-        let is_ready = with(|session| {
-            let keeper = session.keeper();
-            keeper.has_looked()
-        });
+        let is_ready = with(|session| session.keeper().has_looked());
         if !is_ready {
             return;
         }

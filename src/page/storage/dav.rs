@@ -31,14 +31,14 @@ async fn sent(call: &Call) -> Option<(u16, String, Option<u64>)> {
     let init = RequestInit::new();
     let (method, path, body) = match call {
         Call::List(path) => {
-            headers.set("Depth", "1").ok()?;
-            headers.set("Content-Type", "application/xml").ok()?;
+            headers.set("depth", "1").ok()?;
+            headers.set("content-type", "application/xml").ok()?;
             ("PROPFIND", path, Some(WANTED))
         }
         Call::Get(path) => ("GET", path, None),
         Call::Put(path, text) => {
             headers
-                .set("Content-Type", "text/plain; charset=utf-8")
+                .set("content-type", "text/plain; charset=utf-8")
                 .ok()?;
             ("PUT", path, Some(text.as_str()))
         }
@@ -57,7 +57,7 @@ async fn sent(call: &Call) -> Option<(u16, String, Option<u64>)> {
     let answer = window().fetch_with_str_and_init(&format!("{FOLDER}{path}"), &init);
     let read = async {
         let answer: Response = JsFuture::from(answer).await.ok()?.dyn_into().ok()?;
-        let told = answer.headers().get("Date").ok().flatten();
+        let told = answer.headers().get("date").ok().flatten();
         let at = told.map(|date| js_sys::Date::parse(&date));
         let at = at
             .filter(|at| at.is_finite() && *at > 0.0)
