@@ -220,7 +220,7 @@ pub fn show_above_pad(id: &str) {
 /// The input after the one with this id, in the order of the page; else the
 /// button that goes on.
 pub fn focus_after(id: &str) -> bool {
-    let Ok(places) = document().query_selector_all("[data-place], [data-onward]") else {
+    let Ok(places) = document().query_selector_all(IN_SIGHT_OR_ONWARD) else {
         return false;
     };
     let mut found = false;
@@ -268,9 +268,14 @@ pub fn fill_from(id: &str, texts: &[&str]) {
     }
 }
 
+/// Places of readings; what stands folded is not gone to.
+const IN_SIGHT: &str = "[data-place]:not(details:not([open]) *)";
+/// These, and the button that goes on.
+const IN_SIGHT_OR_ONWARD: &str = ":is([data-place], [data-onward]):not(details:not([open]) *)";
+
 /// The id of the place after one.
 fn place_after(id: &str) -> Option<String> {
-    let places = document().query_selector_all("[data-place]").ok()?;
+    let places = document().query_selector_all(IN_SIGHT).ok()?;
     let ids: Vec<String> = (0..places.length())
         .filter_map(|index| places.item(index)?.dyn_into::<web_sys::Element>().ok())
         .map(|element| element.id())

@@ -49,6 +49,12 @@ pub fn whole_seconds(s: f64) -> String {
     format::fixed(s, 0)
 }
 
+/// Seconds and tenths, as short times are kept.
+#[must_use]
+pub fn tenth_seconds(s: f64) -> String {
+    format::fixed(s, 1)
+}
+
 /// Minutes and seconds, as on a clock.
 #[must_use]
 pub fn clock(s: f64) -> String {

@@ -3,8 +3,9 @@
 
 use anyhow::{Result, ensure};
 use coldseat_browser_tests::{Bench, Key, Role, Setting, Size, Theme, containing};
+use coldseat_core::ask::StepId;
 use coldseat_core::job::demo::Demo;
-use coldseat_core::job::{Field, Place};
+use coldseat_core::job::{Field, Owner, Place};
 
 use crate::record::{finished_job, put, put_entry, stored};
 
@@ -34,6 +35,7 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         ] {
             put_entry(&mut job, Place::of_bank(0, field, index), "");
         }
+        job.set_mark(Owner::Bank(0), StepId::Deck, None, 1_700_000_000_001);
         let own = stored("deck", job);
         put(page, &own).await?;
         page.reload().await?;
@@ -62,6 +64,12 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.says("left so, because: new dowels come with the head")
             .await?;
         page.long_picture(&format!("deck-after-{name}")).await?;
+        // Decided on is not cut.
+        page.go("#/job/deck/record").await?;
+        page.says("not cut yet, or not marked as cut; 0.0050 in decided on")
+            .await?;
+        page.go("#/job/deck/deck/1").await?;
+        page.tap(Role::Button, "The deck is cut").await?;
         page.go("#/job/deck/record").await?;
         page.says("Dowels: back to 0.5000").await?;
         page.long_picture(&format!("deck-record-{name}")).await?;

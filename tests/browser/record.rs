@@ -6,7 +6,7 @@ use std::path::Path;
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Page, Role, Setting, Size};
-use coldseat_core::ask::{AsLeft, Finished, Told, as_left, finished};
+use coldseat_core::ask::{AsLeft, Finished, Mark, StepId, Told, as_left, finished};
 use coldseat_core::document::slot::{Slot, write_slot};
 use coldseat_core::document::{Body, Document, write};
 use coldseat_core::job::assess::assess;
@@ -105,6 +105,7 @@ pub(crate) fn finished_job(demo: Demo, cylinders: u8) -> Job {
             at,
         };
         job.unlocks.insert(bank, unlock);
+        job.set_mark(Owner::Bank(bank), StepId::Deck, Some(Mark::Done), at);
     }
     job.note = "Two cap bolts replaced; oil gallery plugs are out.".to_owned();
     job

@@ -151,8 +151,9 @@ pub fn leave_proud(job: &mut Job, seed: u64) {
     }
 }
 
-/// Gives a job's ledges a second radius and their ink: flat, cupped, half read.
-pub fn read_ledges(job: &mut Job, seed: u64) {
+/// Reads what few jobs read: ledges at a second radius and their ink (flat, cupped, half
+/// read), the time from entering to home.
+pub fn read_more(job: &mut Job, seed: u64) {
     let mut rng = Rng::with_seed(0x1ed9e + seed);
     let inside: Vec<u8> = job.cylinders().collect();
     for cylinder in inside {
@@ -177,6 +178,8 @@ pub fn read_ledges(job: &mut Job, seed: u64) {
                 2,
             );
         }
+        let timed = Place::of_cylinder(cylinder, Field::HomeTimed, 0);
+        put(job, timed, ["3.5", "12"][usize::from(rng.u8(0..2))], 2);
         let ink = ["full", "full", "broken", "not_done"][usize::from(rng.u8(0..4))];
         put(
             job,

@@ -21,7 +21,7 @@ use coldseat_core::job::step::StepId;
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_tests::plain::{plain, plain_alone};
 use coldseat_tests::share_of;
-use jobs::{deck_it, half_filled, leave_proud, measure_cold, random, read_ledges, work_to_plan};
+use jobs::{deck_it, half_filled, leave_proud, measure_cold, random, read_more, work_to_plan};
 use law::{Blow, Broken, Tally, hold, struck};
 
 /// Half-filled copies of each demo.
@@ -59,7 +59,7 @@ fn all_jobs() -> Vec<(String, Job)> {
             if seed % 2 == 1 {
                 work_to_plan(&mut proud, seed);
             }
-            read_ledges(&mut proud, seed);
+            read_more(&mut proud, seed);
             jobs.push((format!("{demo:?} left proud {seed}"), proud));
         }
         jobs.push((format!("{demo:?} without the one that is high"), home));

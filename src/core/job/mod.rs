@@ -27,8 +27,8 @@ pub mod steps;
 pub mod verdict;
 
 pub use advice::{
-    again, drop_ways, flange_stress, grip, handover, learnt, origin, own_cuts, pairs, plan_heights,
-    profile, profile_needs, timing, wants, work_to_plan,
+    again, drop_ways, flange_stress, grip, handover, learnt, learnt_home, origin, own_cuts, pairs,
+    plan_heights, profile, profile_needs, timing, wants, work_to_plan,
 };
 pub use model::entries::{Entries, Entry};
 pub use model::field::Field;

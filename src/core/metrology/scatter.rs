@@ -28,9 +28,9 @@ pub struct Scatter {
 }
 
 /// Share of the population within a tolerance interval.
-const CONTENT: f64 = 0.95;
+pub const CONTENT: f64 = 0.95;
 /// Confidence that it is.
-const CONFIDENCE: f64 = 0.95;
+pub const CONFIDENCE: f64 = 0.95;
 
 /// The scatter of two or more errors.
 ///

@@ -13,7 +13,7 @@ use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::{
     AfterCut, AfterState, DONE, DeckSize, Field, FromDeck, Job, Length, Place, RecutSaid, Standing,
-    UnitSystem, after_cut, is_cut,
+    UnitSystem, after_cut, is_cut_decided,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -246,7 +246,7 @@ fn asked(state: State, bank: u8) -> Vec<u8> {
                         .is_some()
                 })
         };
-        let is_cut = is_cut(&open.job, &reports, bank);
+        let is_cut = is_cut_decided(&open.job, &reports, bank);
         let outside: Vec<bool> = match after_cut(&open.job, bank) {
             Ok(after) => after
                 .sizes

@@ -284,7 +284,11 @@ fn worked_to(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> An
     };
     let moves = plan.iter().any(|hole| hole.sleeve != hole.cylinder);
     let together = moves.then(|| view! { <p class="quiet">{t::PLAN_TOGETHER}</p> });
+    let is_open = plan.iter().any(KeptHole::is_open);
+    let in_it = (is_open && sleeve_in(state, bank))
+        .then(|| view! { <p class="fault">{t::PLAN_SLEEVE_IN}</p> });
     view! {
+        {in_it}
         {lines}
         {together}
         {against(state, bank, plan, units)}
@@ -297,7 +301,8 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
     let words = t::kept_line(task, hole, &|m: Length| length(m.as_m(), units));
     let cylinder = hole.cylinder;
     let done = hole.is_done(task);
-    let name = format!("{}: {words}", t::DONE);
+    let button = if done { t::PLAN_TICK_BACK } else { t::DONE };
+    let name = format!("{button}: {words}");
     let is_left = with_job(state, |job| is_at_hand(job, hole, task)) == Some(true);
     let none_left = (!is_left).then(|| view! { <p class="fault">{t::PLAN_NONE_LEFT}</p> });
     view! {
@@ -312,7 +317,7 @@ fn tick(state: State, task: Task, hole: &KeptHole, units: UnitSystem) -> AnyView
                     state.session.edit(|job| tick_plan(job, cylinder, task, browser::now()));
                 }
             >
-                {t::DONE}
+                {button}
             </button>
         </li>
     }

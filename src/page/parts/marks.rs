@@ -6,7 +6,7 @@ use crate::memo::Memo;
 use crate::parts::reason::Reason;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::{Mark, Owner, StepSpec};
+use coldseat_core::ask::{Mark, Owner, StepId, StepSpec};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -79,14 +79,21 @@ pub fn Marks(
         }
         .into_any()
     };
-    let done = button(t::MARK_DONE, |m| *m == Mark::Done, Mark::Done);
+    let is_deck = spec.id == StepId::Deck;
+    let label = if is_deck {
+        t::DECK_IS_CUT
+    } else {
+        t::MARK_DONE
+    };
+    let done = button(label, |m| *m == Mark::Done, Mark::Done);
     let not = button(
         t::MARK_NOT,
         |m| *m == Mark::NotForThisJob,
         Mark::NotForThisJob,
     );
-    // Where nothing is measured the mark is all there is to do.
-    let (in_sight, folded) = if spec.fields.is_empty() {
+    // Where nothing is measured the mark is all there is to do, and a deck whose cut is
+    // decided on is cut only when somebody says so.
+    let (in_sight, folded) = if spec.fields.is_empty() || is_deck {
         (Some(done), None)
     } else {
         (None, Some(done))

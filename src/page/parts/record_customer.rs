@@ -39,7 +39,7 @@ pub fn customer_paper(
         .clone()
         .map(|bank| deck_plan(id, job, reports, bank, units))
         .collect();
-    let cut = banks.filter(|bank| is_cut(job, reports, *bank));
+    let cut = banks.filter(|bank| is_cut(job, *bank));
     let proud = (0..job.engine.banks()).filter(|bank| left_proud(job, reports, *bank).is_some());
     let done: Vec<String> = cut
         .clone()
@@ -53,7 +53,7 @@ pub fn customer_paper(
         .map(|(step, whose)| {
             let banks = usize::from(job.engine.banks());
             let decided = |owner: &Owner| match owner {
-                Owner::Bank(bank) => is_decided(job, *bank),
+                Owner::Bank(bank) => is_decided(job, *bank) && !is_cut(job, *bank),
                 _ => false,
             };
             if *step == StepId::Deck && whose.iter().all(decided) {
@@ -69,7 +69,8 @@ pub fn customer_paper(
     };
     let disputed = job.disputes().len();
     let has_bores = reports.iter().any(|r| finished(job, r).is_some());
-    let what = t::deck_plan_what(job.listed_kind(), has_bores);
+    let stand = job.listed_stand();
+    let what = t::deck_plan_what(stand.kind, stand.ends, has_bores);
     view! {
         <section class="record-paper record-customer" aria-labelledby="record-customer">
             <header class="record-head">
@@ -115,7 +116,11 @@ fn deck_plan(
         .filter(|r| job.engine.bank_of(r.cylinder) == bank)
         .map(|report| one(id, job, report, units))
         .collect();
-    let caption = t::deck_plan_caption(bank, job.engine.banks(), length_unit(units).symbol());
+    let caption = {
+        let is_left = is_cut(job, bank) || left_proud(job, reports, bank).is_some();
+        let unit = length_unit(units).symbol();
+        t::deck_plan_caption(bank, job.engine.banks(), unit, is_left)
+    };
     view! {
         <figure class="deck-left">
             <figcaption>{caption}</figcaption>

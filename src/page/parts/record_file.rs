@@ -9,15 +9,24 @@ use crate::parts::table::{Line, cell, hole, table};
 use crate::show::{bare, clock, in_full, length, length_unit};
 use crate::texts as t;
 use coldseat_core::ask::{
-    CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place,
-    State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket, is_cut,
-    left_proud, lock, measured_cold, only_marked, plan, shown,
+    CylinderReport, Field, GAUGES_CHECKED, Job, Length, Lock, Mark, Owner, Place, SleeveEnds,
+    Standing, State as Condition, Told, UnitSystem, as_left, deck_heights, gap_uncertainty, gasket,
+    is_cut, is_cut_decided, left_proud, lock, measured_cold, only_marked, plan, shim_laid, shown,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
 /// Holes up to which drawings have room beside both tables.
 const DRAWN_WITH_BOTH: usize = 3;
+
+/// Limits of sleeves that are left proud.
+const PROUD_LIMITS: [Field; 5] = [
+    Field::ProudLow,
+    Field::ProudHigh,
+    Field::SpreadHole,
+    Field::SpreadNeighbour,
+    Field::SpreadAll,
+];
 
 /// The paper.
 pub fn file_paper(
@@ -39,7 +48,8 @@ pub fn file_paper(
         t::MEAN,
         length_unit(units).symbol()
     );
-    let heads = t::as_left_columns(job.listed_kind()).map(str::to_owned);
+    let stand = job.listed_stand();
+    let heads = t::as_left_columns(stand.kind, stand.ends).map(str::to_owned);
     let banks = 0..job.engine.banks();
     let decks: Vec<AnyView> = banks
         .clone()
@@ -47,7 +57,7 @@ pub fn file_paper(
         .map(|words| view! { <p>{words}</p> }.into_any())
         .collect();
     let after: Vec<AnyView> = banks
-        .filter(|bank| is_cut(job, reports, *bank))
+        .filter(|bank| is_cut_decided(job, reports, *bank))
         .filter_map(|bank| after_cut_paper(job, bank, units))
         .collect();
     let open: Vec<String> = reports
@@ -90,6 +100,10 @@ pub fn file_paper(
         &limit(Field::TiltLimit),
         length_unit(units).symbol(),
     );
+    let proud = (stand.ends == SleeveEnds::Proud).then(|| {
+        let all = PROUD_LIMITS.map(limit);
+        view! { <p>{t::proud_limits(&all, length_unit(units).symbol())}</p> }
+    });
     let finished = finished_table(id, job, reports, units);
     // A second table takes the drawings' place on the paper.
     let many = reports.len() > DRAWN_WITH_BOTH;
@@ -108,6 +122,8 @@ pub fn file_paper(
             {no_sleeves(job, reports)}
             {pressure_tests(job, units)}
             <p>{limits}</p>
+            {proud}
+            {shims(job, units)}
             <p>{gauges(job, reports, units)}</p>
             {decks}
             {after}
@@ -139,6 +155,23 @@ pub fn no_sleeves(job: &Job, reports: &[CylinderReport]) -> Option<AnyView> {
 
 /// A limit of the engine as it is used; what is typed and cannot be used is told
 /// as it is typed.
+/// The shims that lie, hole by hole; nothing where there is none.
+fn shims(job: &Job, units: UnitSystem) -> Option<AnyView> {
+    let laid: Vec<(u8, String)> = job
+        .cylinders()
+        .filter_map(|cylinder| {
+            let size = match shim_laid(job, cylinder) {
+                Standing::Known(size) if size.as_m() > 0.0 => length(size.as_m(), units),
+                Standing::Known(_) | Standing::NotHere | Standing::Missing(_) => return None,
+                Standing::Unusable(unusable) => t::mend(&unusable, units),
+                Standing::Refused(fault) => t::fault(&fault),
+            };
+            Some((cylinder, size))
+        })
+        .collect();
+    (!laid.is_empty()).then(|| view! { <p>{t::shims_laid(&laid)}</p> }.into_any())
+}
+
 fn engine_words(job: &Job, field: Field, units: UnitSystem) -> String {
     match job.engine_si(field) {
         Ok(Some(si)) => in_full(si, units),
@@ -242,13 +275,18 @@ fn remarks(job: &Job) -> Option<AnyView> {
         }
     }
     for cylinder in job.cylinders() {
-        let mut times: Vec<String> = [Field::ChillTime, Field::Carry, Field::HoldTime]
-            .into_iter()
-            .filter_map(|field| {
-                let (_, s) = *shown(job, Owner::Cylinder(cylinder), field).first()?;
-                Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
-            })
-            .collect();
+        let mut times: Vec<String> = [
+            Field::ChillTime,
+            Field::Carry,
+            Field::HomeTimed,
+            Field::HoldTime,
+        ]
+        .into_iter()
+        .filter_map(|field| {
+            let (_, s) = *shown(job, Owner::Cylinder(cylinder), field).first()?;
+            Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
+        })
+        .collect();
         if let Some((cold, taken)) = measured_cold(job, cylinder) {
             times.push(t::cold_use(&length(cold.as_m(), job.engine.units), taken));
         }
@@ -306,6 +344,7 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
     let words = match lock(job, reports, bank) {
         Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
         Lock::Disputed(disputed) => t::mend(&disputed, units),
+        Lock::Locked(_) if is_cut(job, bank) => t::DECK_CUT_LOCKED.to_owned(),
         Lock::Locked(_) => t::LOCKED.to_owned(),
         Lock::Together(p) => t::together(p),
         open @ (Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..)) => {
@@ -313,7 +352,8 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
                 Ok(plan) => {
                     let cut = length(plan.plan.removal.as_m(), units);
                     match &plan.left_least {
-                        _ if !is_cut(job, reports, bank) => t::deck_not_cut(&cut),
+                        _ if !is_cut(job, bank) => t::deck_not_cut(&cut, plan.cut_decided),
+                        _ if !plan.cut_decided => t::deck_cut_unread(&cut),
                         Some(left) => {
                             let left: Vec<String> = plan
                                 .cylinders
@@ -340,7 +380,7 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
             }
         }
     };
-    let heights: Vec<String> = deck_heights(job, reports, bank)
+    let heights: Vec<String> = deck_heights(job, bank)
         .into_iter()
         .map(|height| length(height.as_m(), units))
         .collect();

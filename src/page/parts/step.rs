@@ -151,7 +151,9 @@ fn besides(fields: &[Field], owner: Owner) -> AnyView {
     let groups: Vec<AnyView> = fields.iter().map(group).collect();
     view! {
         <details class="help" open=open>
-            <summary>{t::LEDGE_MORE}</summary>
+            <summary>
+                {if fields.contains(&Field::HomeTimed) { t::DROP_MORE } else { t::LEDGE_MORE }}
+            </summary>
             {groups}
         </details>
     }

@@ -159,8 +159,13 @@ pub fn Timer(
         clock::remember();
         feedback::stay_awake();
     };
+    // At the bore: from here to home is timed too, as long as this step is open.
+    let entered = RwSignal::new(None::<u64>);
     let keep = move |of: fn(Passed) -> f64| {
         if let Some(since) = since.get_untracked() {
+            if spec.id == StepId::Drop {
+                entered.set(Some(clock::time()));
+            }
             let place = Place {
                 owner,
                 field,
@@ -171,8 +176,31 @@ pub fn Timer(
             record(None);
         }
     };
+    let home = move |_| {
+        if let Some(entered_at) = entered.get_untracked() {
+            let place = Place {
+                owner,
+                field: Field::HomeTimed,
+                index: 0,
+            };
+            let kept = show::tenth_seconds(clock::passed(entered_at).least_s);
+            state.type_text(Target::Job, place, &kept);
+            entered.set(None);
+        }
+    };
     let face = move || {
         let Some(since) = since.get() else {
+            if entered.get().is_some() {
+                return view! {
+                    <button type="button" class="button-first timer-stop" on:click=home>
+                        {t::TIMER_HOME}
+                    </button>
+                    <button type="button" on:click=move |_| entered.set(None)>
+                        {t::TIMER_DROP}
+                    </button>
+                }
+                .into_any();
+            }
             return view! {
                 <button type="button" class="button-first timer-start" on:click=start>
                     {format!("{}: {}", t::TIMER_START, t::field(field).to_lowercase())}

@@ -7,16 +7,26 @@ use crate::memo::Memo;
 use crate::state::State;
 use crate::texts as t;
 use coldseat_core::ask::{
-    Engine, Entries, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Series,
-    State as Condition, UnitSystem, assess, home_offer, homes, hone_offer, learnt, lessons, offer,
-    profile_of,
+    Engine, Entries, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Seconds, Series,
+    State as Condition, UnitSystem, assess, home_offer, home_time, home_times, homes, hone_offer,
+    learnt, lessons, offer, profile_of,
 };
 use coldseat_markup::view;
 use leptos::prelude::*;
 
-/// What is learnt: from so many jobs, its series, sleeves at home and not, and the
-/// newest job's engine.
-type Learnt = (usize, Vec<Series>, (usize, usize), Entries);
+/// What is learnt.
+#[derive(Clone, Default)]
+struct Learnt {
+    /// From so many jobs.
+    jobs: usize,
+    series: Vec<Series>,
+    /// Sleeves at home and not.
+    homes: (usize, usize),
+    /// Timed from entering to home.
+    home_times: Vec<Seconds>,
+    /// The newest job's engine.
+    newest: Entries,
+}
 
 /// Finished jobs that are looked into: the latest, so that a shop's old habits
 /// are forgotten and a phone is not kept busy.
@@ -31,10 +41,10 @@ pub fn LearntScreen() -> impl IntoView {
     let units = Memo::new(move |_| state.session.shop.with(|s| s.units));
     let shown = move || match found.get() {
         None => view! { <p role="status">{t::OPENING}</p> }.into_any(),
-        Some((0, ..)) => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
-        Some((jobs, series, homes, newest)) => {
-            let limits = limits_of(state, units.get(), newest);
-            lessons_view(state, jobs, &series, homes, &limits)
+        Some(learnt) if learnt.jobs == 0 => view! { <p>{t::NOTHING_LEARNT}</p> }.into_any(),
+        Some(learnt) => {
+            let limits = limits_of(state, units.get(), learnt.newest.clone());
+            lessons_view(state, &learnt, &limits)
         }
     };
     view! {
@@ -70,8 +80,7 @@ fn gather(state: State, found: RwSignal<Option<Learnt>>) {
     });
     wasm_bindgen_futures::spawn_local(async move {
         let mut all: Vec<(Lesson, Length)> = Vec::new();
-        let mut count = 0;
-        let mut at_home = (0, 0);
+        let mut so_far = Learnt::default();
         let mut newest = None;
         for id in finished {
             browser::breathe().await;
@@ -79,14 +88,18 @@ fn gather(state: State, found: RwSignal<Option<Learnt>>) {
                 let reports = assess(&open.job);
                 all.extend(lessons(&open.job, &reports));
                 let (home, not) = homes(&reports);
-                at_home = (at_home.0 + home, at_home.1 + not);
-                count += 1;
+                so_far.homes = (so_far.homes.0 + home, so_far.homes.1 + not);
+                so_far.home_times.extend(home_times(&open.job, &reports));
+                so_far.jobs += 1;
                 newest.get_or_insert_with(|| profile_of(&open.job.entries));
             }
         }
         // Whoever has gone elsewhere meanwhile is not waiting any more.
-        let newest = newest.unwrap_or_default();
-        let _ = found.try_set(Some((count, learnt(&all), at_home, newest)));
+        let _ = found.try_set(Some(Learnt {
+            series: learnt(&all),
+            newest: newest.unwrap_or_default(),
+            ..so_far
+        }));
     });
 }
 
@@ -108,13 +121,8 @@ fn limits_of(state: State, units: UnitSystem, newest: Entries) -> Job {
     Job::new(engine, entries)
 }
 
-fn lessons_view(
-    state: State,
-    jobs: usize,
-    series: &[Series],
-    at_home: (usize, usize),
-    limits: &Job,
-) -> AnyView {
+fn lessons_view(state: State, learnt: &Learnt, limits: &Job) -> AnyView {
+    let series = &learnt.series;
     let units = limits.engine.units;
     let items: Vec<AnyView> = series
         .iter()
@@ -146,12 +154,20 @@ fn lessons_view(
         let words = t::hone_offer(&found, units);
         (found.n < FEW, words, t::HONE_TAKE, entries)
     });
-    let prior = home_offer(at_home).map(|found| {
+    let prior = home_offer(learnt.homes).map(|found| {
         let entries = vec![found.entry(limits, now)];
         let words = t::home_offer(found.n, found.share);
         (found.is_few(), words, t::HOME_TAKE, entries)
     });
-    let offers: Vec<AnyView> = [feed, hone, prior]
+    let timed = home_time(&learnt.home_times);
+    let needed = timed.and_then(|found| {
+        let entries = vec![found.entry(limits, now)?];
+        Some((false, t::home_time(&found), t::HOME_TIME_TAKE, entries))
+    });
+    let only_timed = timed
+        .filter(|found| found.needed.is_none())
+        .map(|found| view! { <p>{t::home_time(&found)}</p> });
+    let offers: Vec<AnyView> = [feed, hone, prior, needed]
         .into_iter()
         .flatten()
         .map(|(few, words, take, entries)| offered(state, few, words, take, entries))
@@ -165,8 +181,9 @@ fn lessons_view(
         }
     });
     view! {
-        <p>{t::learnt_from(jobs)}</p>
+        <p>{t::learnt_from(learnt.jobs)}</p>
         {offers}
+        {only_timed}
         {items}
     }
     .into_any()

@@ -58,6 +58,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::ProudOut(_)
         | Next::ProudGood
         | Next::PlanOpen(_)
+        | Next::ReadAgain(_)
         | Next::OffPlan(..)
         | Next::InLimits(_)
         | Next::ApartFrom(..)

@@ -5,8 +5,8 @@ use super::{en, en_names};
 use crate::show::{number, range};
 use coldseat_core::ask::format::fixed;
 use coldseat_core::ask::{
-    DeckSeats, DropDoubt, Field, Lack, Measure, Missing, Owner, ParseError, PointsTo, Question,
-    Spot, UnitSystem, Unusable, Why,
+    DeckSeats, DropDoubt, FEW, Field, HomeTime, Lack, Measure, Missing, Owner, ParseError,
+    PointsTo, Question, Spot, UnitSystem, Unusable, Why,
 };
 
 /// Over the lines of a drop that cannot be worked out.
@@ -100,6 +100,31 @@ pub fn home_offer(n: usize, share: f64) -> String {
         chance_short(share)
     )
 }
+
+/// What timed drops say.
+#[must_use]
+pub fn home_time(found: &HomeTime) -> String {
+    let (mean, longest) = (fixed(found.mean.as_s(), 1), fixed(found.longest.as_s(), 1));
+    let said = match found.n {
+        1 => format!("One sleeve timed from entering to home: {longest} s."),
+        n => format!(
+            "{n} sleeves timed from entering to home: {mean} s on average, {longest} s the longest."
+        ),
+    };
+    match found.needed {
+        Some(needed) => format!(
+            "{said} You need {} s: 95 % of your drops take less (95 % sure).",
+            fixed(needed.as_s(), 1)
+        ),
+        None if found.n < FEW => {
+            format!("{said} From {FEW} on, the time you need is worked out from them.")
+        }
+        None => format!("{said} They lie too far apart to tell the time you need."),
+    }
+}
+
+/// The button that takes it.
+pub const HOME_TIME_TAKE: &str = "Use for new jobs: time you need";
 
 /// The button that takes it.
 pub const HOME_TAKE: &str = "Use for new jobs: share at home";

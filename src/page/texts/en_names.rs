@@ -232,6 +232,7 @@ pub const fn field(field: Field) -> &'static str {
         Field::BoreD => "Block bore (diameter)",
         Field::BlockTemperature => "Block temperature",
         Field::Carry => "Carry time, bath to bore",
+        Field::HomeTimed => "Time from entering to home",
         Field::DropCarry => "Carry time, cold to bore",
         Field::HomeNeeded | Field::DropHome => "Time you need, entering to home",
         Field::WarmHeight => "Height above the deck, warm",

@@ -80,6 +80,7 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
                 ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again; then shim the lower one, or cut the ledge of the higher."),
             }
         }
+        Next::ReadAgain(missing) => format!("Read before the work here was done, so read again: {}.", super::missing_of(missing)),
         Next::PlanOpen(hole) => format!("Hole {hole}: do what the plan of the heights says for this hole first, tick each line when it is done, then measure again."),
         Next::OffPlan(hole, off) => {
             let by = length(off.as_m().abs(), units);
@@ -143,6 +144,8 @@ pub const PLAN_NO_TASK: &str = "Nothing is left to do of this plan.";
 /// Sleeves that change places.
 pub const PLAN_TOGETHER: &str =
     "Sleeves that change places are ticked together: when all of them are marked anew.";
+/// Takes a tick back.
+pub const PLAN_TICK_BACK: &str = "Take back";
 /// The last shim of a size lies in another hole.
 pub const PLAN_NONE_LEFT: &str =
     "None of this size is left: take one out of another hole first, or say how many are left.";
@@ -176,6 +179,8 @@ pub const SHIMS_WHAT: &str = "Each size with how many are left of it. The shop's
 /// Takes the shop's list.
 pub const SHIMS_FROM_SHOP: &str = "Take the list from Settings";
 /// Readings that few jobs need.
+pub const DROP_MORE: &str = "More of this drop";
+/// What few jobs need of a ledge.
 pub const LEDGE_MORE: &str = "More of this hole's ledge";
 
 /// A difference with its sign.

@@ -1,7 +1,7 @@
 //! English: the record's two papers.
 
 use super::{en, en_names};
-use coldseat_core::ask::{Field, SleeveKind};
+use coldseat_core::ask::{Field, SleeveEnds, SleeveKind};
 
 pub const FOR_THE_CUSTOMER: &str = "what was done";
 pub const FOR_THE_FILE: &str = "for the file";
@@ -21,7 +21,7 @@ pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, nobody has marked 
 
 /// What the words at each hole of the plan mean.
 #[must_use]
-pub fn deck_plan_what(kind: SleeveKind, finished: bool) -> String {
+pub fn deck_plan_what(kind: SleeveKind, ends: SleeveEnds, finished: bool) -> String {
     let off = match kind {
         SleeveKind::Flanged => "Gap: how far the gauges find it off its ledge",
         SleeveKind::OnStep => "Gap: how far the gauges find it off its step",
@@ -29,13 +29,17 @@ pub fn deck_plan_what(kind: SleeveKind, finished: bool) -> String {
             "Off its mark: how much higher (lower with a minus) it stands than it was to"
         }
     };
+    let cut = match ends {
+        SleeveEnds::Decked => ", before any cut of the deck",
+        SleeveEnds::Proud => "",
+    };
     let bore = if finished {
         " Bore: as it was finished, diameter."
     } else {
         ""
     };
     format!(
-        "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull, before any cut of the deck. {off}; home: the chance that it is within its limit.{bore}"
+        "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull{cut}. {off}; home: the chance that it is within its limit.{bore}"
     )
 }
 
@@ -50,7 +54,7 @@ pub const fn left_gap(kind: SleeveKind) -> &'static str {
 
 /// Columns of the table of holes as they were left.
 #[must_use]
-pub const fn as_left_columns(kind: SleeveKind) -> [&'static str; 12] {
+pub const fn as_left_columns(kind: SleeveKind, ends: SleeveEnds) -> [&'static str; 12] {
     [
         en::CYLINDER,
         en::STATE,
@@ -62,7 +66,10 @@ pub const fn as_left_columns(kind: SleeveKind) -> [&'static str; 12] {
             SleeveKind::OnStep | SleeveKind::ByFit => SLEEVE_LENGTH,
         },
         en::DEPTH,
-        en::HEIGHT,
+        match ends {
+            SleeveEnds::Decked => en::HEIGHT,
+            SleeveEnds::Proud => en::HEIGHT_LEFT,
+        },
         match kind {
             SleeveKind::Flanged | SleeveKind::OnStep => en::GAP,
             SleeveKind::ByFit => OFF_MARK,
@@ -78,12 +85,36 @@ const OFF_MARK: &str = "Off its mark";
 
 /// Over the plan of a deck.
 #[must_use]
-pub fn deck_plan_caption(bank: u8, banks: u8, unit: &str) -> String {
-    if banks > 1 {
-        format!("Deck {} as left ({unit})", en::bank(bank))
+pub fn deck_plan_caption(bank: u8, banks: u8, unit: &str, is_left: bool) -> String {
+    // What is still to be cut is not left so.
+    let how = if is_left {
+        "as left"
     } else {
-        format!("The deck as left ({unit})")
+        "as measured so far"
+    };
+    if banks > 1 {
+        format!("Deck {} {how} ({unit})", en::bank(bank))
+    } else {
+        format!("The deck {how} ({unit})")
     }
+}
+
+/// Shims under the sleeves, each with its hole.
+#[must_use]
+pub fn shims_laid(laid: &[(u8, String)]) -> String {
+    let each: Vec<String> = laid
+        .iter()
+        .map(|(cylinder, size)| format!("hole {cylinder}: {size}"))
+        .collect();
+    format!("Shims under the sleeves: {}.", each.join("; "))
+}
+
+/// The limits of sleeves that are left proud.
+#[must_use]
+pub fn proud_limits([low, high, hole, neighbors, all]: &[String; 5], unit: &str) -> String {
+    format!(
+        "Left proud: each height {low} to {high}; apart within one hole at most {hole}, neighbors' means {neighbors}, all means {all} ({unit})."
+    )
 }
 
 /// The record in one sentence.
@@ -172,9 +203,19 @@ pub fn deck_cut_plain(cut: &str) -> String {
 
 /// The cut of a deck that nobody has made, for the record.
 #[must_use]
-pub fn deck_not_cut(cut: &str) -> String {
-    format!("not cut yet; {cut} planned")
+pub fn deck_not_cut(cut: &str, decided: bool) -> String {
+    let how = if decided { "decided on" } else { "planned" };
+    format!("not cut yet, or not marked as cut; {cut} {how}")
 }
+
+/// A deck that is marked as cut, without a word of how deep.
+#[must_use]
+pub fn deck_cut_unread(planned: &str) -> String {
+    format!("marked as cut; how deep was not entered ({planned} was planned)")
+}
+
+/// A deck that is marked as cut although a sleeve is not shown to be home.
+pub const DECK_CUT_LOCKED: &str = "marked as cut, and not every sleeve is shown to be home";
 
 /// The same, and what it leaves of each flange.
 #[must_use]

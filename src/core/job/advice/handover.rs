@@ -29,26 +29,33 @@ use crate::quantity::Length;
 
 pub use crate::job::steps::finish::{Gasket, gasket};
 
-/// Whether a deck is cut: said to be, or free to be cut and with a cut decided on.
+/// Whether somebody has said that a deck is cut: a cut that is decided on is none yet.
+/// One whose sleeves are left proud is never.
 #[must_use]
-pub fn is_cut(job: &Job, reports: &[CylinderReport], bank: u8) -> bool {
+pub fn is_cut(job: &Job, bank: u8) -> bool {
+    job.sleeve_ends() != Ok(SleeveEnds::Proud)
+        && job.mark(Owner::Bank(bank), StepId::Deck) == Some(&Mark::Done)
+}
+
+/// Whether a deck is cut, or free to be cut and with a cut decided on: what the cut
+/// changes is asked about.
+#[must_use]
+pub fn is_cut_decided(job: &Job, reports: &[CylinderReport], bank: u8) -> bool {
     if job.sleeve_ends() == Ok(SleeveEnds::Proud) {
         return false;
     }
-    let owner = Owner::Bank(bank);
     let typed = job.entries.get(Place::of_bank(bank, Field::DeckCut, 0));
-    job.mark(owner, StepId::Deck) == Some(&Mark::Done)
-        || (typed.is_some() && lock(job, reports, bank).is_open())
+    is_cut(job, bank) || (typed.is_some() && lock(job, reports, bank).is_open())
 }
 
 /// A deck's heights above the main line after its cut, at both ends; empty
-/// where they were not measured, where it is not cut, or where the cut cannot be
-/// worked out: its step says why.
+/// where they were not measured, where it is not cut or nobody says how deep, or where
+/// the cut cannot be worked out: its step says why.
 #[must_use]
-pub fn deck_heights(job: &Job, reports: &[CylinderReport], bank: u8) -> Vec<Length> {
+pub fn deck_heights(job: &Job, bank: u8) -> Vec<Length> {
     let heights = Readings::new(job, Owner::Bank(bank)).complete(Field::DeckHeight);
     match (plan(job, bank), heights) {
-        (Ok(cut), Ok(heights)) if is_cut(job, reports, bank) => heights
+        (Ok(cut), Ok(heights)) if is_cut(job, bank) && cut.cut_decided => heights
             .into_iter()
             .map(|si| Length::from_m(si - cut.plan.removal.as_m()))
             .collect(),
@@ -62,12 +69,25 @@ pub fn not_done(job: &Job, reports: &[CylinderReport]) -> Vec<(StepId, Vec<Owner
     not_where(job, reports, StepReport::is_settled)
 }
 
-/// Steps that are marked done and not measured, with those they are marked for.
+/// Steps that are marked done and not measured, with those they are marked for. The mark
+/// of a deck says that it is cut: one whose cut was entered is not marked only.
 #[must_use]
 pub fn only_marked(job: &Job, reports: &[CylinderReport]) -> Vec<(StepId, Vec<Owner>)> {
-    not_where(job, reports, |step| {
+    let mut all = not_where(job, reports, |step| {
         step.signal != Signal::Marked || step.id.spec().fields.is_empty()
-    })
+    });
+    let is_entered = |owner: &Owner| match owner {
+        Owner::Bank(bank) => {
+            let cut = Place::of_bank(*bank, Field::DeckCut, 0);
+            job.entries.get(cut).is_some()
+        }
+        _ => false,
+    };
+    for (step, whose) in &mut all {
+        whose.retain(|owner| *step != StepId::Deck || !is_entered(owner));
+    }
+    all.retain(|(_, whose)| !whose.is_empty());
+    all
 }
 
 fn not_where(
@@ -265,7 +285,7 @@ mod tests {
     fn a_locked_deck_has_no_new_height_and_what_is_open_is_named() {
         let job = Demo::InchFive.job(0);
         let reports = assess(&job);
-        assert!(deck_heights(&job, &reports, 0).is_empty());
+        assert!(deck_heights(&job, 0).is_empty());
         let open = not_done(&job, &reports);
         let seat = open.iter().find(|(step, _)| *step == StepId::Seat).unwrap();
         assert_eq!(seat.1, [Owner::Cylinder(Demo::InchFive.not_home())]);
@@ -278,11 +298,20 @@ mod tests {
             },
         );
         // Planned is not cut.
-        assert!(deck_heights(&released, &reports, 0).is_empty());
+        assert!(deck_heights(&released, 0).is_empty());
         released.set_mark(Owner::Bank(0), StepId::Deck, Some(Mark::Done), 1);
-        assert!(is_cut(&released, &reports, 0));
+        assert!(is_cut(&released, 0));
+        assert!(
+            deck_heights(&released, 0).is_empty(),
+            "cut, and nobody says how deep"
+        );
+        let unit = released.unit(Field::DeckCut);
+        let cut = Entry::new("0.0060", unit, 2);
+        released
+            .entries
+            .put(Place::of_bank(0, Field::DeckCut, 0), cut);
         let removal = plan(&released, 0).unwrap().plan.removal;
-        let heights = deck_heights(&released, &reports, 0);
+        let heights = deck_heights(&released, 0);
         assert_eq!(heights.len(), 2);
         assert!((inch(heights[0]) - (14.5 - inch(removal))).abs() < 1e-9);
         assert!((inch(heights[1]) - (14.5006 - inch(removal))).abs() < 1e-9);

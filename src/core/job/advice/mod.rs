@@ -8,6 +8,7 @@ pub mod flange_stress;
 pub mod grip;
 pub mod handover;
 pub mod learnt;
+pub mod learnt_home;
 pub mod origin;
 pub mod own_cuts;
 pub mod pairs;

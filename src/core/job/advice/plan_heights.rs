@@ -246,7 +246,7 @@ impl HeightsNeeds {
         all
     }
 
-    /// Works the plan out: all as it is, where that keeps every limit, else the best.
+    /// Works the plan out: the best, and of two alike the one that changes fewer shims.
     /// A hard one takes a second and more: only where it is looked at.
     ///
     /// # Errors
@@ -267,10 +267,9 @@ impl HeightsNeeds {
             spread_neighbour: self.spread_neighbour,
             spread_all: self.spread_all,
         };
-        let (plan, stays) = match self.as_it_is(&input) {
-            Some(plan) => (plan, true),
-            None => (heights_plan_of_stock(&input, &stock, WORK)?, false),
-        };
+        let lies = |now: &Length| sizes.iter().position(|size| is_same_shim(*size, *now));
+        let lying: Vec<Option<usize>> = self.shims_now.iter().map(lies).collect();
+        let plan = heights_plan_of_stock(&input, &stock, &lying, WORK)?;
         let placed = plan.plan.iter().zip(&plan.height).zip(self.before());
         let holes = self
             .cylinders
@@ -278,15 +277,12 @@ impl HeightsNeeds {
             .zip(placed)
             .zip(&self.shims_now)
             .filter_map(|((cylinder, ((placed, after), before)), shim_now)| {
-                let lying = at_hand
-                    .iter()
-                    .find(|(_, shim)| stays && is_same_shim(shim.size, *shim_now));
                 let laid = placed.shim.and_then(|at| at_hand.get(at));
                 Some(PlannedHole {
                     cylinder: *cylinder,
                     sleeve: *self.cylinders.get(placed.sleeve)?,
                     turn: placed.turn as u8,
-                    shim: lying.or(laid).map(|(index, shim)| (*index, shim.size)),
+                    shim: laid.map(|(index, shim)| (*index, shim.size)),
                     shim_now: *shim_now,
                     cut: placed.cut,
                     before,
@@ -295,28 +291,5 @@ impl HeightsNeeds {
             })
             .collect();
         Ok(PlannedHeights { holes, plan })
-    }
-
-    /// The plan that leaves every shim that lies where it lies and changes nothing; `None`
-    /// where none lies, or where that breaks a limit.
-    fn as_it_is(&self, input: &HeightsInput) -> Option<HeightsPlan> {
-        if self.shims_now.iter().all(|size| size.as_m() <= 0.0) {
-            return None;
-        }
-        let raised = |(hole, shim): (&[Length; CLOCKS], &Length)| {
-            hole.map(|depth| Length::from_m(depth.as_m() - shim.as_m()))
-        };
-        let holes: Vec<_> = self.holes.iter().zip(&self.shims_now).map(raised).collect();
-        let none = Length::from_m(0.0);
-        let input = HeightsInput {
-            holes: &holes,
-            shims: &[],
-            cut_step: none,
-            cut_most: none,
-            ..*input
-        };
-        // Where that cannot be worked out, neither can the other: it says so.
-        let plan = heights_plan_of_stock(&input, &[], WORK).ok()?;
-        (plan.possible && plan.moved + plan.turned == 0).then_some(plan)
     }
 }

@@ -12,7 +12,7 @@ use crate::job::model::field_usual::SHIMS_MOST;
 use crate::job::model::job::Job;
 use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::steps::kept_plan::{
-    KeptHole, OF_PLAN, Task, all_holes, is_same_shim, kept_plan, ring,
+    KeptHole, OF_PLAN, TAKEN_BACK, Task, all_holes, is_same_shim, kept_plan, ring,
 };
 use crate::job::steps::shims::{ListedShim, listed_shim};
 use crate::planning::heights::CLOCKS;
@@ -86,7 +86,12 @@ pub fn tick_plan(job: &mut Job, cylinder: u8, task: Task, at: Millis) {
         Task::Sleeve => ring(&plan, cylinder),
     };
     for hole in &together {
-        let text = if done { String::new() } else { hole.tick(task) };
+        // Taken back it is work too: what was read between is of another sleeve's stand.
+        let text = if done {
+            TAKEN_BACK.to_owned()
+        } else {
+            hole.tick(task)
+        };
         let unit = job.unit(Field::PlanDone);
         job.entries
             .put(task.place(hole.cylinder), Entry::new(text, unit, at));

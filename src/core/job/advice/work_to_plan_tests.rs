@@ -4,6 +4,7 @@
 use crate::job::advice::plan_heights::{PlannedHeights, PlannedHole, heights_needs};
 use crate::job::advice::plan_heights_tests::{four_holes, put};
 use crate::job::advice::work_to_plan::{drop_heights_plan, take_heights_plan, tick_plan};
+use crate::job::demo::Demo;
 use crate::job::model::entries::Entry;
 use crate::job::model::field::Field;
 use crate::job::model::job::Job;
@@ -166,7 +167,7 @@ fn a_depth_read_before_the_cut_is_wanted_again() {
     tick_plan(&mut job, 1, Task::Cut, 50);
     let report = assess_cylinder(&job, 1);
     let step = report.step(StepId::Counterbore).unwrap();
-    let wanted = matches!(step.next, Next::Measure(m) if m.field == Field::CounterboreDepth && m.places == 4);
+    let wanted = matches!(step.next, Next::ReadAgain(m) if m.field == Field::CounterboreDepth && m.places == 4);
     assert!(wanted && step.signal == Signal::Wait && !step.is_settled());
     assert!(!step.lacks.is_empty());
     // Given up it is still wanted, by a new plan too.
@@ -184,6 +185,50 @@ fn a_depth_read_before_the_cut_is_wanted_again() {
     assert_eq!(counterbore(&job, 1), open);
     tick_plan(&mut job, 1, Task::Sleeve, 50);
     goes(&job, 1);
+}
+
+/// A tick that is taken back is work as well: read at 2, ticked at 50, read at 60 as cut,
+/// taken back at 70: neither counts, the cut is still to be made, and the ledge is read
+/// again at 80. Ticked once more at 90 it is wanted again.
+#[test]
+fn a_tick_taken_back_makes_readings_old_too() {
+    let mut job = four_holes();
+    let plan = plan_of(&job, 1.0, 0);
+    take_heights_plan(&mut job, &plan, 40);
+    let is_open = |job: &Job| kept_plan(job, 0).unwrap().unwrap()[0].is_open();
+    let again = |job: &Job| matches!(counterbore(job, 1), (Signal::Wait, Next::ReadAgain(m)) if m.places == 4);
+    tick_plan(&mut job, 1, Task::Cut, 50);
+    read_at(&mut job, Field::CounterboreDepth, "0.3010", 60);
+    goes(&job, 1);
+    tick_plan(&mut job, 1, Task::Cut, 70);
+    assert!(is_open(&job) && again(&job));
+    read_at(&mut job, Field::CounterboreDepth, "0.3000", 80);
+    assert_eq!(counterbore(&job, 1), (Signal::Wait, Next::PlanOpen(1)));
+    tick_plan(&mut job, 1, Task::Cut, 90);
+    assert!(!is_open(&job) && again(&job));
+}
+
+/// Pulled home before its shim was changed: the sleeve was out since, and is pulled again.
+#[test]
+fn pulls_from_before_a_tick_are_wanted_again() {
+    let mut job = Demo::InchFive.job(1);
+    put(&mut job, Place::of_engine(Field::SleeveEnds), "proud");
+    let pull = |job: &Job| {
+        let report = assess_cylinder(job, 1);
+        let step = report.step(StepId::Pull).unwrap();
+        (step.signal, step.next)
+    };
+    let (before, next) = pull(&job);
+    assert!(!matches!(next, Next::ReadAgain(_)), "{before:?} {next:?}");
+    let tick = Entry::new(
+        "done 0123",
+        job.unit(Field::PlanDone),
+        1_000_000_000_000_000,
+    );
+    job.entries.put(Task::Shim.place(1), tick);
+    let (signal, next) = pull(&job);
+    assert!(signal == Signal::Wait, "{signal:?} {next:?}");
+    assert!(matches!(next, Next::ReadAgain(m) if m.field == Field::PullReleased));
 }
 
 /// A tick names its task: of a plan that cuts 0.0010 it says nothing to one that cuts

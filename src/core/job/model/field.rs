@@ -493,4 +493,6 @@ fields! {
     InkCheck "ink_check" Cylinder Choice ONE, index_of(INKED), FREE, NONE;
     /// How much a ledge may fall or rise toward the bore.
     LedgeFall "ledge_fall" Engine Length ONE, bounds::SMALL, FREE, preset("0.0010", "0.025");
+    /// Time from entering the bore to home, timed.
+    HomeTimed "home_timed" Cylinder Time ONE, bounds::HOME_NEEDED, FREE, NONE;
 }

@@ -163,7 +163,10 @@ impl Field {
     /// passed over by a hand that goes from one reading to the next.
     #[must_use]
     pub const fn is_beside(self) -> bool {
-        matches!(self, Self::ShimHere | Self::LedgeInner | Self::InkCheck)
+        matches!(
+            self,
+            Self::ShimHere | Self::LedgeInner | Self::InkCheck | Self::HomeTimed
+        )
     }
 
     /// Whether a block may do without it, so that "none" is an answer: a lower

@@ -321,7 +321,7 @@ pub const STEPS: &[StepSpec] = &[
         id: StepId::Drop,
         name: "drop",
         number: 20,
-        fields: &[Carry, DropOutcome],
+        fields: &[Carry, HomeTimed, DropOutcome],
         needed: &[Carry],
         calculation: Calculation::ColdDrop,
         uses: &[

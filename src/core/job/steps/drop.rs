@@ -101,10 +101,11 @@ pub fn chill(r: &Readings) -> Worked {
 /// ([`crate::job::steps::drop_case`]), as they take the longest.
 ///
 /// # Errors
-/// An outcome or a carry that cannot be used.
+/// An outcome, a carry or a time to home that cannot be used.
 pub fn dropped(r: &Readings) -> Worked {
     let step = StepId::Drop;
     r.own(Field::Carry)?;
+    r.own(Field::HomeTimed)?;
     let findings = found(cold_size(r)?);
     let signal = match r.own(Field::DropOutcome)?.map(|index| index as u8) {
         Some(DRAGGED) => Signal::Look,

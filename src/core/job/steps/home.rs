@@ -9,8 +9,9 @@
 //! seat: it is home where it was to stand, and can be too low as well as too high.
 
 use crate::job::model::field::Field;
+use crate::job::model::job::Job;
 use crate::job::model::part::SleeveKind;
-use crate::job::model::reading::Lack;
+use crate::job::model::reading::{Lack, Standing};
 use crate::job::model::readings::{Readings, smallest};
 use crate::job::steps::stand_proud::target_proud;
 use crate::quantity::Length;
@@ -82,6 +83,15 @@ pub fn shim(r: &Readings) -> Result<Length, Lack> {
         Some(own_m) => Ok(Length::from_m(own_m)),
         None => r.length(Field::Shim),
     }
+}
+
+/// The shim that lies under a sleeve, for the record.
+#[must_use]
+pub fn shim_laid(job: &Job, cylinder: u8) -> Standing<Length> {
+    if !job.listed_stand().has_field(Field::ShimHere) {
+        return Standing::NotHere;
+    }
+    Standing::of(shim(&Readings::of_cylinder(job, cylinder)))
 }
 
 /// How the sleeve is home.

@@ -33,6 +33,10 @@ pub fn is_same_shim(one: Length, other: Length) -> bool {
     (one.as_m() - other.as_m()).abs() <= SAME_SHIM_M
 }
 
+/// A tick that was taken back: what was done is undone, and older readings count no more
+/// than before.
+pub const TAKEN_BACK: &str = "done back";
+
 /// In a tick of a shim: no shim of the hole's own was entered before.
 const NO_OWN: &str = "-";
 

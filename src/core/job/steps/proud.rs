@@ -18,7 +18,7 @@ use crate::job::steps::deck::Lock;
 use crate::job::steps::home::uncertainties;
 use crate::job::steps::kept_plan::{KeptHole, kept_plan};
 use crate::job::steps::seat::predicted;
-use crate::job::steps::since_plan::{DEPTHS, older_than_work, read_before};
+use crate::job::steps::since_plan::{DEPTHS, ask_for, older_than_work, read_before};
 use crate::job::steps::tools::{TINY_M, length_figure};
 use crate::job::verdict::figure::Figure;
 use crate::job::verdict::next::Next;
@@ -200,7 +200,9 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
         if let Some(lack) = lacks.spoiled() {
             return Err(lack);
         }
-        if let (Some(first), None) = (lacks.missing.first(), deck.measured().next()) {
+        if let (Some(first), None) = (lacks.missing.first(), deck.measured().next())
+            && ask_for(r.job, *first) == Next::Measure(*first)
+        {
             return Err(Lack::Missing(*first));
         }
     }
@@ -209,7 +211,7 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
     let (signal, next) = if let Some(breach) = breach {
         (Signal::Stop, Next::ProudOut(*breach))
     } else if let Some(first) = missing.first() {
-        (Signal::Wait, Next::Measure(*first))
+        (Signal::Wait, ask_for(r.job, *first))
     } else if free {
         (Signal::Wait, Next::ReadFree)
     } else if let Some(says) = worked_to(r.job, &plan, &deck)? {
@@ -328,11 +330,12 @@ pub fn judge_heights(job: &Job, reports: &mut [CylinderReport]) {
         say(
             step,
             proud_hole(&Readings::of_cylinder(job, cylinder), cylinder),
+            job,
         );
     }
 }
 
-fn say(step: &mut StepReport, worked: Result<ProudHole, Lack>) {
+fn say(step: &mut StepReport, worked: Result<ProudHole, Lack>, job: &Job) {
     // What cannot be used is named already: the seat hangs on it.
     let (breach, missing) = match worked {
         Ok(hole) => (hole.breaches.first().copied(), hole.lacks.missing),
@@ -351,6 +354,6 @@ fn say(step: &mut StepReport, worked: Result<ProudHole, Lack>) {
         step.next = Next::ProudOut(breach);
     } else if let Some(first) = missing.first().filter(|_| step.signal == Signal::Go) {
         step.signal = Signal::Wait;
-        step.next = Next::Measure(*first);
+        step.next = ask_for(job, *first);
     }
 }

@@ -414,21 +414,22 @@ fn put_at(job: &mut Job, place: Place, text: &str, at: u64) {
     job.entries.put(place, entry);
 }
 
-/// Reads the heights of a sleeve once more, as they were.
-fn read_again(job: &mut Job, cylinder: u8, at: u64) {
-    for place in Place::all(Owner::Cylinder(cylinder), Field::SeatHeight) {
-        let text = job.entries.get(place).unwrap().text.clone();
-        put_at(job, place, &text, at);
+/// Reads a field of a sleeve once more, as it was.
+fn read_again(job: &mut Job, cylinder: u8, field: Field, at: u64) {
+    for place in Place::all(Owner::Cylinder(cylinder), field) {
+        if let Some(text) = job.entries.get(place).map(|entry| entry.text.clone()) {
+            put_at(job, place, &text, at);
+        }
     }
 }
 
 fn asks(next: Next, cylinder: u8) -> bool {
     let owner = Owner::Cylinder(cylinder);
-    matches!(next, Next::Measure(m) if (m.owner, m.field, m.places) == (owner, Field::SeatHeight, 4))
+    matches!(next, Next::ReadAgain(m) if (m.owner, m.field, m.places) == (owner, Field::SeatHeight, 4))
 }
 
 /// The heights were read at 1 and the sleeve was changed at 100, by a plan that is given
-/// up since: its four clocks are asked for again, and count when read at 100.
+/// up since: its four clocks and its pulls are asked for again, and count when read at 100.
 #[test]
 fn heights_read_before_a_task_was_ticked_are_asked_for_again() {
     let mut job = home();
@@ -439,7 +440,14 @@ fn heights_read_before_a_task_was_ticked_are_asked_for_again() {
     assert!(seat.signal == Signal::Wait && asks(seat.next, 2) && !seat.is_settled());
     let seat = report(&job, Owner::Cylinder(1), StepId::Seat);
     assert_eq!(seat.signal, Signal::Go);
-    read_again(&mut job, 2, 100);
+    read_again(&mut job, 2, Field::SeatHeight, 100);
+    // A sleeve that was out is pulled down anew: home is what comes first.
+    let deck = report(&job, Owner::Bank(0), StepId::Heights);
+    assert_eq!(
+        (deck.signal, deck.next),
+        (Signal::Wait, Next::First(StepId::Seat))
+    );
+    read_again(&mut job, 2, Field::PullReleased, 100);
     let deck = report(&job, Owner::Bank(0), StepId::Heights);
     assert_eq!((deck.signal, deck.next), (Signal::Go, Next::ProudGood));
 }
@@ -463,7 +471,7 @@ fn heights_read_before_the_sleeves_were_held_are_asked_for_again() {
     assert_eq!(heights.unwrap().places, 16);
     for cylinder in [1, 2, 4, 5] {
         assert_eq!(deck(&job).signal, Signal::Wait);
-        read_again(&mut job, cylinder, 99);
+        read_again(&mut job, cylinder, Field::SeatHeight, 99);
     }
     assert_eq!(deck(&job).signal, Signal::Go);
 }

@@ -8,6 +8,7 @@ use crate::job::model::place::{Millis, Owner, Place};
 use crate::job::model::reading::{Lack, Missing};
 use crate::job::model::step::StepId;
 use crate::job::steps::kept_plan::{KeptHole, Task, kept_plan};
+use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::{CylinderReport, StepReport};
 use crate::job::verdict::signal::Signal;
@@ -58,16 +59,30 @@ pub fn read_before(job: &Job, owner: Owner, field: Field, since: Millis) -> Opti
     })
 }
 
+/// How what is missing is asked for: a reading that stands there and does not count was
+/// made before the work, and is to be read again.
+pub fn ask_for(job: &Job, missing: Missing) -> Next {
+    let mut all = Place::all(missing.owner, missing.field);
+    if all.all(|place| job.entries.get(place).is_some_and(|e| !e.text.is_empty())) {
+        Next::ReadAgain(missing)
+    } else {
+        Next::Measure(missing)
+    }
+}
+
 /// What a step of a hole is read from, that work there makes old.
 const fn read_of(step: StepId) -> &'static [Field] {
     match step {
         StepId::Counterbore => &[Field::CounterboreDepth, Field::LedgeInner],
         StepId::StepDepth => &[Field::StepDepth],
         StepId::WarmHeight => &[Field::WarmHeight],
+        StepId::Pull => &[Field::PullReleased],
         StepId::Seat => &[
             Field::CounterboreDepth,
             Field::LedgeInner,
             Field::StepDepth,
+            // A sleeve that was out is pulled again.
+            Field::PullReleased,
             Field::SeatHeight,
         ],
         _ => &[],
@@ -102,23 +117,32 @@ pub fn hold_to_plan(job: &Job, reports: &mut [CylinderReport]) {
     }
 }
 
-/// Nothing is good where the plan is not done.
+/// Nothing is good where the plan is not done, and what is still to cut is the plan's.
 fn hold_open(step: &mut StepReport, cylinder: u8, plan: &Result<Option<Vec<KeptHole>>, Lack>) {
     match plan {
         Ok(plan) => {
             let mut holes = plan.iter().flatten();
             if holes.any(|hole| hole.cylinder == cylinder && hole.is_open()) {
                 hold(step, Signal::Wait, Next::PlanOpen(cylinder));
+                if let Next::CutDeeper(_) = step.next {
+                    step.next = Next::PlanOpen(cylinder);
+                }
             }
         }
         Err(lack) => hold_lack(step, lack),
     }
 }
 
+/// What was read before the work is as good as missing: nothing is told of it.
 fn hold_old(step: &mut StepReport, old: Result<Option<Missing>, Lack>) {
     match old {
         Ok(Some(missing)) => {
-            hold(step, Signal::Wait, Next::Measure(missing));
+            if step.signal != Signal::Marked && step.unusable.is_empty() {
+                step.signal = Signal::Wait;
+                step.next = Next::ReadAgain(missing);
+                step.number = None;
+                step.answer = Answer::None;
+            }
             step.complete = false;
             if !step.lacks.contains(&missing) {
                 step.lacks.push(missing);

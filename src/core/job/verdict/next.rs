@@ -25,6 +25,8 @@ pub enum Next {
     MarkIt,
     /// Marked done by hand.
     Marked,
+    /// These were read before what was done there since: read them again.
+    ReadAgain(Missing),
     /// This engine has no fire ring, so no groove.
     NoGroove,
     /// Skipped, or not for this job.

@@ -193,6 +193,7 @@ impl HeightsInput<'_> {
             sleeves: rows(input.sleeves),
             shims: input.shims.iter().map(units).collect(),
             barred: Vec::new(),
+            lying: Vec::new(),
             cuts: (0..=cuts).map(|i| i as i64 * step).collect(),
             limits,
         })

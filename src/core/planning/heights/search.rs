@@ -43,7 +43,7 @@ pub struct Choice {
     pub cut: usize,
     /// Sum of the four heights.
     pub sum: i64,
-    /// Cut, shim, moved, turned: one digit each.
+    /// Cut, shim changed, moved, turned: one digit each.
     pub cost: i64,
 }
 
@@ -82,6 +82,9 @@ pub struct Search {
     pub shims: Vec<i64>,
     /// Holes that may not have a shim, by hole and shim.
     pub barred: Vec<(usize, usize)>,
+    /// Which shim lies in each hole already: left there it costs nothing, taken out or
+    /// changed it does. Holes beyond the list have none.
+    pub lying: Vec<Option<usize>>,
     pub cuts: Vec<i64>,
     pub limits: Limits,
 }
@@ -119,6 +122,7 @@ impl Search {
         let ways = (self.shims.len() + 1) * self.cuts.len() * self.sleeves.len();
         memory.work(self.holes.len() * ways * TURNING)?;
         let of_hole = |hole: usize| {
+            let lies = self.lying.get(hole).copied().flatten();
             let mut all = Vec::new();
             let shims = (0..self.shims.len()).map(Some).chain([None]);
             let may_have =
@@ -142,7 +146,7 @@ impl Search {
                         let Some(turn) = fits else { continue };
                         choice.turn = turn;
                         choice.sum = self.heights(hole, &choice).iter().sum();
-                        let digits = [cut != 0, shim.is_some(), sleeve != hole, turn != 0];
+                        let digits = [cut != 0, shim != lies, sleeve != hole, turn != 0];
                         choice.cost = digits.iter().fold(0, |c, d| 9 * c + i64::from(*d));
                         all.push(choice);
                     }
