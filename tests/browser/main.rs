@@ -19,6 +19,7 @@ mod engines;
 mod everyone;
 mod files;
 mod first_visit;
+mod forced;
 mod gauge;
 mod hand;
 mod heard;
