@@ -188,3 +188,37 @@ async fn the_frame_takes_a_fifth_of_a_phone_at_most() -> Result<()> {
     }
     Ok(())
 }
+
+/// Between the words of two neighbours of the strip, in pixels.
+const APART: f64 = 5.0;
+
+/// The least way between the words of neighbours.
+const GAPS: &str = "
+    const boxes = [...document.querySelectorAll('.strip .ring-word')].map((word) => {
+        const range = document.createRange();
+        range.selectNodeContents(word);
+        return range.getBoundingClientRect();
+    });
+    return Math.min(...boxes.slice(1).map((box, at) => {
+        const before = boxes[at];
+        return Math.abs(before.top - box.top) < 2 ? box.left - before.right : 1000;
+    }));
+";
+
+#[tokio::test]
+async fn words_of_the_strip_stand_apart_on_a_small_phone() -> Result<()> {
+    for demo in ["Demo 1", "Demo 2"] {
+        let setting = Setting {
+            size: Size::Other(360, 740),
+            ..Setting::default()
+        };
+        let bench = Bench::open(setting).await?;
+        let page = bench.page();
+        page.tap(Role::Button, containing(demo)).await?;
+        page.find(Role::Link, containing("Cylinder 5")).await?;
+        let gap = page.script(GAPS, vec![]).await?;
+        let gap = gap.as_f64().context("a number")?;
+        ensure!((APART..1000.0).contains(&gap), "{demo}: {gap} px");
+    }
+    Ok(())
+}

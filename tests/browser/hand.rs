@@ -57,6 +57,19 @@ async fn a_timer_tells_how_long_the_carry_may_take() -> Result<()> {
         .await?;
     page.find(Role::Button, containing("Start the timer"))
         .await?;
+    // At the bore the time to home runs on, and is kept by one tap.
+    page.tap(Role::Button, containing("Start the timer"))
+        .await?;
+    page.tap(Role::Button, containing("Stop, keep the time"))
+        .await?;
+    tokio::time::sleep(Duration::from_millis(1200)).await;
+    page.tap(Role::Button, containing("It is home")).await?;
+    page.unfold("More of this drop").await?;
+    let took: f64 = page
+        .value(containing("Time from entering to home"))
+        .await?
+        .parse()?;
+    ensure!((1.0..60.0).contains(&took), "kept {took} s");
     // Stuck: the cylinder stops, whatever else was read.
     let stuck = page.find(Role::Radio, "stuck").await?;
     stuck.bring_up().await?;

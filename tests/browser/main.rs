@@ -20,6 +20,7 @@ mod everyone;
 mod files;
 mod first_visit;
 mod folder;
+mod forced;
 mod gauge;
 mod hand;
 mod heard;

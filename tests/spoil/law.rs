@@ -325,6 +325,12 @@ fn better(
     if blow == Blow::Empty && place.field == Field::FromDeckAfter && rank(a) <= 2 {
         return None;
     }
+    // A tick that was never set: what was read before it stands. The page takes one back by
+    // another word, which counts as work; only undo makes it gone.
+    let again = matches!(b.next, Next::ReadAgain(_));
+    if blow == Blow::Empty && place.field == Field::PlanDone && again {
+        return None;
+    }
     // What the ink said is taken back: as before anybody inked it.
     if blow == Blow::Empty && place.field == Field::InkCheck && b.next == Next::InkBroken {
         return None;
