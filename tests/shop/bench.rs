@@ -249,9 +249,11 @@ fn step_says(job: &Job, report: &StepReport, wanted: &str) -> Played {
             match (verb, report.next) {
                 ("mend", Next::Mend(spot)) => words::is_spot(spot, what),
                 ("answer", Next::Answer(place)) => words::spot(what).contains(&place),
-                ("measure", Next::Measure(missing)) => words::spot(what)
-                    .iter()
-                    .any(|p| p.owner == missing.owner && p.field == missing.field),
+                ("measure", Next::Measure(missing)) | ("reread", Next::ReadAgain(missing)) => {
+                    words::spot(what)
+                        .iter()
+                        .any(|p| p.owner == missing.owner && p.field == missing.field)
+                }
                 ("number", _) => report.number.is_some_and(|number| {
                     let unit = number.measure.unit(job.engine.units);
                     (unit.from_si(number.si) - what.parse::<f64>().unwrap()).abs() < 5e-6

@@ -80,7 +80,7 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
                 ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again; then shim the lower one, or cut the ledge of the higher."),
             }
         }
-        Next::ReadAgain(missing) => format!("Read before the work here was done, so read again: {}.", super::missing_of(missing)),
+        Next::ReadAgain(missing) => format!("Something was done here after it was read. Read again: {}.", super::missing_of(missing)),
         Next::PlanOpen(hole) => format!("Hole {hole}: do what the plan of the heights says for this hole first, tick each line when it is done, then measure again."),
         Next::OffPlan(hole, off) => {
             let by = length(off.as_m().abs(), units);
