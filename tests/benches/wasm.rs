@@ -14,7 +14,8 @@ fn bench() {
         .and_then(|w| w.performance())
         .expect("a clock");
     let lines = cases::lines(|| clock.now(), 500.0);
-    assert_eq!(lines.len(), cases::CASES.len());
+    // A line a case, and those of the stress.
+    assert!(lines.len() > cases::CASES.len(), "{lines:?}");
     for line in lines {
         console_log!("{line}");
     }
