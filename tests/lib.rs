@@ -1,6 +1,7 @@
 //! Helpers shared by the checks against the outside: the source files, and the
 //! ledger that every row of them must appear in.
 
+pub mod lives;
 pub mod plain;
 pub mod shapes;
 

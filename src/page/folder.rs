@@ -172,11 +172,11 @@ impl Shop {
         on_cleanup(move || heard.remove());
     }
 
-    /// Joins under a name.
-    pub fn join(self, state: State, name: &str) {
+    /// Joins under a name; says whether it is one.
+    pub fn join(self, state: State, name: &str) -> bool {
         let name = tidy(name);
         if name.is_empty() {
-            return;
+            return false;
         }
         let own = Own {
             key: browser::fresh_id(),
@@ -187,23 +187,23 @@ impl Shop {
         self.begins(state, own, 0);
         LOOKED.set(0);
         self.ticks(state);
+        true
     }
 
-    /// Calls this device otherwise.
-    pub fn rename(self, name: &str) {
+    /// Calls this device otherwise; says whether the name is one.
+    pub fn rename(self, name: &str) -> bool {
         let name = tidy(name);
-        if let Some((own, number)) = remembered().filter(|_| !name.is_empty()) {
-            remember(
-                &Own {
-                    name: name.clone(),
-                    ..own
-                },
-                number,
-            );
+        if name.is_empty() {
+            return false;
+        }
+        if let Some((mut own, number)) = remembered() {
+            own.name.clone_from(&name);
+            remember(&own, number);
             with_folder(|folder| folder.rename(&name));
             self.joined.set(Some(name));
             LOOKED.set(0);
         }
+        true
     }
 
     /// Leaves: what lies in the folder stays there, for the others.

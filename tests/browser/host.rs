@@ -193,14 +193,17 @@ fn answer_on(listener: TcpListener, shared: &Arc<Shared>) -> JoinHandle<()> {
 fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     // A connection that a browser opens in advance and never uses.
     stream.set_read_timeout(Some(Duration::from_secs(20)))?;
-    let Some((target, body)) = request(&mut stream)? else {
+    let Some((head, body)) = read_request(&mut stream)? else {
         return Ok(());
     };
+    let target = head.split(' ').nth(1).unwrap_or_default();
     let path = target.split(['?', '#']).next().unwrap_or_default();
     let (folder, fault) = {
         let mut state = shared.state();
         if path == REPORTS {
-            state.reports.push(body);
+            state
+                .reports
+                .push(String::from_utf8_lossy(&body).into_owned());
             return stream.write_all(b"HTTP/1.1 204 No Content\r\nConnection: close\r\n\r\n");
         }
         state.asked.push(path.to_owned());
@@ -212,7 +215,7 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
         (folder.clone(), state.fault.clone())
     };
     let own = fault.file() == Some(path);
-    let (status, kind, mut bytes) = match (&fault, file(&folder, path)) {
+    let (status, kind, mut bytes) = match (&fault, file_of_page(&folder, path)) {
         (Fault::Status(_, status), _) if own => (*status, "text/plain", b"not now".to_vec()),
         (Fault::Page(_), _) if own => (
             200,
@@ -264,10 +267,14 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     stream.shutdown(Shutdown::Both)
 }
 
-/// A request's target and body; nothing where there was no request.
-fn request(stream: &mut TcpStream) -> std::io::Result<Option<(String, String)>> {
+/// A request's head and body; nothing where there was no request, the body as far as it
+/// came where the line ended before it.
+///
+/// # Errors
+/// A line that fails.
+pub fn read_request(stream: &mut TcpStream) -> std::io::Result<Option<(String, Vec<u8>)>> {
     let mut read = Vec::new();
-    let mut piece = [0; 4096];
+    let mut piece = [0; 16 << 10];
     let end = loop {
         if let Some(at) = read.windows(4).position(|four| four == b"\r\n\r\n") {
             break at + 4;
@@ -289,13 +296,12 @@ fn request(stream: &mut TcpStream) -> std::io::Result<Option<(String, String)>> 
             count => read.extend_from_slice(&piece[..count]),
         }
     }
-    let target = head.split(' ').nth(1).unwrap_or_default().to_owned();
-    let body = String::from_utf8_lossy(&read[end..]).into_owned();
-    Ok(Some((target, body)))
+    Ok(Some((head, read.split_off(end))))
 }
 
-/// Type and bytes of a file; names with a way up have none.
-fn file(folder: &Path, path: &str) -> Option<(&'static str, Vec<u8>)> {
+/// Type and bytes of a file of the page; names with a way up have none.
+#[must_use]
+pub fn file_of_page(folder: &Path, path: &str) -> Option<(&'static str, Vec<u8>)> {
     let name = path.strip_prefix('/')?;
     if name.split('/').any(|part| part == "..") {
         return None;

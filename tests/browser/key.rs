@@ -6,6 +6,7 @@ use anyhow::{Context, Result};
 use fantoccini::actions::{InputSource, KeyAction, KeyActions};
 use serde_json::json;
 
+use crate::devtools::at_once;
 use crate::engine::Engine;
 use crate::page::Page;
 
@@ -58,8 +59,8 @@ impl Page {
     /// Keys wherever the focus is, as a gauge sends them: pressed and let go of one
     /// by one, so many ms apart. `\n` is Enter, `\t` Tab, [`SELECT_ALL`] is that.
     ///
-    /// Chromium is told when each key was pressed, so that a busy machine makes no hand
-    /// of a gauge; the others take the time at which it comes to them.
+    /// Chromium is told when each key was pressed and gets them together, so that a busy
+    /// machine makes no hand of a gauge; the others take the time at which it comes to them.
     pub async fn gauge(&self, keys: &str, gap_ms: u64) -> Result<()> {
         if self.engine == Engine::Chromium {
             return self.timed_keys(keys, gap_ms).await;
@@ -100,6 +101,7 @@ impl Page {
     async fn timed_keys(&self, keys: &str, gap_ms: u64) -> Result<()> {
         let now = SystemTime::now().duration_since(UNIX_EPOCH)?.as_secs_f64();
         let mut after_ms = 0;
+        let mut all = Vec::new();
         for letter in keys.chars() {
             if letter == REST {
                 after_ms += REST_MS;
@@ -122,13 +124,13 @@ impl Page {
             if letter == SELECT_ALL {
                 down["commands"] = json!(["selectAll"]);
             }
-            self.devtools("Input.dispatchKeyEvent", down).await?;
+            all.push(("Input.dispatchKeyEvent", down));
             let up = json!({
                 "type": "keyUp", "key": key, "modifiers": held,
                 "windowsVirtualKeyCode": code, "timestamp": at,
             });
-            self.devtools("Input.dispatchKeyEvent", up).await?;
+            all.push(("Input.dispatchKeyEvent", up));
         }
-        Ok(())
+        at_once(&self.client, all).await
     }
 }

@@ -24,6 +24,7 @@
 //! ```
 
 mod bench;
+mod devtools;
 mod driver;
 mod engine;
 mod finger;
@@ -37,7 +38,7 @@ mod server;
 
 pub use bench::{Bench, Folder, Frames, Setting, Size, Theme, Visitor, dist_folder};
 pub use engine::Engine;
-pub use host::{Fault, Host};
+pub use host::{Fault, Host, file_of_page, read_request};
 pub use key::{Key, REST, SELECT_ALL};
 pub use page::Page;
 pub use part::Part;

@@ -1,7 +1,6 @@
 //! A shop's host with a line that fails: the page lies on it, its folder is another
 //! server's, and what goes there and back is cut, refused or spoilt by chance.
 
-use std::fs;
 use std::io::{Read, Write};
 use std::net::{Ipv4Addr, Shutdown, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
@@ -10,8 +9,8 @@ use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
 
 use anyhow::Result;
+use coldseat_browser_tests::{file_of_page, read_request};
 use fastrand::Rng;
-use xtask::server::kind;
 
 struct Shared {
     dist: PathBuf,
@@ -111,7 +110,9 @@ fn mishap(shared: &Shared) -> Mishap {
 
 fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     stream.set_read_timeout(Some(Duration::from_secs(20)))?;
-    let (head, body) = whole(&mut stream)?;
+    let Some((head, body)) = read_request(&mut stream)? else {
+        return Ok(());
+    };
     let mut words = head.split(' ');
     let (method, target) = (words.next(), words.next().unwrap_or_default());
     if !target.starts_with("/shop/") {
@@ -160,46 +161,15 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     stream.shutdown(Shutdown::Both)
 }
 
-/// A request: its head, its body.
-fn whole(stream: &mut TcpStream) -> std::io::Result<(String, Vec<u8>)> {
-    let mut read = Vec::new();
-    let mut piece = [0; 16 << 10];
-    let end = loop {
-        if let Some(at) = read.windows(4).position(|four| four == b"\r\n\r\n") {
-            break at + 4;
-        }
-        match stream.read(&mut piece)? {
-            0 => return Err(std::io::ErrorKind::UnexpectedEof.into()),
-            count => read.extend_from_slice(&piece[..count]),
-        }
-    };
-    let head = String::from_utf8_lossy(&read[..end]).into_owned();
-    let length = head.lines().find_map(|line| {
-        let (name, value) = line.split_once(':')?;
-        let is_it = name.eq_ignore_ascii_case("content-length");
-        is_it.then(|| value.trim().parse::<usize>().ok())?
-    });
-    while read.len() < end + length.unwrap_or(0) {
-        match stream.read(&mut piece)? {
-            0 => return Err(std::io::ErrorKind::UnexpectedEof.into()),
-            count => read.extend_from_slice(&piece[..count]),
-        }
-    }
-    Ok((head, read.split_off(end)))
-}
-
 fn page(stream: &mut TcpStream, dist: &Path, target: &str) -> std::io::Result<()> {
-    let name = target.split(['?', '#']).next().unwrap_or_default();
-    let name = name.trim_start_matches('/');
-    let file = dist.join(if name.is_empty() { "index.html" } else { name });
-    let (status, bytes) = match fs::read(&file) {
-        Ok(bytes) if !name.contains("..") => (200, bytes),
-        _ => (404, b"not here".to_vec()),
+    let path = target.split(['?', '#']).next().unwrap_or_default();
+    let (status, kind, bytes) = match file_of_page(dist, path) {
+        Some((kind, bytes)) => (200, kind, bytes),
+        None => (404, "text/plain", b"not here".to_vec()),
     };
     let head = format!(
-        "HTTP/1.1 {status} -\r\nContent-Type: {}\r\nContent-Length: {}\r\n\
+        "HTTP/1.1 {status} -\r\nContent-Type: {kind}\r\nContent-Length: {}\r\n\
          Cache-Control: no-cache\r\nConnection: close\r\n\r\n",
-        kind(&file),
         bytes.len()
     );
     stream.write_all(head.as_bytes())?;

@@ -65,6 +65,7 @@ pub fn folder_settings(state: State) -> AnyView {
     let shop = Shop::here();
     let typed = RwSignal::new(shop.joined.get_untracked().unwrap_or_default());
     let leaving = RwSignal::new(false);
+    let nameless = RwSignal::new(false);
     let field = move || {
         view! {
             <div class="choice">
@@ -78,6 +79,10 @@ pub fn folder_settings(state: State) -> AnyView {
                     on:input=move |event| typed.set(event_target_value(&event))
                 />
                 <p class="quiet">{t::DEVICE_NAME_WHAT}</p>
+                {live(move || {
+                    let says = nameless.get();
+                    says.then(|| view! { <p class="fault" role="alert">{t::DEVICE_NAMELESS}</p> }.into_any())
+                })}
             </div>
         }
         .into_any()
@@ -92,11 +97,11 @@ pub fn folder_settings(state: State) -> AnyView {
     };
     let is_in = crate::memo::Memo::new(move |_| shop.joined.with(Option::is_some));
     let out = move || {
-        let join = move || shop.join(state, &typed.get_untracked());
+        let join = move || nameless.set(!shop.join(state, &typed.get_untracked()));
         view! { <p class="row">{button(t::JOIN, Box::new(join))}</p> }.into_any()
     };
     let inside = move || {
-        let rename = move || shop.rename(&typed.get_untracked());
+        let rename = move || nameless.set(!shop.rename(&typed.get_untracked()));
         let leave = move || {
             if leaving.get() {
                 let yes = move || {

@@ -162,7 +162,8 @@ fn shims(job: &Job, units: UnitSystem) -> Option<AnyView> {
         .filter_map(|cylinder| {
             let size = match shim_laid(job, cylinder) {
                 Standing::Known(size) if size.as_m() > 0.0 => length(size.as_m(), units),
-                Standing::Known(_) | Standing::NotHere | Standing::Missing(_) => return None,
+                Standing::Known(_) | Standing::NotHere => return None,
+                Standing::Missing(missing) => t::missing_of(&missing),
                 Standing::Unusable(unusable) => t::mend(&unusable, units),
                 Standing::Refused(fault) => t::fault(&fault),
             };
@@ -344,7 +345,11 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
     let words = match lock(job, reports, bank) {
         Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
         Lock::Disputed(disputed) => t::mend(&disputed, units),
-        Lock::Locked(_) if is_cut(job, bank) => t::DECK_CUT_LOCKED.to_owned(),
+        Lock::Locked(_) if is_cut(job, bank) => {
+            let cut = Place::of_bank(bank, Field::DeckCut, 0);
+            let typed = job.entries.get(cut).map_or(DASH, |entry| &entry.text);
+            t::deck_cut_locked(typed)
+        }
         Lock::Locked(_) => t::LOCKED.to_owned(),
         Lock::Together(p) => t::together(p),
         open @ (Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..)) => {

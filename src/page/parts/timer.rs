@@ -178,12 +178,13 @@ pub fn Timer(
     };
     let home = move |_| {
         if let Some(entered_at) = entered.get_untracked() {
+            // Where a clock was moved the larger: too long is named, too short is believed.
             let place = Place {
                 owner,
                 field: Field::HomeTimed,
                 index: 0,
             };
-            let kept = show::tenth_seconds(clock::passed(entered_at).least_s);
+            let kept = show::tenth_seconds(clock::passed(entered_at).most_s);
             state.type_text(Target::Job, place, &kept);
             entered.set(None);
         }

@@ -8,6 +8,7 @@ pub const FOLDER_ONE_FILE: &str =
     "This page is one file and has no server beside it: use files between devices.";
 pub const DEVICE_NAME: &str = "Name of this device";
 pub const DEVICE_NAME_WHAT: &str = "As people call it: Surfacer tablet, bench phone.";
+pub const DEVICE_NAMELESS: &str = "Name this device first: the others see by it who typed what.";
 pub const JOIN: &str = "Join";
 pub const RENAME: &str = "Change the name";
 pub const LEAVE: &str = "Leave the folder";

@@ -215,7 +215,10 @@ pub fn deck_cut_unread(planned: &str) -> String {
 }
 
 /// A deck that is marked as cut although a sleeve is not shown to be home.
-pub const DECK_CUT_LOCKED: &str = "marked as cut, and not every sleeve is shown to be home";
+#[must_use]
+pub fn deck_cut_locked(typed: &str) -> String {
+    format!("marked as cut (cut entered: {typed}), and not every sleeve is shown to be home")
+}
 
 /// The same, and what it leaves of each flange.
 #[must_use]

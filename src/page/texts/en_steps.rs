@@ -158,7 +158,7 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
         }
         (StepId::Deck, Signal::Wait) => "Locked: not every sleeve of it is shown to be home.",
         (StepId::Deck, Signal::Go) => super::en_long::CUT_GOOD,
-        (StepId::Deck, Signal::None) => "Open: cut it, then mark the step done.",
+        (StepId::Deck, Signal::None) => "Open: cut it, then say so: \"The deck is cut\".",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,
         (StepId::Centre, Signal::Go) => "On center.",
         (StepId::Centre, Signal::Look) => "Off center: move it, or note why the offset is meant.",

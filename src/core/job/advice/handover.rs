@@ -69,25 +69,12 @@ pub fn not_done(job: &Job, reports: &[CylinderReport]) -> Vec<(StepId, Vec<Owner
     not_where(job, reports, StepReport::is_settled)
 }
 
-/// Steps that are marked done and not measured, with those they are marked for. The mark
-/// of a deck says that it is cut: one whose cut was entered is not marked only.
+/// Steps that are marked done and not measured, with those they are marked for.
 #[must_use]
 pub fn only_marked(job: &Job, reports: &[CylinderReport]) -> Vec<(StepId, Vec<Owner>)> {
-    let mut all = not_where(job, reports, |step| {
+    not_where(job, reports, |step| {
         step.signal != Signal::Marked || step.id.spec().fields.is_empty()
-    });
-    let is_entered = |owner: &Owner| match owner {
-        Owner::Bank(bank) => {
-            let cut = Place::of_bank(*bank, Field::DeckCut, 0);
-            job.entries.get(cut).is_some()
-        }
-        _ => false,
-    };
-    for (step, whose) in &mut all {
-        whose.retain(|owner| *step != StepId::Deck || !is_entered(owner));
-    }
-    all.retain(|(_, whose)| !whose.is_empty());
-    all
+    })
 }
 
 fn not_where(

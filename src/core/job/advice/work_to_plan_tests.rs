@@ -229,6 +229,10 @@ fn pulls_from_before_a_tick_are_wanted_again() {
     let (signal, next) = pull(&job);
     assert!(signal == Signal::Wait, "{signal:?} {next:?}");
     assert!(matches!(next, Next::ReadAgain(m) if m.field == Field::PullReleased));
+    // A pull beyond what rod and ledge bear loaded this ledge: no tick takes that away.
+    put(&mut job, Place::of_cylinder(1, Field::PullGauge, 0), "9900");
+    let overload = (Signal::Stop, Next::Advice(StepId::Pull, Signal::Stop));
+    assert_eq!(pull(&job), overload);
 }
 
 /// A tick names its task: of a plan that cuts 0.0010 it says nothing to one that cuts

@@ -133,11 +133,14 @@ fn hold_open(step: &mut StepReport, cylinder: u8, plan: &Result<Option<Vec<KeptH
     }
 }
 
-/// What was read before the work is as good as missing: nothing is told of it.
+/// What was read before the work is as good as missing: nothing is told of it. But a pull
+/// that loaded more than it may did so to this ledge, whatever was done there since.
 fn hold_old(step: &mut StepReport, old: Result<Option<Missing>, Lack>) {
     match old {
         Ok(Some(missing)) => {
-            if step.signal != Signal::Marked && step.unusable.is_empty() {
+            let overloaded = Next::Advice(StepId::Pull, Signal::Stop);
+            if step.signal != Signal::Marked && step.unusable.is_empty() && step.next != overloaded
+            {
                 step.signal = Signal::Wait;
                 step.next = Next::ReadAgain(missing);
                 step.number = None;
