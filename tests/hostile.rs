@@ -110,6 +110,7 @@ fn tried(target: &str, body: fn(&[u8]), changes: usize) {
 fn hostile_bytes_are_answered_within_the_memory() {
     tried("link", bodies::link, 20_000);
     tried("document", bodies::document, 2_000);
+    tried("folder", bodies::folder, 4_000);
     tried("quantity", bodies::quantity, 40_000);
     tried("evaluator", bodies::evaluator, 10_000);
     let most = MEMORY.max_allocated();

@@ -16,9 +16,10 @@ use crate::setup;
 
 /// The targets, each a file of `tests/fuzz/`, with the inputs that one check among
 /// others tries: some ten seconds each.
-const TARGETS: [(&str, u64); 4] = [
+const TARGETS: [(&str, u64); 5] = [
     ("link", 250_000),
     ("document", 30_000),
+    ("folder", 100_000),
     ("quantity", 2_500_000),
     ("evaluator", 200_000),
 ];

@@ -23,6 +23,10 @@ use coldseat_core::quantity::format;
 use coldseat_core::quantity::parse::{Unit, parse};
 use serde_json::value::RawValue;
 
+mod server;
+
+pub use server::folder;
+
 /// Bytes that may be allocated at a time.
 pub const MEMORY_MOST: usize = 64 << 20;
 

@@ -221,7 +221,8 @@ pub fn tidy(name: &str) -> String {
         .map(|c| if c.is_control() { ' ' } else { c })
         .collect();
     let words: Vec<&str> = plain.split_whitespace().collect();
-    words.join(" ").chars().take(NAME_MOST).collect()
+    let short: String = words.join(" ").chars().take(NAME_MOST).collect();
+    short.trim_end().to_owned()
 }
 
 #[cfg(test)]
