@@ -190,11 +190,7 @@ impl Job {
                 .any(|rival| !same(&rival.value))
         };
         match spot {
-            Spot::Reading(place) => self
-                .ledger
-                .disputed(&self.entries)
-                .iter()
-                .any(|one| one.place == place),
+            Spot::Reading(place) => self.ledger.is_disputed(place, &self.entries),
             Spot::Engine => {
                 let engine = &self.engine;
                 let text = |key: &str, own: &str| {

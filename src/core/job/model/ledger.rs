@@ -176,21 +176,30 @@ impl Ledger {
     /// none.
     #[must_use]
     pub fn disputed(&self, entries: &Entries) -> Vec<Disputed> {
-        self.rivals
-            .iter()
-            .filter_map(|(path, beside)| {
-                let place = Place::from_path(path)?;
-                let shown = entries.get(place)?;
-                let mut values = vec![(shown.text.clone(), shown.unit)];
-                for other in beside.iter().filter_map(|rival| typed(&rival.value)) {
-                    if !values.contains(&other) {
-                        values.push(other);
-                    }
-                }
-                (values.len() > 1).then_some(Disputed { place, values })
-            })
+        let places = self.rivals.iter();
+        places
+            .filter_map(|(path, beside)| between(Place::from_path(path)?, beside, entries))
             .collect()
     }
+
+    /// Whether a place of the entries is in dispute.
+    #[must_use]
+    pub fn is_disputed(&self, place: Place, entries: &Entries) -> bool {
+        let beside = self.rivals.get(&place.path());
+        beside.is_some_and(|beside| between(place, beside, entries).is_some())
+    }
+}
+
+/// Between which values a place is in dispute, where it is.
+fn between(place: Place, beside: &[Rival], entries: &Entries) -> Option<Disputed> {
+    let shown = entries.get(place)?;
+    let mut values = vec![(shown.text.clone(), shown.unit)];
+    for other in beside.iter().filter_map(|rival| typed(&rival.value)) {
+        if !values.contains(&other) {
+            values.push(other);
+        }
+    }
+    (values.len() > 1).then_some(Disputed { place, values })
 }
 
 /// Text and unit of a reading as it stands in a document.
@@ -239,6 +248,8 @@ mod tests {
         let found = ledger.disputed(&entries);
         assert_eq!(found.len(), 1);
         assert_eq!(found[0].place, place);
+        assert!(ledger.is_disputed(place, &entries));
+        assert!(!ledger.is_disputed(Place::of_cylinder(2, Field::BoreD, 0), &entries));
         let texts: Vec<&str> = found[0].values.iter().map(|v| v.0.as_str()).collect();
         assert_eq!(texts, ["4.2571", "4.2569"]);
     }

@@ -16,6 +16,7 @@ use crate::job::model::lookup::steps_of;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Lack, Missing, Spot, Unusable};
 use crate::job::model::readings::Readings;
+use crate::job::model::stand::Stand;
 use crate::job::model::step::{Calculation, Mark, StepId, StepSpec, Subject};
 use crate::job::steps::after_cut::any_open;
 use crate::job::steps::deck::{Lock, deck, lock};
@@ -242,8 +243,8 @@ fn hangs_on(job: &Job, owner: Owner, field: Field, place: Place) -> bool {
 
 /// Whether a step asks for a field with the job's sleeves; of sleeves that nobody
 /// knows it asks for all.
-fn asks(job: &Job, step: StepId, field: Field) -> bool {
-    match job.stand() {
+fn asks(stand: &Result<Stand, Unusable>, step: StepId, field: Field) -> bool {
+    match stand {
         Ok(stand) => stand.asks(step, field),
         Err(_) => true,
     }
@@ -259,9 +260,14 @@ fn doubts_of(job: &Job, doubts: &Doubts, owner: Owner, spec: &StepSpec) -> Doubt
         Owner::Cylinder(cylinder) if is_cold(job, cylinder, spec) => BEHIND_COLD,
         _ => &[],
     };
+    let stand = job.stand();
+    let asks = |field: &Field| asks(&stand, spec.id, *field);
+    let fields = spec.fields.iter().chain(spec.uses).chain(behind);
+    let asked: Vec<Field> = fields.copied().filter(asks).collect();
     let here = |place: Place| {
-        let mut fields = spec.fields.iter().chain(spec.uses).chain(behind);
-        fields.any(|field| asks(job, spec.id, *field) && hangs_on(job, owner, *field, place))
+        asked
+            .iter()
+            .any(|field| hangs_on(job, owner, *field, place))
     };
     Doubts {
         questioned: doubts
@@ -293,16 +299,17 @@ fn step_report(
     spec: &StepSpec,
     reports: &[CylinderReport],
 ) -> StepReport {
+    let stand = job.stand();
     // What a new engine starts with is nobody's reading.
     let begun = spec.fields.iter().any(|field| {
-        asks(job, spec.id, *field)
+        asks(&stand, spec.id, *field)
             && field.spec().scope != Scope::Engine
             && Place::all(owner, *field).any(|place| job.entries.get(place).is_some())
     });
     let missing = spec
         .needed
         .iter()
-        .filter(|field| asks(job, spec.id, **field))
+        .filter(|field| asks(&stand, spec.id, **field))
         .find_map(|field| missing_of(job, owner, spec.id, *field));
     let own = doubts_of(job, doubts, owner, spec);
     let mut report = StepReport {
