@@ -74,7 +74,8 @@ async fn sleeves_are_numbered_for_the_least_honing_and_undo_has_the_old_numbers(
     page.go("#/job/pairs0000001/cylinder/1/bore").await?;
     page.unfold("Which sleeve in which hole").await?;
     page.says("As numbered now: 0.0002 in to 0.0014 in").await?;
-    page.tap(Role::Button, "Number the sleeves this way").await?;
+    page.tap(Role::Button, "Number the sleeves this way")
+        .await?;
     page.says("As numbered now they need the least honing")
         .await?;
     page.go("#/job/pairs0000001/cylinder/2/sleeve").await?;

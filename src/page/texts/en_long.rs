@@ -86,7 +86,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::LedgeShape(..) | Next::InkBroken => super::en_ledge::next_ledge(next, units),
         Next::LedgeUneven => "The depth is not the same around the hole. Clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
-        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. Shim under it, or repair what it stands on.", by(over)),
+        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. Put a shim under it, or repair what it stands on.", by(over)),
         Next::StepLies(over) => format!("The step is {} deeper than this sleeve needs, and a step is only ever cut deeper. Use a longer sleeve, a shim, or repair the step.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
         Next::FitUndecided => "The gauges cannot tell whether the fit is in its band. Set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
@@ -98,7 +98,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::PullHome => "Above its seat, and warming alone can explain it. A chip on its ledge would read the same: only the pull tells. Pull it home.".into(),
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a corner that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
-        Next::PullAgain => "Not shown to have stopped. It takes at least three pulls, the last two at the highest pressure. Neither may move it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
+        Next::PullAgain => "Not shown to have stopped. It takes at least three pulls, the last two at the highest pressure. Neither of those may move it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
         Next::CheckSeat => "Stopped, and home as far as the pulls can tell. Now measure the height at all four clock positions.".into(),
         Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out. Look for a chip, a burr or a corner that rides.", by(gap)),
         Next::StoppedUnsure => "Stopped. The gauges cannot tell whether it is home. Measure the four clock positions, the depth and the sleeve again.".into(),
@@ -357,7 +357,7 @@ pub const PREDICTED_HEIGHT: &str = "predicted height when home";
 pub const CLIMB_CEILING: &str = "warming explains at most";
 pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
-pub const STILL: &str = "a move up to this is too small to count";
+pub const STILL: &str = "a move of up to this is too small to count";
 pub const CHANCE_SEATED: &str = "chance that it is home";
 pub const GAUGES_SHOW: &str = "best chance one sleeve alone could show with these gauges";
 pub const BETTER_DEPTH: &str = "with a depth gauge half as unsure";

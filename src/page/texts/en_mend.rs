@@ -37,7 +37,7 @@ pub fn usual(value: &str) -> String {
 #[must_use]
 pub fn deck_seat_words(cylinder: u8, gap: &str, p: f64) -> String {
     format!(
-        "cylinder {cylinder}: {gap} off its ledge, home with {}",
+        "cylinder {cylinder}: {gap} off its ledge, chance home {}",
         chance_short(p)
     )
 }
@@ -127,7 +127,7 @@ pub fn home_time(found: &HomeTime) -> String {
 pub const HOME_TIME_TAKE: &str = "Use for new jobs: time you need";
 
 /// The button that takes it.
-pub const HOME_TAKE: &str = "Use for new jobs: share at home";
+pub const HOME_TAKE: &str = "Use for new jobs: share that is home";
 
 /// Each by itself is home, all together not sure enough.
 #[must_use]

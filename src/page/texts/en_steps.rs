@@ -226,7 +226,7 @@ pub fn says_by(step: StepId, signal: Signal, by: Length, units: UnitSystem) -> S
     let by = length(by.as_m(), units);
     match (step, signal) {
         (StepId::Bore, Signal::Wait) => {
-            format!("Take {by} more on diameter with the bar; the rest is for the hone.")
+            format!("Take {by} more on diameter with the bar. The rest is for the hone.")
         }
         (StepId::Bore, Signal::Stop) => format!(
             "Bored {by} past the loosest bore for this sleeve: its press fit is lost. Measure again. If the reading holds, this hole needs a larger sleeve."
@@ -385,7 +385,7 @@ pub fn fault(fault: &Fault) -> String {
         About::Plan => "the plan of the heights: the plan no longer fits: make a new one",
         About::Wall => "the inside of the sleeve or its wall: it must be smaller than the outside",
         About::Temperatures => "the temperatures",
-        About::Cold => "the temperature of the cold: it must be below the shop's",
+        About::Cold => "the cooling temperature: it must be below the shop's",
         About::Heat => {
             "the temperature of the housing: above the shop's, and in water 212 \u{b0}F (100 \u{b0}C) at most"
         }

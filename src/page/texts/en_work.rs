@@ -72,7 +72,7 @@ pub fn steps_done(done: usize, of: usize) -> String {
 #[must_use]
 pub const fn phase(phase: Phase) -> &'static str {
     match phase {
-        Phase::TakeIn => "Take in",
+        Phase::TakeIn => "Intake",
         Phase::Measure => "Measure",
         Phase::Bore => "Bore",
         Phase::Counterbore => "Cut and hone",
