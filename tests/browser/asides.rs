@@ -17,7 +17,7 @@ async fn passes_and_hold_are_worked_out_when_they_are_opened() -> Result<()> {
     page.find(Role::Link, containing("Cylinder 1")).await?;
     let job = page.job().await?;
     page.go(&format!("{job}/cylinder/2/bore")).await?;
-    page.unfold("Passes of the bar").await?;
+    page.unfold("Bar passes").await?;
     page.says("Micrometer over spindle and cutter").await?;
     page.says("takes 0.0100 on diameter, 0.0050 on radius")
         .await?;
@@ -74,8 +74,9 @@ async fn sleeves_are_numbered_for_the_least_honing_and_undo_has_the_old_numbers(
     page.go("#/job/pairs0000001/cylinder/1/bore").await?;
     page.unfold("Which sleeve in which hole").await?;
     page.says("As numbered now: 0.0002 in to 0.0014 in").await?;
-    page.tap(Role::Button, "Number the sleeves so").await?;
-    page.says("As they are numbered they need the least honing")
+    page.tap(Role::Button, "Number the sleeves this way")
+        .await?;
+    page.says("As numbered now they need the least honing")
         .await?;
     page.go("#/job/pairs0000001/cylinder/2/sleeve").await?;
     assert_eq!(page.value(containing(OD)).await?, "4.4416");

@@ -23,7 +23,7 @@ async fn a_tried_fit_closes_the_bore_more_and_is_given_up_again() -> Result<()> 
     page.slide("Fit", 0.0030).await?;
     page.find(Role::Image, containing("rings 0.0021 in"))
         .await?;
-    page.says("Only tried: the job keeps its own numbers")
+    page.says("Only a try: the job keeps its own numbers")
         .await?;
     page.tap(Role::Button, "Back to the job's numbers").await?;
     page.find(Role::Image, containing("rings 0.0009 in"))

@@ -166,7 +166,7 @@ async fn kept_cold_drops_lie_in_both_stores_and_in_save_all_and_can_be_deleted()
     page.tap(Role::Button, "Take these changes").await?;
     page.go("#/drop").await?;
     page.says("Two values in one place").await?;
-    page.says("mend what is named below").await?;
+    page.says("fix what is named below").await?;
     page.tap(Role::Button, containing("Take: 11 s")).await?;
     shows(page, CARRY, "11").await?;
     page.gone(Role::Heading, "Two values in one place").await?;

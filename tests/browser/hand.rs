@@ -106,7 +106,7 @@ async fn a_column_out_of_a_spreadsheet_fills_the_places_in_order() -> Result<()>
         ensure!(value == text, "{clock} o'clock holds {value:?}");
     }
     // At depth by the cut planned: the deck cut itself is not entered.
-    page.says("Good by the cut planned").await?;
+    page.says("Good by the planned cut").await?;
     Ok(())
 }
 

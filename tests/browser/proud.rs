@@ -146,16 +146,16 @@ async fn a_job_without_limits_asks_for_them_and_refuses_what_cannot_be() -> Resu
     page.write(containing("Held down while read"), "90").await?;
     page.press(Key::Enter).await?;
     page.says("enter the limits first").await?;
-    page.write(containing("Stands proud, least"), "0.0060")
+    page.write(containing("Stands proud, min"), "0.0060")
         .await?;
-    page.write(containing("Stands proud, most"), "0.0010")
+    page.write(containing("Stands proud, max"), "0.0010")
         .await?;
     page.press(Key::Enter).await?;
     page.says("Must be below the upper limit").await?;
     page.go(&format!("{job}/deck/1")).await?;
     let text = page.text().await?;
     ensure!(!text.contains("Decking is locked"), "{text}");
-    page.says("Mend it").await?;
+    page.says("Fix it").await?;
     page.is_quiet().await?;
     Ok(())
 }

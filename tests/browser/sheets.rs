@@ -29,11 +29,11 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
         ("Length (a flange not counted)", "8.5000"),
         ("Flange thickness, nominal", "0.2500"),
         ("Flange OD, nominal", "4.7000"),
-        ("Block wall left round", "0.3000"),
-        ("Pitch of the bores", "5.3000"),
+        ("Block wall left around", "0.3000"),
+        ("Bore pitch", "5.3000"),
         ("Finished bore", "4.2620"),
-        ("Fit, least", "0.0010"),
-        ("Fit, greatest", "0.0015"),
+        ("Fit, min", "0.0010"),
+        ("Fit, max", "0.0015"),
     ] {
         page.write(containing(label), text).await?;
     }
@@ -57,7 +57,7 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     page.picture("engine-sheet").await?;
     page.reload().await?;
     page.find(Role::Heading, "Ferry four").await?;
-    ensure!(page.value(containing("Pitch of the bores")).await? == "5.3000");
+    ensure!(page.value(containing("Bore pitch")).await? == "5.3000");
     page.tap(Role::Button, "Make a copy of this sheet").await?;
     page.write("Engine name", "Ferry four, bored over").await?;
     page.says("saved").await?;
@@ -74,7 +74,7 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     // Nothing is measured: its first numbers and its holes are open.
     page.find(Role::Button, "Sleeve in cylinder 1").await?;
     page.unfold("Geometry").await?;
-    ensure!(page.value(containing("Pitch of the bores")).await? == "5.3000");
+    ensure!(page.value(containing("Bore pitch")).await? == "5.3000");
     Ok(())
 }
 

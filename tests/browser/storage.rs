@@ -224,7 +224,7 @@ async fn a_quota_reached_in_mid_write_is_told_and_what_was_saved_is_whole() -> R
             _ => {}
         }
     }
-    page.says("storage of this device is full").await?;
+    page.says("device's storage is full").await?;
     page.find(Role::Button, containing("Save to a file"))
         .await?;
     ensure!(typed.len() < 20, "the quota was never reached");

@@ -16,7 +16,8 @@ async fn a_valve_seat_in_a_warmed_head_is_asked_what_it_needs_and_told_what_it_t
     page.choose("Housing material", "cast aluminum A356")
         .await?;
     // Nothing is worked out of a heat that nobody read.
-    page.says("still wanted: Housing warmed to").await?;
+    page.says("Still needed for clearance and grip time: Housing warmed to")
+        .await?;
     page.write(containing("Housing warmed to"), "302").await?;
     page.press(Key::Enter).await?;
     page.says("Nobody entered how hot this housing may get")

@@ -12,10 +12,10 @@ pub const MENU: &str = "Menu";
 pub const WORKING: &str = "This job";
 
 pub const JOBS_ON_DEVICE: &str = "Jobs on this device";
-pub const MARK_IT: &str = "Nothing is measured here: mark it when it is done.";
+pub const MARK_IT: &str = "Nothing to measure here. Mark it when it is done.";
 pub const MARKED: &str = "Marked done.";
-pub const PASSED_OVER: &str = "Passed over in this job.";
-pub const PASSED: &str = "passed over";
+pub const PASSED_OVER: &str = "Skipped for this job.";
+pub const PASSED: &str = "skipped";
 pub const WHOLE_JOB: &str = "Whole job";
 pub const STEPS_OF_JOB: &str = "Steps of the job";
 pub const MARK: &str = "Mark this step";
@@ -23,30 +23,30 @@ pub const MARK_DONE: &str = "Done";
 pub const DECK_IS_CUT: &str = "The deck is cut";
 pub const MARK_SKIP: &str = "Skipped";
 pub const MARK_NOT: &str = "Not for this job";
-pub const MARK_NONE: &str = "Take the mark away";
+pub const MARK_NONE: &str = "Clear the mark";
 pub const MARKED_DONE: &str = "marked done";
 pub const SKIP_WHY: &str = "Why it is skipped, kept in the record";
-pub const SKIP_NEEDS_WHY: &str = "Type why first; the reason is printed in the record.";
-pub const STEP_NOTE: &str = "Note to this step";
+pub const SKIP_NEEDS_WHY: &str = "Type why first. The record shows the reason.";
+pub const STEP_NOTE: &str = "Note on this step";
 pub const FOR_THIS_STEP: &str = "Done, skipped, note";
 pub const NONE_HERE: &str = "none";
-pub const ORDER_CHECK: &str = "Before ordering: does this sleeve go into this block?";
+pub const ORDER_CHECK: &str = "Before you order: does this sleeve go into this block?";
 pub const LIMITS_FIT: &str = "Limits: sleeve, fit and drop";
 pub const LIMITS_SEAT: &str = "Limits: height, seat and deck";
-pub const LIMITS_ORDER: &str = "Limits: walls and what is ordered";
+pub const LIMITS_ORDER: &str = "Limits: walls and the order";
 pub const LIMITS_BENCH: &str = "Limits: test, bar, counterbore, groove";
 pub const ENGINES: &str = "Engine sheets";
-pub const ENGINES_WHAT: &str = "An engine's geometry, limits and gasket data, kept apart from any block: checked before sleeves are ordered, shared by link or code, and the start of a job.";
+pub const ENGINES_WHAT: &str = "An engine's geometry, limits and gasket data, kept apart from any block. Check it before you order sleeves, share it by link or code, or start a job from it.";
 pub const NO_SHEETS: &str = "No engine sheet on this device yet.";
-pub const NEW_SHEET: &str = "A new sheet";
+pub const NEW_SHEET: &str = "New sheet";
 pub const MAKE_SHEET: &str = "Make the sheet";
 pub const COPY_SHEET: &str = "Make a copy of this sheet";
 pub const KEEP_AS_SHEET: &str = "Keep this engine as a sheet";
 pub const SHEET_INTO_BIN: &str = "Put this sheet into the bin";
 pub const CAME_OUT: &str = "The sleeve came out again";
-pub const CAME_OUT_WHAT: &str = "What was read from bath to seat is written into the record with what you found; the steps from cleaning on are then free for the next try. Sleeve, counterbore and bore keep their readings: where a chip or the drag marked them, measure them again. Undo takes it back.";
+pub const CAME_OUT_WHAT: &str = "What was read from bath to seat goes into the record with what you found. The steps from cleaning on are then free for the next try. Sleeve, counterbore and bore keep their readings. Where a chip or the drag marked them, measure them again. Undo takes it back.";
 pub const CAME_OUT_FOUND: &str = "What was found: chip, burr, fillet";
-pub const CAME_OUT_NEEDS: &str = "Type what was found first; it is printed in the record.";
+pub const CAME_OUT_NEEDS: &str = "Type what was found first. The record shows it.";
 pub const NEXT_TRY: &str = "Keep it and start the next try";
 pub const TIMER_START: &str = "Start the timer";
 pub const TIMER_STOP: &str = "Stop, keep the time";
@@ -55,26 +55,26 @@ pub const TIMER_DROP: &str = "Throw this time away";
 pub const TIMER_RUNS: &str = "running";
 pub const TIMERS: &str = "Timers running";
 pub const TIMER_OVER: &str = "time is up";
-pub const FEEDBACK: &str = "Beep and vibration when a time is up";
+pub const FEEDBACK: &str = "Beep and vibrate when time is up";
 pub const FEEDBACK_WHAT: &str =
     "The screen stays on while a timer runs, where the browser allows it.";
-pub const NO_JOBS: &str = "No jobs yet. Look round in a demo job, or begin one of your own. Everything stays on this device.";
+pub const NO_JOBS: &str = "No jobs yet. Look around in a demo job, or start one of your own. Everything stays on this device.";
 pub const COLD_DROP_WHAT: &str = "How soon it must be home, clearance and climb, without a job";
-pub const NEW_JOB_WHAT: &str = "From an engine you had, or from your own numbers";
+pub const NEW_JOB_WHAT: &str = "From an engine you had before, or from your own numbers";
 pub const OPEN_DEMO: &str = "Open a demo job";
 pub const UNNAMED: &str = "Job without a name";
 pub const CHANGED: &str = "changed";
 pub const DAMAGED_HEAD: &str = "Kept, but could not be read";
 pub const DAMAGED_WHAT: &str =
-    "Nothing of this was changed or deleted. Save it to a file if you want to look into it.";
+    "Nothing here was changed or deleted. Save it to a file to look into it.";
 pub const SAVE_TO_FILE: &str = "Save to a file";
 pub const NEWER: &str =
-    "written by a later version of this page: shown as far as it reads, not changed";
+    "written by a later version of this page: shown as far as it can be read, not changed";
 pub const REPAIRED: &str = "Something in this job had to be repaired:";
 pub const UNDERSTOOD: &str = "Understood";
 
-pub const STORE_BLOCKED: &str = "This browser does not let the page store anything (private window, or storage turned off). You can work on, but it is gone when the page closes: save the job to a file.";
-pub const STORE_FULL: &str = "The storage of this device is full. What you type now is only on the screen: save the job to a file, then free some space.";
+pub const STORE_BLOCKED: &str = "This browser does not let the page store anything (private window, or storage turned off). You can keep working, but it is gone when the page closes. Save the job to a file.";
+pub const STORE_FULL: &str = "This device's storage is full. What you type now is only on the screen. Save the job to a file, then free some space.";
 pub const UPDATE_READY: &str = "A new version of this page is ready.";
 pub const UPDATE_NOW: &str = "Take the new version";
 pub const UPDATE_LATER: &str = "It waits until you are out of the job.";
@@ -86,8 +86,8 @@ pub const UNITS: &str = "Units";
 pub const ENTRY_CLEARANCE: &str = "clearance at the bore";
 pub const BATH_CLEARANCE: &str = "clearance out of the bath";
 pub const GRIP_TIME: &str = "grip time";
-pub const GRIPS_IN: &str = "straight and bare it grips after";
-pub const HOME_WITHIN: &str = "from entering, be home within";
+pub const GRIPS_IN: &str = "straight and without frost, it grips after";
+pub const HOME_WITHIN: &str = "once it enters, be home within";
 pub const HOME_DRAWING: &str = "trying four hundred such drops";
 pub const HOME_NONE: &str = "no time: it does not enter";
 pub const CLIMB: &str = "sleeve may climb";
@@ -96,10 +96,10 @@ pub const AT_MOST: &str = "at most";
 pub const BAND_95: &str = "95 % band";
 pub const NEVER_GRIPS: &str = "does not grip within an hour";
 pub const CAUTIONS: &str = "Cautions";
-pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law; where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered or left as usual.";
+pub const STANDING_WORDS: &str = "A guide only. Follow the gas supplier, the tool, sleeve and engine makers, the employer's rules and the law. Where they differ, they win. Stop if unsure. Verdicts hold within the limits you entered or left as usual.";
 
 pub const FROM_ENGINE: &str = "Engine";
-pub const OWN_NUMBERS: &str = "Own numbers";
+pub const OWN_NUMBERS: &str = "Your own numbers";
 pub const ENGINE_NAME: &str = "Engine name";
 pub const JOB_NAME: &str = "Job name or number";
 pub const CUSTOMER: &str = "Customer";
@@ -108,19 +108,20 @@ pub const CYLINDERS: &str = "Cylinders";
 pub const LAYOUT: &str = "Layout";
 pub const BEGIN_JOB: &str = "Begin the job";
 pub const NUMBERS_LATER: &str =
-    "Its numbers and its holes come next. They can be changed at any time under \"Engine\".";
+    "Its numbers and holes come next. Change them any time under \"Engine\".";
 pub const ENGINE_AND_LIMITS: &str = "Engine";
 pub const STEPS: &str = "Steps of this cylinder";
 pub const GEOMETRY: &str = "Geometry";
-pub const ENGINE_FIRST: &str = "The rest can wait until a step asks for it. A usual value that stands in a field is yours to change.";
+pub const ENGINE_FIRST: &str =
+    "The rest can wait until a step asks for it. Change any usual value you find in a field.";
 pub const PISTONS_AND_HEAD: &str = "Pistons, head and rings, by the sheet";
 pub const TOOLS: &str = "Bar, hone, ram and rod";
-pub const SHOP_LIMITS: &str = "Limits and rates of the shop";
+pub const SHOP_LIMITS: &str = "Shop limits and rates";
 pub const SERVICE: &str = "Faces, bath and the running engine";
 pub const GAUGES: &str = "Gauges (standard uncertainty, k = 1)";
-pub const LIMITS_WHAT: &str = "Defaults of common practice; the engine and sleeve makers' sheets override them. Change them here for this job.";
+pub const LIMITS_WHAT: &str = "Usual values from common practice. The engine and sleeve makers' sheets override them. Change them here for this job.";
 pub const THIS_ENGINE_FROM: &str = "as in job";
-pub const SHOP_WHAT: &str = "For new jobs; jobs already begun keep their own.";
+pub const SHOP_WHAT: &str = "For new jobs. Jobs already started keep their own.";
 
 pub const CYLINDER: &str = "Cylinder";
 pub const BANK: &str = "Bank";
@@ -135,7 +136,8 @@ pub const TAKE_IN: &str = "This cylinder gets a sleeve after all";
 pub const PULL: &str = "Pull";
 pub const NO_JOB: &str = "This job is not on this device.";
 pub const BACK_TO_JOBS: &str = "Back to the jobs";
-pub const READ_ONLY: &str = "Written by a later version of this page: look, but do not change.";
+pub const READ_ONLY: &str =
+    "Written by a later version of this page. You can look, but not change it.";
 
 pub const LOCKED: &str = "Decking is locked";
 pub const OPEN: &str = "Decking is open";
@@ -145,7 +147,7 @@ pub const LOCK_WHY: &str =
     "An unseated sleeve that is decked flush drops later and takes the head gasket with it.";
 pub const RELEASE: &str = "Release by hand";
 pub const RELEASE_REASON: &str = "Reason, kept in the record";
-pub const RELEASE_NEEDS_REASON: &str = "Type why first; the reason is printed in the record.";
+pub const RELEASE_NEEDS_REASON: &str = "Type why first. The record shows the reason.";
 pub const LOCK_AGAIN: &str = "Lock again";
 pub const REASON: &str = "Reason";
 pub const NO_SLEEVES: &str = "No cylinder of this deck gets a sleeve.";
@@ -154,7 +156,7 @@ pub const CUT_LEAST: &str = "at least";
 pub const FLANGE_LOSES: &str = "sleeve loses (lowest to highest clock)";
 pub const FLANGE_LEFT: &str = "left at least";
 pub const WITHOUT_HEIGHT: &str =
-    "Without height, or without what the height is judged by, so not in the plan:";
+    "Not in the plan, because the height or what it is judged by is missing:";
 
 pub const PRINT: &str = "Print";
 pub const TAPER: &str = "Taper";
@@ -191,15 +193,15 @@ pub const PAD_POINT: &str = "Decimal point";
 pub const PAD_SIGN: &str = "Plus or minus";
 pub const PROUD: &str = "proud";
 pub const LOW: &str = "low";
-pub const PAD_SETTING: &str = "Number pad of this page";
-pub const PAD_SETTING_WHAT: &str = "Off: the keyboard of the device is used instead.";
+pub const PAD_SETTING: &str = "This page's number pad";
+pub const PAD_SETTING_WHAT: &str = "Off: the device's keyboard is used instead.";
 pub const ON: &str = "on";
 pub const OFF: &str = "off";
 pub const IT_IS_RIGHT: &str = "It is right as typed";
 pub const USE_VALUE: &str = "Use";
 
 pub const PREDICTED: &str = "predicted";
-pub const WANTED: &str = "wanted";
+pub const WANTED: &str = "target";
 pub const MEASURED: &str = "measured";
 pub const LOADED: &str = "loaded";
 
@@ -253,7 +255,7 @@ pub const fn state(state: State) -> &'static str {
     match state {
         State::LeftOut => "left out",
         State::NotBegun => "to do",
-        State::InWork(..) => "in work",
+        State::InWork(..) => "started",
         State::Marked => "marked",
         State::Seated => "seated",
         State::Look => "look",

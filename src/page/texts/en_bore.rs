@@ -12,13 +12,13 @@ pub const LAME: &str = "Lam\u{e9}";
 pub const HONE_TAKES: &str = "hone takes";
 pub const TAKES_ALL: &str = "all";
 pub const TAKES_BORED: &str = "after bar";
-pub const PROFILE_CAPTION: &str = "The fitted bore, exaggerated, from the deck down, beside the straight line wanted; to the right it closes. Thick: as fitted. Line marked \"head on\": with head or torque plate. Thin: along and across the row. Dashed: one number by Lam\u{e9}'s rings. Numbers: what the hone must take there on diameter, all of it, and after the bar has bored it straight.";
-pub const PRESSURE_CAPTION: &str = "How the sleeve presses on its bore, from the deck down. Nothing is drawn within a wall's thickness of ledge and foot: the model cannot be trusted there.";
+pub const PROFILE_CAPTION: &str = "The fitted bore from the deck down, exaggerated, beside the target straight line. To the right it closes. Thick: as fitted. Line marked \"head on\": with head or torque plate. Thin: along and across the row. Dashed: one number by Lam\u{e9}'s rings. Numbers: what the hone must take there on diameter, all of it, and after the bar has bored it straight.";
+pub const PRESSURE_CAPTION: &str = "How the sleeve presses on its bore, from the deck down. Nothing is drawn within a wall's thickness of ledge and foot. The model cannot be trusted there.";
 pub const BORE_NUMBERS: &str = "The same in numbers";
 pub const BORE_COLUMNS: [&str; 4] = ["Below deck", "Closes", "Hone takes", "After bar"];
 pub const TRY_OTHERS: &str = "Try another fit, wall or flange";
 pub const ONLY_TRIED: &str =
-    "Only tried: the job keeps its own numbers; dotted, the bore as it is with those.";
+    "Only a try: the job keeps its own numbers. Dotted: the bore with those.";
 pub const BACK_TO_JOB: &str = "Back to the job's numbers";
 
 /// A dimension to try.
@@ -33,7 +33,7 @@ pub const fn dial(dial: Dial) -> &'static str {
 
 #[must_use]
 pub fn on_diameter(unit: &str) -> String {
-    format!("In {unit}, on diameter; a minus opens.")
+    format!("In {unit}, on diameter. Minus means it opens.")
 }
 
 #[must_use]
@@ -48,17 +48,19 @@ pub fn pressure_label(least: &str, most: &str) -> String {
 
 #[must_use]
 pub fn push_home(least: &str, most: &str, low: &str, high: &str) -> String {
-    format!("{least} to {most} push it home against its fit, at a friction of {low} to {high}.")
+    format!(
+        "It takes {least} to {most} to push it home against its fit, at a friction of {low} to {high}."
+    )
 }
 
 #[must_use]
 pub fn head_sinks(down: &str) -> String {
-    format!("Head or torque plate press the flange's top down by {down}.")
+    format!("Head or torque plate presses the flange's top down by {down}.")
 }
 
 #[must_use]
 pub fn pull_sinks(down: &str) -> String {
-    format!("The strongest pull presses it down by {down}; that comes back on release.")
+    format!("The strongest pull presses it down by {down}. That comes back on release.")
 }
 
 #[must_use]
@@ -70,12 +72,12 @@ pub fn closes_oval(along: &str, across: &str) -> String {
 pub fn order_of_sleeves(order: &[u8], neighbours: usize) -> String {
     let list: Vec<String> = order.iter().map(u8::to_string).collect();
     let why = match neighbours {
-        0 => "none has a fitted neighbour then.",
-        1 => "none then has more than one fitted neighbour to make its hole oval.",
-        _ => "one stands between two fitted neighbours: measure its hole again before it goes in.",
+        0 => "Then none has a fitted neighbor.",
+        1 => "Then none has more than one fitted neighbor to make its hole oval.",
+        _ => "One goes between two fitted neighbors: measure its hole again before it goes in.",
     };
     format!(
-        "Order with the least distortion for those still to go in: {}; {why}",
+        "Order with the least distortion for those still to go in: {}. {why}",
         list.join(", ")
     )
 }
@@ -83,7 +85,7 @@ pub fn order_of_sleeves(order: &[u8], neighbours: usize) -> String {
 #[must_use]
 pub fn profile_label(most: &str, lame: &str, stock: Option<(String, String)>) -> String {
     let closes =
-        format!("The fit closes the bore by up to {most}; one number by Lam\u{e9}'s rings {lame}.");
+        format!("The fit closes the bore by up to {most}. One number by Lam\u{e9}'s rings {lame}.");
     match stock {
         Some((least, greatest)) => {
             format!("{closes} The hone takes {least} to {greatest} down the length.")
@@ -115,7 +117,7 @@ pub fn two_meshes(half: &str, usual: &str) -> String {
 #[must_use]
 pub fn no_stress(fault: &Fault) -> String {
     if fault.field == "at_m" {
-        "The fillet under the flange is not measured, or too large for this flange: enter it at the ledge's chamfer.".to_owned()
+        "The fillet under the flange is not measured, or is too large for this flange. Enter it at the ledge's chamfer.".to_owned()
     } else {
         no_profile(super::field(field_of(fault)), fault)
     }

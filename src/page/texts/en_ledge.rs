@@ -6,7 +6,7 @@ use coldseat_core::ask::{Inked, LedgeFault, Next, UnitSystem};
 /// Over what would repair a ledge.
 pub const LEDGE_REPAIR: &str = "To repair this ledge";
 /// No shim is at hand.
-pub const NO_SHIM_AT_HAND: &str = "none of your shims at hand is listed";
+pub const NO_SHIM_AT_HAND: &str = "no shims at hand are listed";
 
 /// What the ink says.
 #[must_use]
@@ -25,12 +25,12 @@ pub fn next_ledge(next: &Next, units: UnitSystem) -> String {
         Next::LedgeShape(how, by) => {
             let by = length(by.as_m(), units);
             match how {
-                LedgeFault::Cupped => format!("CUPPED: the ledge falls by {by} toward the bore all round. The flange bears at its rim alone and breaks there: no sleeve on it. Clean, measure again, true it."),
-                LedgeFault::Sloped => format!("SLOPED: the ledge falls by {by} toward the bore on a side. The flange breaks there: no sleeve on it. Clean, measure again, true it."),
+                LedgeFault::Cupped => format!("CUPPED: the ledge falls by {by} toward the bore all around. The flange bears only at its rim and breaks there: no sleeve on it. Clean it, measure again, true it."),
+                LedgeFault::Sloped => format!("SLOPED: the ledge falls by {by} toward the bore on one side. The flange breaks there: no sleeve on it. Clean it, measure again, true it."),
                 LedgeFault::Rises => format!("The ledge rises by {by} toward the bore: the flange bears at its root. Look for a burr, measure again, true it."),
             }
         }
-        Next::InkBroken => "The ink is broken: the flange does not bear all round. Clean both, ink again; then true the ledge.".to_owned(),
+        Next::InkBroken => "The bluing is broken: the flange does not bear all around. Clean both and blue again. Then true the ledge.".to_owned(),
         _ => String::new(),
     }
 }
@@ -46,7 +46,7 @@ pub fn true_it(depth: &str, cut: &str) -> String {
 /// The shim that makes up for it.
 #[must_use]
 pub fn then_shim(shim: &str, at_hand: &str) -> String {
-    format!("The sleeve then sinks {shim} too deep: a shim of {shim} makes up for it ({at_hand}).")
+    format!("The sleeve then sits {shim} too deep. A shim of {shim} makes up for it ({at_hand}).")
 }
 
 /// Of the shims at hand the nearest.
@@ -56,4 +56,4 @@ pub fn nearest_shim(size: &str) -> String {
 }
 
 /// It needs no shim.
-pub const NO_SHIM: &str = "It is then no deeper than the sleeve wants: no shim.";
+pub const NO_SHIM: &str = "It is then no deeper than the sleeve needs: no shim.";

@@ -22,9 +22,9 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
             en::ENGINE_AND_LIMITS
         ),
         Next::Measure(missing) => format!("Measure: {}.", missing_of(missing)),
-        Next::Mend(spot) => format!("Cannot be used: {}. Mend it.", where_words(*spot)),
+        Next::Mend(spot) => format!("Cannot be used: {}. Fix it.", where_words(*spot)),
         Next::Answer(place) => format!(
-            "Asked about and not answered: {}. Mend it, or say that it is meant.",
+            "Asked about and not answered: {}. Fix it, or say that it is meant.",
             where_words(Spot::Reading(*place))
         ),
         Next::First(step) => format!(
@@ -35,20 +35,20 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
             "\"{}\" shows otherwise: this verdict no longer holds.",
             en_names::step_title(*step)
         ),
-        Next::Assumed(Field::DeckCut) => "Good by the cut planned: enter the cut that was made.".into(),
-        Next::Assumed(Field::DeckHere) => "Good with the deck beside each hole taken from the survey: measure it there to be sure.".into(),
-        Next::Assumed(Field::SleeveOd) => "Good with a sleeve of nominal size: measure the sleeve, nobody has yet.".into(),
-        Next::Assumed(Field::Indicator) => "Good with the bar on the old center: sweep it, nobody has yet.".into(),
-        Next::Assumed(Field::FlangeOdHere) => "Good with a flange of nominal size: measure this one.".into(),
+        Next::Assumed(Field::DeckCut) => "Good by the planned cut: enter the cut that was made.".into(),
+        Next::Assumed(Field::DeckHere) => "Good with the deck beside each hole taken from the survey. Measure it there to be sure.".into(),
+        Next::Assumed(Field::SleeveOd) => "Good with a sleeve of nominal size. Nobody has measured the sleeve yet: measure it.".into(),
+        Next::Assumed(Field::Indicator) => "Good with the bar on the old center. Nobody has swept it yet: sweep it.".into(),
+        Next::Assumed(Field::FlangeOdHere) => "Good with a flange of nominal size. Measure this one.".into(),
         Next::Assumed(field) => format!(
-            "Good with the usual or planned {}: measure or enter it, nobody has yet.",
+            "Good with the usual or planned {}. Nobody has measured or entered it yet: do that.",
             en_names::field(*field).to_lowercase()
         ),
-        Next::ReleasedByHand => "Released by hand over flanges that are not shown to be home: one that drops later takes the gasket with it.".into(),
+        Next::ReleasedByHand => "Released by hand over flanges that are not shown to be home. One that drops later takes the gasket with it.".into(),
         Next::SleeveIn => LEFT_OUT_WHY.into(),
-        Next::DeepCut => "More than twice the cut planned: check the number. Pistons stand prouder by as much.".into(),
+        Next::DeepCut => "More than twice the planned cut: check the number. Pistons stand prouder by as much.".into(),
         Next::LittleFlange => CUT_TOO_DEEP.into(),
-        Next::MayStayLow => "A sleeve may be left low, with more than the chance accepted: cut deeper, or measure again.".into(),
+        Next::MayStayLow => "The chance of leaving a sleeve low is more than the one accepted. Cut deeper, or measure again.".into(),
         Next::BlockCutMost(_)
         | Next::DeckSizePast(..)
         | Next::DeckSizeRecut(..)
@@ -63,8 +63,8 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         | Next::InLimits(_)
         | Next::ApartFrom(..)
         | Next::ReadFree => super::en_proud::next_proud(next, units),
-        Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: nothing is handed over before it is mended."),
-        Next::NotAllDone => "Marked, but steps are open: see what was not done on the record.".into(),
+        Next::StopsAt(cylinder) => format!("Cylinder {cylinder} is on stop: hand nothing over until it is fixed."),
+        Next::NotAllDone => "Marked, but steps are open. The record shows what was not done.".into(),
         Next::NoGroove => "This engine has no fire ring: no groove to cut.".into(),
         Next::MarkIt => en::MARK_IT.into(),
         Next::Marked => en::MARKED.into(),
@@ -73,10 +73,10 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::AdviceBy(step, signal, by) => says_by(*step, *signal, *by, units),
         Next::Refused => "No answer from these numbers; see why below.".into(),
         Next::SleeveRound => "Round at the top: number it to its hole.".into(),
-        Next::SleeveLook => "Out of round at the top: measure again, turn the sleeve a quarter; if it stays, ask the supplier.".into(),
+        Next::SleeveLook => "Out of round at the top: measure again, turn the sleeve a quarter. If it stays, ask the supplier.".into(),
         Next::SleeveStop => "Too far out of round at the top: do not fit it.".into(),
         Next::CutDeeper(to_go) => format!(
-            "Cut {} deeper; the last {} in small bites, then measure all four clocks.",
+            "Cut {} deeper. Take the last {} in small bites, then measure all four clock positions.",
             by(to_go),
             match units {
                 UnitSystem::Inch => "0.010 in",
@@ -84,32 +84,32 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
             }
         ),
         Next::LedgeShape(..) | Next::InkBroken => super::en_ledge::next_ledge(next, units),
-        Next::LedgeUneven => "The depth is not the same round the clock: clean the ledge and measure again before you cut or set a sleeve on it.".into(),
+        Next::LedgeUneven => "The depth is not the same around the hole. Clean the ledge and measure again before you cut or set a sleeve on it.".into(),
         Next::AtDepth => "At depth, as near as the gauge can tell: stop cutting, chamfer and clean.".into(),
-        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. A shim under it, or a repair of what it stands on.", by(over)),
-        Next::StepLies(over) => format!("The step lies {} deeper than this sleeve wants it, and a step is only ever cut deeper: a longer sleeve, a shim, or a repair of the step.", by(over)),
+        Next::TooDeep(over) => format!("Too deep by {}: do not fit the sleeve. Put a shim under it, or repair what it stands on.", by(over)),
+        Next::StepLies(over) => format!("The step is {} deeper than this sleeve needs, and a step is only ever cut deeper. Use a longer sleeve, a shim, or repair the step.", by(over)),
         Next::FitGood => "The fit is in its band: clean, blue the ledge, go on.".into(),
-        Next::FitUndecided => "The gauges cannot tell whether the fit is in its band: set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
+        Next::FitUndecided => "The gauges cannot tell whether the fit is in its band. Set the bore gauge from the micrometer that measured the sleeve, and measure both again.".into(),
         Next::HoneMore(stock) => format!("Too tight: hone {} more off the bore, to the middle of the band.", by(stock)),
-        Next::FitLoose(short) => format!("Too loose by {}: measure both again at one temperature; then a larger sleeve for this hole.", by(short)),
-        Next::BoreForm => "The fit is right but the bore is out of round or tapered: hone it straight.".into(),
+        Next::FitLoose(short) => format!("Too loose by {}: measure both again at one temperature. Then use a larger sleeve for this hole.", by(short)),
+        Next::BoreForm => "The fit is right, but the bore is out of round or tapered: hone it straight.".into(),
         Next::DropReady => "The numbers are there: see clearance and grip time below.".into(),
-        Next::PulledHome => "Above its seat before the pull, as warming makes it; the seat check shows it home since.".into(),
+        Next::PulledHome => "Above its seat before the pull, as warming makes it. The seat check has shown it home since.".into(),
         Next::PullHome => "Above its seat, and warming alone can explain it. A chip on its ledge would read the same: only the pull tells. Pull it home.".into(),
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a corner that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
-        Next::PullAgain => "Not shown to have stopped: at least three pulls, the last two at the highest pressure, neither moving it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
-        Next::CheckSeat => "Stopped, and home as far as the pulls can tell: now measure the height at all four clocks.".into(),
-        Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out, look for a chip, a burr or a corner that rides.", by(gap)),
-        Next::StoppedUnsure => "Stopped; whether it is home the gauges cannot tell: measure the four clocks, the depth and the sleeve again.".into(),
+        Next::PullAgain => "Not shown to have stopped. It takes at least three pulls, the last two at the highest pressure. Neither of those may move it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
+        Next::CheckSeat => "Stopped, and home as far as the pulls can tell. Now measure the height at all four clock positions.".into(),
+        Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out. Look for a chip, a burr or a corner that rides.", by(gap)),
+        Next::StoppedUnsure => "Stopped. The gauges cannot tell whether it is home. Measure the four clock positions, the depth and the sleeve again.".into(),
         Next::Seated => "Seated, within the limits you entered or left as usual.".into(),
         Next::SetTooLow(low) => format!("TOO LOW by {}: nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
-        Next::SetLowAt(low) => format!("TOO LOW by {} at its lowest clock: nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
-        Next::SetHigh(high) => format!("Stands {} too high: pull it down in small steps, and measure after each. Nothing under it will stop it.", by(high)),
-        Next::SetUndecided => "The gauge cannot tell whether it stands where it should: measure the height again.".into(),
-        Next::NotSeated(gap) => format!("NOT SEATED: stopped with {} at its ledge. Do not deck. Take it out, look for a chip, a burr or a corner that rides.", by(gap)),
-        Next::Tilted(tilt) => format!("NOT SEATED: it stands tilted by {} round the clock. Do not deck. Take it out, look for a chip or a burr on the high side.", by(tilt)),
-        Next::SeatUndecided => "The gauges cannot tell whether it is home: measure height, depth and sleeve again; a better depth gauge helps most.".into(),
+        Next::SetLowAt(low) => format!("TOO LOW by {} at its lowest clock position. Nothing under it stops it, and no pull brings it up. Do not deck. Draw it out and set it again.", by(low)),
+        Next::SetHigh(high) => format!("Stands {} too high: pull it down in small steps. Measure after each. Nothing under it will stop it.", by(high)),
+        Next::SetUndecided => "The gauge cannot tell whether it stands where it should. Measure the height again.".into(),
+        Next::NotSeated(gap) => format!("NOT SEATED: stopped with a gap of {} at its ledge. Do not deck. Take it out. Look for a chip, a burr or a corner that rides.", by(gap)),
+        Next::Tilted(tilt) => format!("NOT SEATED: it stands tilted by {}. Do not deck. Take it out. Look for a chip or a burr on the high side.", by(tilt)),
+        Next::SeatUndecided => "The gauges cannot tell whether it is home. Measure height, depth and sleeve again. A better depth gauge helps most.".into(),
         Next::BelowLedge => "It reads lower than its ledge: a reading is wrong. Measure height, depth and sleeve again.".into(),
     }
 }
@@ -150,7 +150,7 @@ pub fn came_out(date: &str, found: &str, read: &str, verdict: Option<&str>) -> S
 #[must_use]
 pub fn repair(repair: &Repair) -> String {
     match repair {
-        Repair::Checksum => "its checksum does not fit: it was changed outside this page".into(),
+        Repair::Checksum => "its checksum does not match: it was changed outside this page".into(),
         Repair::Missing(part) => format!("\"{part}\" was missing"),
         Repair::SetAside(part) => format!("\"{part}\" could not be used; it is kept in the file"),
     }
@@ -194,16 +194,16 @@ pub const fn caution(caution: Caution) -> &'static str {
             "Face shield, loose cryogenic gloves, cuffless pants over boots. It asphyxiates without warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly. No bare skin."
         }
         Caution::ColdIron => {
-            "Cold iron is brittle: no hammer. Pinch point at the deck. Afterwards dry and oil."
+            "Cold iron is brittle: no hammer. Pinch point at the deck. Afterward dry and oil."
         }
         Caution::DryIce => {
-            "One kilogram becomes 0.55 m3 (19 cu ft) of carbon dioxide. At 5,000 parts per million, the US limit for a working day (OSHA), a room of 100 m3 (3,500 cu ft) holds what 0.9 kg gives off. It lies at the floor: doors open, never a pit, a cellar or a closed van. Never in a sealed vessel: it bursts. Alcohol burns, and its vapor with it: no flame, no spark, a small open vessel. Gloves and face shield."
+            "One kilogram becomes 0.55 m3 (19 cu ft) of carbon dioxide. The US limit for a working day (OSHA) is 5,000 parts per million. At that limit a room of 100 m3 (3,500 cu ft) holds what 0.9 kg gives off. It lies at the floor: doors open, never a pit, a cellar or a closed van. Never in a sealed vessel: it bursts. Alcohol burns, and its vapor with it: no flame, no spark, a small open vessel. Gloves and face shield."
         }
         Caution::Hot => {
-            "Gloves that stand the heat, dry: water turns to steam. No oil near it: it smokes and burns. Heat evenly, measure at the bore by contact. The maker's sheet says how hot: heat-treated aluminum and hardened parts lose strength. Nothing closed or filled goes into an oven."
+            "Dry gloves that stand the heat: water turns to steam. No oil near it: it smokes and burns. Heat evenly. Measure at the bore by contact. The maker's sheet says how hot: heat-treated aluminum and hardened parts lose strength. Nothing closed or filled goes into an oven."
         }
         Caution::ColdReading => {
-            "Frozen metal burns skin and sticks to it: gloves on sleeve and micrometer. It frosts over in seconds, and frost reads as diameter: wipe where you measure, read at once. The micrometer cools too: one quick reading, then let it come back to shop temperature and check its zero."
+            "Frozen metal burns skin and sticks to it: gloves on sleeve and micrometer. It frosts over in seconds, and frost reads as diameter: wipe where you measure, read at once. The micrometer cools too: take one quick reading. Then let it come back to shop temperature and check its zero."
         }
         Caution::Ram => {
             "Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump slowly, release before touching. Oil under the skin: hospital now."
@@ -217,7 +217,7 @@ pub fn drop_missing(fields: &[Field]) -> String {
     let mut names: Vec<&str> = fields.iter().map(|f| en_names::field(*f)).collect();
     names.dedup();
     format!(
-        "For clearance and grip time still wanted: {}.",
+        "Still needed for clearance and grip time: {}.",
         names.join("; ")
     )
 }
@@ -267,16 +267,16 @@ pub fn section_label_waiting(predicted: &str) -> String {
 pub fn section_caption(times: Option<u32>) -> String {
     match times {
         Some(times) => {
-            format!("Height and gap drawn \u{d7}{times} against the flange; mean of the clocks.")
+            format!("Height and gap drawn \u{d7}{times} against the flange. Mean of the clock positions.")
         }
-        None => "Height and gap drawn far larger than they are, the sleeve far shorter; mean of the clocks.".to_owned(),
+        None => "Height and gap drawn far larger than they are, the sleeve far shorter. Mean of the clock positions.".to_owned(),
     }
 }
 
 #[must_use]
 pub fn staircase_label(pulls: usize, last: &str, predicted: &str, above: &str) -> String {
     format!(
-        "Height after each of {pulls} pulls. Last {last}, predicted when home {predicted}, so {above} above it."
+        "Height after each of {pulls} pulls. Last {last}, predicted when home {predicted}: {above} above it."
     )
 }
 
@@ -289,18 +289,18 @@ pub fn clearance_label(
 ) -> String {
     match (nominal, early, late) {
         (Some(nominal), Some(early), Some(late)) => format!(
-            "Clearance against time. Enters with {entry}; grips after {nominal} seconds, with 95 % between {early} and {late}."
+            "Clearance against time. Enters with {entry}. Grips after {nominal} seconds, with 95 % between {early} and {late}."
         ),
         (Some(nominal), ..) => format!(
-            "Clearance against time. Enters with {entry}; grips after {nominal} seconds; the band is open to one side."
+            "Clearance against time. Enters with {entry}. Grips after {nominal} seconds. The band is open to one side."
         ),
-        _ => format!("Clearance against time. Enters with {entry}; does not grip within an hour."),
+        _ => format!("Clearance against time. Enters with {entry}. Does not grip within an hour."),
     }
 }
 
 #[must_use]
 pub fn fit_label(mean: &str, lo: &str, hi: &str) -> String {
-    format!("Fit {mean}; its band is {lo} to {hi}.")
+    format!("Fit {mean}. Its band is {lo} to {hi}.")
 }
 
 #[must_use]
@@ -318,12 +318,12 @@ pub fn deck_caption(clean_up: &str) -> String {
 pub fn drop_words(verdict: DropVerdict, part: Part) -> String {
     let housing = housing(part);
     match verdict {
-        DropVerdict::Free => "Room enough at the bore, within the numbers entered.".to_owned(),
+        DropVerdict::Free => "Enough room at the bore, within the numbers entered.".to_owned(),
         DropVerdict::Tight => format!(
             "Less clearance than asked for: chill it through, carry faster, or warm the {housing}."
         ),
         DropVerdict::MayNotEnter => format!(
-            "At the narrow end of the band it may not enter: do not try as it is. Warm the {housing} or hone more."
+            "At the narrow end of the band it may not enter. Do not try it as it is. Warm the {housing} or hone more."
         ),
         DropVerdict::DoesNotEnter => {
             format!("It does not enter the bore: do not try. Warm the {housing} or hone more.")
@@ -333,11 +333,11 @@ pub fn drop_words(verdict: DropVerdict, part: Part) -> String {
 
 pub const MEAN_DIAMETER: &str = "mean diameter";
 pub const ROUND_ANYWHERE: &str = "out of round, worst level";
-pub const DEPTH_WANTED: &str = "depth wanted";
+pub const DEPTH_WANTED: &str = "target depth";
 pub const CHANCE_LOW: &str = "chance of a low sleeve";
 
 pub const ALL_HOME: &str = "chance that all of them are home";
-pub const CUT_TOO_DEEP: &str = "Do not cut: it leaves too little of a flange.";
+pub const CUT_TOO_DEEP: &str = "Do not cut: it leaves too little flange.";
 
 /// The chance over all flanges, and of how many.
 #[must_use]
@@ -357,7 +357,7 @@ pub const PREDICTED_HEIGHT: &str = "predicted height when home";
 pub const CLIMB_CEILING: &str = "warming explains at most";
 pub const LAST_DROP: &str = "last pull moved it";
 pub const LAST_RETURN: &str = "sprang back";
-pub const STILL: &str = "a drop this small counts as none";
+pub const STILL: &str = "a move of up to this is too small to count";
 pub const CHANCE_SEATED: &str = "chance that it is home";
 pub const GAUGES_SHOW: &str = "best chance one sleeve alone could show with these gauges";
 pub const BETTER_DEPTH: &str = "with a depth gauge half as unsure";
@@ -398,7 +398,7 @@ pub fn questioned(places: &str) -> String {
 
 pub const SLIDER: &str = "slider";
 pub const CUT_KEPT: &str =
-    "The cut entered below is kept; it counts for nothing until the deck is open.";
+    "The cut entered below is kept. It does not count until the deck is open.";
 /// Holes that are left out and were read with a sleeve in them.
 #[must_use]
 pub fn open_beside(holes: &str) -> String {
@@ -407,7 +407,7 @@ pub fn open_beside(holes: &str) -> String {
     )
 }
 
-const LEFT_OUT_WHY: &str = "A hole that is left out has readings of a sleeve. If that sleeve is still in the block, take the hole in again and do not deck over it; if it came out, write that down at its seat check.";
+const LEFT_OUT_WHY: &str = "A hole that is left out has readings of a sleeve. If that sleeve is still in the block, put the hole back in and do not deck over it. If it came out, write that down at its seat check.";
 pub const OPEN_WHY: &str = "Every sleeve is home, within the limits you entered or left as usual.";
 pub const CUT_GOOD: &str = "Cleans up the lowest point and every sleeve.";
 pub const CUT_TOO_SMALL: &str =
@@ -446,6 +446,6 @@ pub fn record_state(report: &coldseat_core::ask::CylinderReport) -> &'static str
 #[must_use]
 pub fn record_limits(fit_low: &str, fit_high: &str, gap: &str, tilt: &str, unit: &str) -> String {
     format!(
-        "Limits as entered or left at their usual value: fit {fit_low} to {fit_high}, gap at most {gap}, tilt at most {tilt} ({unit})."
+        "Limits in {unit}, as entered or left at their usual value: fit {fit_low} to {fit_high}. Gap at most {gap}, tilt at most {tilt}."
     )
 }

@@ -10,18 +10,18 @@ use coldseat_core::ask::{
 };
 
 /// Over the lines of a drop that cannot be worked out.
-pub const DROP_MEND: &str = "Cannot be worked out: mend what is named below.";
+pub const DROP_MEND: &str = "Cannot be calculated: fix what is named below.";
 /// The highest gauge pressure, where it is not known.
 pub const GAUGE_MOST_OPEN: &str = "Highest gauge pressure: not all checked";
 /// Steps that are only marked.
 pub const STEPS_ONLY_MARKED: &str = "Marked done by hand, not measured";
 /// Values in dispute, on the record.
-pub const IN_DISPUTE: &str = "In dispute between two devices, and so not judged:";
+pub const IN_DISPUTE: &str = "Not judged, because two devices differ:";
 
 /// In a verdict's place while a reading is being typed.
 pub const TYPING: &str = "reading";
 /// What it waits for.
-pub const TYPING_WHAT: &str = "Says what it means when the reading is whole.";
+pub const TYPING_WHAT: &str = "The verdict comes when the reading is complete.";
 /// Under a field of which this block has nothing.
 pub const NONE_OF_IT: &str = "This block has none.";
 /// The button that says so.
@@ -37,7 +37,7 @@ pub fn usual(value: &str) -> String {
 #[must_use]
 pub fn deck_seat_words(cylinder: u8, gap: &str, p: f64) -> String {
     format!(
-        "cylinder {cylinder}: {gap} off its ledge, home with {}",
+        "cylinder {cylinder}: {gap} off its ledge, chance home {}",
         chance_short(p)
     )
 }
@@ -45,14 +45,14 @@ pub fn deck_seat_words(cylinder: u8, gap: &str, p: f64) -> String {
 /// The sleeves of a deck, for those who cannot see them.
 #[must_use]
 pub fn deck_seats_label(sleeves: &str) -> String {
-    format!("Gap at each ledge, the gauge error that all share taken off. {sleeves}.")
+    format!("Gap at each ledge, less the gauge error they all share. {sleeves}.")
 }
 
 /// Under the same.
 #[must_use]
 pub fn deck_seats_caption(limit: &str, bias: &str) -> String {
     format!(
-        "Gap at each ledge, and the chance that the sleeve is home. Dashed: limit {limit}. Taken off all: {bias}, the gauge error they share."
+        "Gap at each ledge, and the chance that the sleeve is home. Dashed: limit {limit}. Taken off all of them: {bias}, the gauge error they share."
     )
 }
 
@@ -78,8 +78,8 @@ pub fn deck_points_to(deck: &DeckSeats) -> String {
             .join(", ")
     };
     match &deck.judged.points_to {
-        _ if deck.cylinders.len() == 1 => "One sleeve alone: one reading can hardly prove it home. Measure the others, or a better depth gauge.".to_owned(),
-        PointsTo::Home => "Home, every one that is measured.".to_owned(),
+        _ if deck.cylinders.len() == 1 => "One sleeve alone: one reading can hardly prove it home. Measure the others, or use a better depth gauge.".to_owned(),
+        PointsTo::Home => "Every measured sleeve is home.".to_owned(),
         PointsTo::StandsOut(_) => {
             let who = match &deck.stand_out()[..] {
                 [one] => format!("Cylinder {one} stands"),
@@ -117,9 +117,9 @@ pub fn home_time(found: &HomeTime) -> String {
             fixed(needed.as_s(), 1)
         ),
         None if found.n < FEW => {
-            format!("{said} From {FEW} on, the time you need is worked out from them.")
+            format!("{said} From {FEW} on, the time you need is calculated from them.")
         }
-        None => format!("{said} They lie too far apart to tell the time you need."),
+        None => format!("{said} They are too far apart to tell the time you need."),
     }
 }
 
@@ -127,13 +127,13 @@ pub fn home_time(found: &HomeTime) -> String {
 pub const HOME_TIME_TAKE: &str = "Use for new jobs: time you need";
 
 /// The button that takes it.
-pub const HOME_TAKE: &str = "Use for new jobs: share at home";
+pub const HOME_TAKE: &str = "Use for new jobs: share that is home";
 
 /// Each by itself is home, all together not sure enough.
 #[must_use]
 pub fn together(p: f64) -> String {
     format!(
-        "Each sleeve by itself is home; that all of them are, the gauges show to {} only. Measure depth and height of the least sure ones again.",
+        "Each sleeve alone is home. That all of them are, the gauges show only to {}. Measure depth and height of the least sure ones again.",
         chance_short(p)
     )
 }
@@ -203,13 +203,13 @@ pub fn disputed(spot: Spot) -> String {
 }
 
 /// Why two values stand in one place.
-const DISPUTED: &str = "two devices say different things. Choose one.";
+const DISPUTED: &str = "two devices differ. Choose one.";
 
 /// Why something cannot be told.
 #[must_use]
 pub fn lack(lack: &Lack, units: UnitSystem) -> String {
     match lack {
-        Lack::Missing(missing) => format!("Still wanted: {}.", missing_of(missing)),
+        Lack::Missing(missing) => format!("Still needed: {}.", missing_of(missing)),
         Lack::Unusable(unusable) => mend(unusable, units),
         Lack::Refused(fault) => super::en_steps::fault(fault),
     }
@@ -224,7 +224,7 @@ pub fn cannot_be_used(text: &str) -> String {
 /// What a number does not count.
 #[must_use]
 pub fn not_counted(names: &str) -> String {
-    format!("Not counted, because it is not entered: {names}.")
+    format!("Not counted, because not entered: {names}.")
 }
 
 /// How much of a deck a plan covers.
@@ -232,7 +232,7 @@ pub fn not_counted(names: &str) -> String {
 pub fn plan_covers(surveyed: (u8, u8), holes: usize, without: usize) -> String {
     let (there, wanted) = surveyed;
     let all = holes + without;
-    format!("Covers {there} of {wanted} points of the deck and {holes} of {all} sleeves, no more.")
+    format!("Covers only {there} of {wanted} deck points and {holes} of {all} sleeves.")
 }
 
 /// Why a drop is no go: numbers that are an example's in one line.
@@ -272,7 +272,7 @@ pub fn drop_doubts(doubts: &[DropDoubt], units: UnitSystem) -> Vec<String> {
 
 /// A cold drop into which nobody has typed.
 pub const DROP_EXAMPLE: &str =
-    "An example to look at. Enter your own part, fit, housing and carry: then it says go or stop.";
+    "An example to look at. Enter your own part, fit, housing and carry. Then it says go or stop.";
 
 /// Why a number cannot be used, with the allowed range in the person's unit.
 #[must_use]
@@ -296,7 +296,7 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
                 )
             }
             ParseError::UnknownUnit { word } => {
-                format!("\"{word}\" is no unit known here. Allowed: {allowed}.")
+                format!("\"{word}\" is not a unit known here. Allowed: {allowed}.")
             }
             ParseError::WrongKind { unit, wanted } => {
                 format!(
@@ -306,7 +306,9 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
                 )
             }
             ParseError::TwoMarks { .. } => {
-                format!("Two decimal marks. Use one, none between thousands. Allowed: {allowed}.")
+                format!(
+                    "Two decimal marks. Use one, and none between thousands. Allowed: {allowed}."
+                )
             }
             ParseError::TooLong => format!("Too long for a number. Allowed: {allowed}."),
         },
@@ -324,11 +326,11 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
         ),
         Why::LowNotBelowHigh(high) => format!("Must be below the upper limit, {}.", show(high)),
         Why::TorqueAlone => {
-            "A torque to read heights at, and no limits for the heights: enter the limits first."
+            "A torque to read heights at, but no limits for the heights: enter the limits first."
                 .to_owned()
         }
         Why::PassNotInCut(most) => format!(
-            "One pass must be above 0 and no more than may be cut at most, {}.",
+            "One pass must be above 0 and no more than the most that may be cut, {}.",
             show(most)
         ),
         Why::Disputed => DISPUTED.to_owned(),
@@ -340,20 +342,22 @@ pub fn refusal(refusal: &Why, field: Field, units: UnitSystem) -> String {
 pub fn question(question: &Question, field: Field, units: UnitSystem) -> String {
     let show = |si: &f64| number(*si, field.unit(units));
     match question {
-        Question::TenTimes(likely) => format!("Ten times off? {} is meant, perhaps.", show(likely)),
+        Question::TenTimes(likely) => {
+            format!("Off by ten times? Perhaps {} is meant.", show(likely))
+        }
         Question::OtherUnit(likely) => {
             let units = match field.spec().measure {
-                Measure::Temperature => "\u{b0}F for \u{b0}C, or the other way round",
-                Measure::Volume => "Cubic feet for cubic meters, or the other way round",
-                _ => "Inches for millimeters, or the other way round",
+                Measure::Temperature => "\u{b0}F for \u{b0}C, or the other way around",
+                Measure::Volume => "Cubic feet for cubic meters, or the other way around",
+                _ => "Inches for millimeters, or the other way around",
             };
             format!("{units}? It would be {}.", show(likely))
         }
         Question::RadiusOrDiameter(likely) => {
-            format!("Radius for diameter? {} is meant, perhaps.", show(likely))
+            format!("Radius for diameter? Perhaps {} is meant.", show(likely))
         }
         Question::FarFrom(0.0) => "Unusually far from zero. Right as typed?".into(),
-        Question::FarFrom(others) => format!("Others {}. Right as typed?", show(others)),
+        Question::FarFrom(others) => format!("The others read {}. Right as typed?", show(others)),
         Question::Unusual(lo, hi) => format!(
             "Unusual: mostly {} to {}. Right as typed?",
             show(lo),

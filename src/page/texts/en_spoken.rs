@@ -145,7 +145,7 @@ fn small(by: Length, units: UnitSystem) -> String {
         _ => digits(whole),
     };
     match units {
-        UnitSystem::Inch => format!("{before} point {}", digits(rest)),
+        UnitSystem::Inch => format!("{before} point {} thou", digits(rest)),
         UnitSystem::Metric => format!("{before} point {} millimeters", digits(rest)),
     }
 }
@@ -153,7 +153,7 @@ fn small(by: Length, units: UnitSystem) -> String {
 fn verdict(report: &StepReport, units: UnitSystem) -> String {
     let by = |l: &Length| small(*l, units);
     match &report.next {
-        Next::CutDeeper(l) => format!("still to cut {}", by(l)),
+        Next::CutDeeper(l) => format!("cut {} more", by(l)),
         Next::TooDeep(l) => format!("stop, {} too deep", by(l)),
         Next::HoneMore(l) => format!("hone {} more", by(l)),
         Next::FitLoose(l) => format!("stop, {} too loose", by(l)),
@@ -190,10 +190,10 @@ pub const fn speech(always: bool) -> &'static str {
     }
 }
 /// With whose voice.
-pub const SPEECH_WHAT: &str = "With the voices of this device, those that need no network first.";
+pub const SPEECH_WHAT: &str = "With this device's voices. Those that need no network come first.";
 /// There is none.
 pub const NO_VOICE: &str =
-    "This browser has no voice for English: the page stays silent. Tones and words are there.";
+    "This browser has no voice for English: the page does not speak. Tones and words still work.";
 
 #[cfg(test)]
 mod tests {
@@ -229,9 +229,9 @@ mod tests {
     #[test]
     fn lengths_are_said_in_thousandths() {
         let thou = Length::from_thou;
-        assert_eq!(small(thou(4.3), UnitSystem::Inch), "four point three");
-        assert_eq!(small(thou(0.6), UnitSystem::Inch), "zero point six");
-        assert_eq!(small(thou(20.0), UnitSystem::Inch), "two oh point oh");
+        assert_eq!(small(thou(4.3), UnitSystem::Inch), "four point three thou");
+        assert_eq!(small(thou(0.6), UnitSystem::Inch), "zero point six thou");
+        assert_eq!(small(thou(20.0), UnitSystem::Inch), "two oh point oh thou");
         let mm = Length::from_m(0.11e-3);
         assert_eq!(
             small(mm, UnitSystem::Metric),

@@ -13,14 +13,14 @@ pub const WHAT_IT_IS: &str =
 /// Under an empty field for which no usual value stands.
 #[must_use]
 pub fn by_sheet(most: &str) -> String {
-    format!("From the maker's sheet. More than {most} is asked about.")
+    format!("From the maker's sheet. Above {most} you are asked to check it.")
 }
 
 /// The numbers that every step hangs on.
 pub const FIRST_NUMBERS: &str = "First numbers";
 /// What is asked for first, and what is not.
 pub const FIRST_NUMBERS_WHAT: &str =
-    "Off the sleeve's and the engine's sheets. All else is asked for by the step that needs it.";
+    "From the sleeve's and the engine's sheets. Each step asks for anything else it needs.";
 /// Which holes get sleeves.
 pub const HOLES: &str = "Tap the holes that get sleeves";
 /// All of them.
@@ -35,7 +35,7 @@ pub fn hole_name(cylinder: u8) -> String {
 /// From the engine to the bench.
 pub const TO_THE_BENCH: &str = "Go to the bench";
 /// From the engine to the price.
-pub const TO_THE_PRICE: &str = "Work out the price";
+pub const TO_THE_PRICE: &str = "Price the job";
 
 /// The temperature that was read last, and when, to be taken over.
 #[must_use]
@@ -72,7 +72,7 @@ pub fn steps_done(done: usize, of: usize) -> String {
 #[must_use]
 pub const fn phase(phase: Phase) -> &'static str {
     match phase {
-        Phase::TakeIn => "Take in",
+        Phase::TakeIn => "Intake",
         Phase::Measure => "Measure",
         Phase::Bore => "Bore",
         Phase::Counterbore => "Cut and hone",
@@ -112,7 +112,7 @@ pub const fn work_taken(taken: Field) -> &'static str {
     match taken {
         Field::SleeveOd => "By the nominal size: measure the sleeve first.",
         Field::FlangeOdHere => "By the engine's flange: measure this flange first.",
-        Field::DeckCut => "By the cut that is planned.",
+        Field::DeckCut => "By the planned cut.",
         _ => "Sleeve and block at one temperature.",
     }
 }

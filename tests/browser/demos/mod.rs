@@ -73,7 +73,7 @@ async fn play(
         job: demo.job(0),
         rest,
     };
-    page.tap(Role::Link, "Work out the price").await?;
+    page.tap(Role::Link, "Price the job").await?;
     // Steps that the page leads past: the engine's own numbers settle them.
     let mut passed = Vec::new();
     let mut steps = steps_with(Stand::USUAL).peekable();
