@@ -148,7 +148,7 @@ pub fn own_cuts_label(cuts: &str) -> String {
 #[must_use]
 pub fn own_cuts_caption(n: usize, mean: &str, mean_m: f64, sd: &str) -> String {
     let few = if n < 10 {
-        " Few cuts: the next may lie well outside."
+        " Few cuts: the next may be well outside."
     } else {
         ""
     };

@@ -31,15 +31,15 @@ pub fn whole_place(at: Place) -> String {
 pub fn caught(caught: &Caught, behind: usize) -> String {
     let text = &caught.text;
     let why = match caught.because {
-        Because::NoField => "came in and no field was waiting. It is not written down yet.",
+        Because::NoField => "came in with no field waiting. It is not written down yet.",
         Because::Twice => "came in twice at once. The second is not written down.",
         Because::CutOff => "came in without an end: cut off? It is not written down.",
         Because::Behind => "came in after it. It is not written down yet.",
     };
     let more = match behind {
         0 => String::new(),
-        1 => " 1 more waits.".to_owned(),
-        more => format!(" {more} more wait."),
+        1 => " 1 more is waiting.".to_owned(),
+        more => format!(" {more} more are waiting."),
     };
     format!("{text} {why}{more}")
 }

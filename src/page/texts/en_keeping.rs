@@ -280,7 +280,7 @@ pub const LEARNT_WHAT: &str =
 pub const NOTHING_LEARNT: &str = "Nothing yet: a job counts when every sleeve in it is home.";
 pub const FEW_DATA: &str = "Few values: do not rely on this yet.";
 pub const OFFER_FEW: &str =
-    "From few holes: the spread is hardly known yet. Shown, not recommended.";
+    "From only a few holes: the spread is hardly known yet. Shown, not recommended.";
 pub const OFFER: &str = "For the next job";
 pub const OFFER_TAKE: &str = "Use for new jobs";
 pub const HONE_TAKE: &str = "Use this rate for new jobs";

@@ -62,7 +62,7 @@ pub const fn formula(calculation: Calculation) -> [&'static str; 3] {
             "Geometry. Limits: from memory, no source; yours to change.",
         ],
         Calculation::Offset => [
-            "Half of the difference of opposite indicator readings, both axes together.",
+            "Half the difference of opposite indicator readings, both axes together.",
             "e = sqrt(((r12 - r6)/2)^2 + ((r3 - r9)/2)^2)",
             "Geometry.",
         ],
