@@ -42,7 +42,7 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.go("#/job/deck/deck/1").await?;
         // By hand: 0.5000 less 0.4980; 0.2980 less 0.0050 planned.
         page.says("Cut no more than 0.0020 in: dowels").await?;
-        page.says("By the cut planned").await?;
+        page.says("By the planned cut").await?;
         page.says("0.2930").await?;
         page.says("recut to 0.2950 (off by 0.0020 in)").await?;
         page.gone(Role::Button, "Brought back, done: Dowels")
@@ -54,14 +54,14 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.tap(Role::Button, "Recut, done: Water-hole counterbores")
             .await?;
         page.says("ticked as done, not measured").await?;
-        page.unfold("Left so, because: dowels").await?;
-        page.write("Left so, because", "ok").await?;
-        page.tap(Role::Button, "Leave it so: Dowels").await?;
+        page.unfold("Left as is, because: dowels").await?;
+        page.write("Left as is, because", "ok").await?;
+        page.tap(Role::Button, "Leave it as is: Dowels").await?;
         page.says("Say why in a few words.").await?;
-        page.write("Left so, because", "new dowels come with the head")
+        page.write("Left as is, because", "new dowels come with the head")
             .await?;
-        page.tap(Role::Button, "Leave it so: Dowels").await?;
-        page.says("left so, because: new dowels come with the head")
+        page.tap(Role::Button, "Leave it as is: Dowels").await?;
+        page.says("left as is, because: new dowels come with the head")
             .await?;
         page.long_picture(&format!("deck-after-{name}")).await?;
         // Decided on is not cut.

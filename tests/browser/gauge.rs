@@ -238,7 +238,7 @@ async fn bursts_with_faults(engine: Engine, bursts: u32) -> Result<()> {
         }
         // The person answers whatever is asked.
         while !line(page).await?.is_empty() {
-            let drop = page.find(Role::Button, "Drop it").await?;
+            let drop = page.find(Role::Button, "Discard it").await?;
             drop.tap().await.with_context(at)?;
         }
         if focused(page).await?.is_none() {

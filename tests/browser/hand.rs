@@ -49,7 +49,7 @@ async fn a_timer_tells_how_long_the_carry_may_take() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     demo(page, 2, "drop").await?;
-    page.says("less than asked for").await?;
+    page.says("below target").await?;
     page.tap(Role::Button, containing("Start the timer"))
         .await?;
     page.says("left").await?;

@@ -144,7 +144,7 @@ async fn the_page_speaks_when_it_is_to_and_with_a_voice_of_the_device() -> Resul
     );
     page.gauge("A1\n", 1).await?;
     ensure!(said(page).await? == json!([["refused", "near"]]));
-    page.tap(Role::Button, "Drop it").await?;
+    page.tap(Role::Button, "Discard it").await?;
     // On demand.
     page.tap(Role::Button, "Say it").await?;
     let heard = said(page).await?;

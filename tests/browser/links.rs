@@ -115,7 +115,7 @@ async fn links_spoilt_on_their_way_are_told_and_nothing_is_stored() -> Result<()
         (long.as_str(), "longer than any"),
         (
             "%3Cimg%20src=x%20onerror=alert(1)%3E",
-            "no link of this program",
+            "not a link from this program",
         ),
         ("", "nothing in this link"),
     ] {
@@ -163,7 +163,7 @@ async fn a_share_sheet_gets_links_and_files() -> Result<()> {
     let page = bench.page();
     page.script(SHARE_SHEET, vec![]).await?;
     let link = engine_link(page, "Demo 1").await?;
-    page.tap(Role::Button, "Hand it on").await?;
+    page.tap(Role::Button, "Send it on").await?;
     page.tap(Role::Button, "Save to a file").await?;
     let handed = page
         .script_awaiting(

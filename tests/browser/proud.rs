@@ -79,13 +79,13 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("Ledge: cut at most").await?;
         page.write(containing("Ledge: cut at most"), "0").await?;
         // Nothing at hand brings the third hole up: what stands in the way is named.
-        page.says("how proud each height may stand stands in the way, by 0.0010 in")
+        page.says("In the way: how proud each height may stand, by at least 0.0010 in")
             .await?;
         page.unfold("Shims at hand").await?;
         page.write(containing("Size: shim 1"), "0.0015").await?;
         page.write(containing("How many left: shim 1"), "2").await?;
         page.press(Key::Escape).await?;
-        page.says("Hole 3: lay a shim of 0.0015 in on its ledge")
+        page.says("Hole 3: lay a 0.0015 in shim on its ledge")
             .await?;
         page.long_picture(&format!("proud-plan-{name}")).await?;
         let mut broken = broken_rules(page, "plan").await?;
@@ -94,8 +94,11 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.says("saved").await?;
         // From the top: the list that was tapped has become another.
         page.reload().await?;
-        page.tap(Role::Button, containing("Done: Hole 3: lay a shim"))
-            .await?;
+        page.tap(
+            Role::Button,
+            containing("Done: Hole 3: lay a 0.0015 in shim"),
+        )
+        .await?;
         page.says("saved").await?;
         page.reload().await?;
         page.says("Off the plan").await?;

@@ -373,11 +373,11 @@ async fn every_figure_of_the_record_is_the_core_s_in_both_demos_finished() -> Re
                 "{bank:?}"
             );
             ensure!(
-                bank[0][4].starts_with("recut, holds"),
+                bank[0][4].starts_with("recut, in range"),
                 "measured again: {bank:?}"
             );
             ensure!(bank[1][4].contains("new dowels"), "{bank:?}");
-            ensure!(bank[2][4] == "holds", "{bank:?}");
+            ensure!(bank[2][4] == "in range", "{bank:?}");
         }
         // The plan of the deck has the same numbers.
         let script = "return [...document.querySelectorAll('article figure li')] \

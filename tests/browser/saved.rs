@@ -378,7 +378,7 @@ async fn the_licences_are_there_without_a_network() -> Result<()> {
     bench.server.kill()?;
     let page = bench.page();
     page.go("#/settings").await?;
-    page.tap(Role::Button, "Show the licences").await?;
+    page.tap(Role::Button, "Show the licenses").await?;
     page.says("leptos v").await?;
     page.says("Permission is hereby granted").await?;
     quiet(page).await

@@ -76,7 +76,7 @@ async fn a_code_is_read_previewed_and_the_camera_is_off() -> Result<()> {
 async fn a_hostile_code_is_refused_like_any_link() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     at_the_code(&bench, Some("javascript:alert(1)"), false).await?;
-    bench.page().says("no link of this program").await?;
+    bench.page().says("not a link from this program").await?;
     is_off(bench.page()).await
 }
 
@@ -85,11 +85,11 @@ async fn leaving_or_turning_off_ends_the_camera_and_a_refusal_is_told() -> Resul
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     at_the_code(&bench, None, false).await?;
-    page.says("Hold the code into the picture").await?;
+    page.says("Hold the code in the picture").await?;
     page.tap(Role::Button, "Camera off").await?;
     is_off(page).await?;
     at_the_code(&bench, None, false).await?;
-    page.says("Hold the code into the picture").await?;
+    page.says("Hold the code in the picture").await?;
     page.go("#/").await?;
     is_off(page).await?;
     at_the_code(&bench, None, true).await?;

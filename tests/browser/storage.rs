@@ -69,7 +69,7 @@ async fn the_newer_copy_counts_whichever_store_has_it() -> Result<()> {
         for (const [key, value] of JSON.parse(window.name)) localStorage[key] = value;";
     page.script(script, vec![]).await?;
     page.reload().await?;
-    page.says("the newer copy out of the second store was taken")
+    page.says("The newer copy from the second store was used")
         .await?;
     page.tap(Role::Button, "Understood").await?;
     assert_eq!(page.value(containing(READING)).await?, "0.3077");

@@ -64,9 +64,8 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     before_all(page, PORT).await?;
     let job = keep(page, job(2)).await?;
     choose_order(page, BY_CYLINDER).await?;
-    page.choose("Speed of the port", "4800 bits a second")
-        .await?;
-    page.choose("Bits of a letter", "7 data, even parity, 2 stop")
+    page.choose("Port speed", "4800 bits per second").await?;
+    page.choose("Bits per character", "7 data, even parity, 2 stop")
         .await?;
     page.tap(Role::Button, "Connect a gauge").await?;
     page.says("Connected").await?;
@@ -80,13 +79,12 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     page.tap(Role::Button, "The reading is +0.053").await?;
     page.says("Reads +0.053 mm").await?;
     sends(page, "01E+00000.053 mm\r\n").await?;
-    page.says("looks different from the one that was taught")
-        .await?;
-    page.choose("Unit, where the line names none", "inches")
+    page.says("looks different from the one you set up").await?;
+    page.choose("Unit, if the line names none", "inches")
         .await?;
     sends(page, "01A+00000.053 mm\r\n").await?;
-    page.says("names another unit").await?;
-    page.choose("Unit, where the line names none", "as in the job")
+    page.says("names a different unit").await?;
+    page.choose("Unit, if the line names none", "as in the job")
         .await?;
     page.says("Reads +0.053 mm").await?;
     page.says("The reading: number 2 of each line.").await?;
@@ -100,17 +98,17 @@ async fn a_line_is_seen_taught_and_put_where_a_typed_reading_goes() -> Result<()
     sends(page, "03A+0.0").await?;
     page.script("window.garble()", vec![]).await?;
     the_line_says(page, "cut off").await?;
-    page.tap(Role::Button, "Drop it").await?;
+    page.tap(Role::Button, "Discard it").await?;
     sends(page, "ERR\r\n").await?;
     the_line_says(page, "looks different").await?;
-    page.tap(Role::Button, "Drop it").await?;
+    page.tap(Role::Button, "Discard it").await?;
     sends(page, "03A+00000.004 in\r\n").await?;
     first_stands(page, ["+0.053 mm", "-0.002 in", "+0.004 in", ""]).await?;
     // Without a step it is offered, and put nowhere by itself.
     page.go("#/").await?;
     sends(page, "04A+00000.005 in\r\n").await?;
     the_line_says(page, "+0.005 in").await?;
-    page.tap(Role::Button, "Drop it").await?;
+    page.tap(Role::Button, "Discard it").await?;
     // Unplugged, then plugged in again and let go.
     page.go("#/settings").await?;
     page.script("window.pull()", vec![]).await?;

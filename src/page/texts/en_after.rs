@@ -11,10 +11,10 @@ pub const fn deck_size(item: FromDeck) -> &'static str {
         FromDeck::WaterBore => "water-hole counterbores, depth",
         FromDeck::SealBore => "seal counterbores, depth",
         FromDeck::BoltChamfer => "bolt-hole chamfers, depth",
-        FromDeck::Dowel => "dowels, stand above the deck",
+        FromDeck::Dowel => "dowels, height above the deck",
         FromDeck::ValveRecess => "valve recesses, depth",
         FromDeck::RingGroove => "ring groove in the deck, depth",
-        FromDeck::Piston => "pistons, proud of the deck (below it minus)",
+        FromDeck::Piston => "pistons, proud of the deck (minus: below it)",
         FromDeck::BoltHole => "head-bolt holes, depth to the last full thread",
     }
 }
@@ -42,34 +42,34 @@ const fn remedy(item: FromDeck) -> &'static str {
         }
         FromDeck::BoltChamfer => "chamfer them again",
         FromDeck::Dowel => "drive them down, or shorten them",
-        FromDeck::Piston => "a thicker gasket, or cut the crowns, by the maker's sheet",
-        FromDeck::BoltHole => "run the tap deeper, or the bolts bottom before they clamp",
+        FromDeck::Piston => "use a thicker gasket, or cut the crowns, by the maker's sheet",
+        FromDeck::BoltHole => "run the tap deeper, or the bolts will bottom before they clamp",
     }
 }
 
-pub const AFTER_CUT: &str = "What the cut does to what is measured from the deck";
-pub const AFTER_CUT_PLANNED: &str = "By the cut planned; nothing is cut yet.";
+pub const AFTER_CUT: &str = "What the cut does to sizes measured from the deck";
+pub const AFTER_CUT_PLANNED: &str = "By the planned cut. Nothing is cut yet.";
 pub const AFTER_CUT_DECIDED: &str = "By the cut decided on or made.";
 pub const FROM_DECK_GROUP: &str = "Measured from the deck, and how much may be cut";
-pub const FROM_DECK_WHAT: &str = "Each with its size before the cut and its range, by the engine's sheet. Leave out what this engine has not got. The deck step works out what the cut makes of each.";
-pub const FROM_DECK_NONE: &str = "Nothing measured from the deck is entered under Engine and limits: water and seal counterbores, dowels, bolt holes, valve recesses. The cut changes all of them.";
+pub const FROM_DECK_WHAT: &str = "Enter each size before the cut, and its range by the engine's sheet. Leave out what this engine does not have. The deck step shows what the cut does to each.";
+pub const FROM_DECK_NONE: &str = "Nothing measured from the deck is entered under Engine. That means water and seal counterbores, dowels, bolt holes and valve recesses. The cut changes all of them.";
 pub const DECK_SIZE: &str = "Measured from the deck";
 pub const SIZE_BEFORE: &str = "Before";
 pub const SIZE_AFTER: &str = "After the cut";
 pub const SIZE_RANGE: &str = "Range";
-pub const SIZE_STATE: &str = "What becomes of it";
+pub const SIZE_STATE: &str = "Result";
 pub const SIZE_BLOCK: &str = "off the block, all cuts";
 pub const SIZE_FINISH: &str = "deck finish";
-pub const SIZE_HOLDS: &str = "holds";
-const SIZE_RECUT: &str = "recut, holds";
-const SIZE_BROUGHT_BACK: &str = "brought back, holds";
+pub const SIZE_HOLDS: &str = "in range";
+const SIZE_RECUT: &str = "recut, in range";
+const SIZE_BROUGHT_BACK: &str = "brought back, in range";
 const RECUT_DONE: &str = "Recut, done";
 const BACK_DONE: &str = "Brought back, done";
-pub const RECUT_WHY: &str = "Left so, because";
+pub const RECUT_WHY: &str = "Left as is, because";
 pub const RECUT_WHY_NEEDED: &str = "Say why in a few words.";
 /// Words that do not fit their line.
-pub const ONE_LINE: &str = "One line, and a shorter one.";
-pub const RECUT_LEAVE: &str = "Leave it so";
+pub const ONE_LINE: &str = "Use one line, and keep it shorter.";
+pub const RECUT_LEAVE: &str = "Leave it as is";
 pub const RECUT_AGAIN: &str = "Take that back";
 pub const SAID_DONE: &str = "ticked as done, not measured";
 pub const NOT_MEASURED_AGAIN: &str = "not measured";
@@ -82,9 +82,9 @@ pub fn not_on_this_engine(names: &str) -> String {
 }
 
 /// Without a limit on the cuts.
-pub const NO_BUDGET: &str = "How much may ever be cut off this block is not entered.";
+pub const NO_BUDGET: &str = "Not entered: how much may ever be cut off this block.";
 /// Without a limit of the finish.
-pub const NO_FINISH: &str = "No limit of the deck's finish is entered.";
+pub const NO_FINISH: &str = "Not entered: the limit on the deck finish.";
 
 /// The target before the cut.
 #[must_use]
@@ -141,7 +141,7 @@ fn recut_to(item: FromDeck, to: &str) -> String {
 /// No cut is both deep enough and shallow enough.
 #[must_use]
 pub fn bears_less(least: &str) -> String {
-    format!("The deck cleans up at {least}: both cannot be had, one of them has to be mended.")
+    format!("The deck cleans up at {least}. Both cannot be had: fix one of them.")
 }
 
 /// What becomes of a size; `to` is where it is brought back to.
@@ -178,7 +178,7 @@ pub fn measured_again(value: &str) -> String {
 #[must_use]
 pub fn budget_state(left: &str, over: bool) -> String {
     if over {
-        format!("overdrawn by {left}")
+        format!("over by {left}")
     } else {
         format!("{left} left after this cut")
     }
@@ -206,40 +206,40 @@ pub fn next_after_cut(next: &Next, units: UnitSystem) -> String {
     let by = |l: &Length| length(l.as_m(), units);
     match next {
         Next::BlockCutMost(over) => format!(
-            "Do not cut this deep: with the cuts before it is {} more than the block may lose.",
+            "Do not cut this deep. With earlier cuts, it is {} more than the block may lose.",
             by(over)
         ),
         Next::DeckSizePast(item, over) => format!(
-            "{}: past the range by {}, where no cutting brings it back. Measure again; repair it, and enter what it measures then.",
+            "{}: past the range by {}. No cutting brings it back. Measure again. Repair it, then enter what it measures.",
             capital(deck_size_short(*item)),
             by(over)
         ),
         Next::DeckSizeRecut(item, short) => format!(
-            "{}: out of range by {} after this cut; {}. Then measure it below, tick it, or say why it is left.",
+            "{}: out of range by {} after this cut. To fix: {}. Then measure it below, tick it, or say why it is left.",
             capital(deck_size_short(*item)),
             by(short),
             remedy(*item)
         ),
         Next::DeckSizeWill(item, short) => format!(
-            "{}: the cut planned puts them out of range by {}. Cut less, or plan for it: {}.",
+            "{}: out of range by {} after the planned cut. Cut less, or plan to fix it: {}.",
             capital(deck_size_short(*item)),
             by(short),
             remedy(*item)
         ),
         Next::DeckSizeWants(item, field) => format!(
-            "{}: enter under Engine and limits: {}.",
+            "{}: enter under Engine: {}.",
             capital(deck_size_short(*item)),
             en_names::field(*field).to_lowercase()
         ),
         Next::DeckRough => {
-            "Rougher than the gasket's maker allows: it leaks. A finer cut, then measure again."
+            "Rougher than the gasket maker allows: it leaks. Take a finer cut, then measure again."
                 .to_owned()
         }
         _ => String::new(),
     }
 }
 
-/// What is wanted of a size.
+/// What a size still needs.
 #[must_use]
 pub fn size_wants(missing: &coldseat_core::ask::Missing) -> String {
     en_names::order_missing(missing.field)

@@ -4,12 +4,12 @@
 use coldseat_core::ask::Bearer;
 use coldseat_core::ask::format::fixed;
 
-pub const LOAD_CAPTION: &str = "The strongest pull. The mark: 80 % of the ram's rating, half the rod's yield, ledge pressure and flange shear as entered.";
+pub const LOAD_CAPTION: &str = "Strongest pull. Mark: 80 % of the ram's rating, half the rod's yield, ledge pressure and flange shear as entered.";
 pub const CHILL_CAPTION: &str =
     "Time in the bath until it is quiet. Shaded: earliest to latest. Bar: the time in the bath.";
 pub const OXYGEN_CAPTION: &str = "Oxygen in this room, 15 to 21 %, mixed through. Near the dewar and at the floor it is far worse. Mark: 19.5 %.";
-pub const DECK_MAP_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point. Filled: still low after the planned cut.";
-pub const DECK_SURVEY_CAPTION: &str = "The deck from above, its front to the left; each spot as large as it lies below the highest point.";
+pub const DECK_MAP_CAPTION: &str = "Deck from above, front to the left. The larger a spot, the farther it is below the highest point. Filled: still low after the planned cut.";
+pub const DECK_SURVEY_CAPTION: &str = "Deck from above, front to the left. The larger a spot, the farther it is below the highest point.";
 pub const AT_ONCE: &str = "all at once";
 pub const WITH_AIR: &str = "with the air entered";
 
@@ -37,7 +37,7 @@ pub fn round_label(levels: &str) -> String {
 pub fn round_caption(times: f64, limit: Option<&str>) -> String {
     let limit = limit.map_or(String::new(), |limit| format!("; the limit is {limit}"));
     format!(
-        "Out of round drawn \u{d7}{} against the diameter{limit}. Below: full line across, dashed along; wider is to the right.",
+        "Out of round drawn \u{d7}{} against the diameter{limit}. Below: solid line across, dashed along. Wider is to the right.",
         round_times(times)
     )
 }
@@ -59,7 +59,7 @@ pub fn wall_label(walls: &str) -> String {
 #[must_use]
 pub fn wall_caption(stop: &str) -> String {
     format!(
-        "Wall left round the bore, a smooth line through the four clocks; the number is the thinnest of the levels. Dashed: {stop}, where it stops."
+        "Wall left around the bore, a smooth line through the four clock positions. The number is the thinnest of the levels. Dashed: {stop}, the limit for a stop."
     )
 }
 
@@ -128,7 +128,7 @@ pub fn deck_map_label(spots: &str, plane: Option<&str>) -> String {
 
 pub const SHALLOW: &str = "shallow";
 pub const DEEP: &str = "deep";
-pub const OWN_CUTS_ONE: &str = "Your counterbores in this job against the depth each was cut for. One says nothing of the scatter yet.";
+pub const OWN_CUTS_ONE: &str = "Your counterbores in this job against the depth each was cut for. One says nothing about scatter yet.";
 
 /// Which way an error of depth goes.
 const fn way(error_m: f64) -> &'static str {
@@ -142,18 +142,18 @@ pub fn own_cut_words(cylinder: u8, by: &str, error_m: f64) -> String {
 
 #[must_use]
 pub fn own_cuts_label(cuts: &str) -> String {
-    format!("Counterbores of this job against the depth wanted: {cuts}.")
+    format!("Counterbores of this job against their target depth: {cuts}.")
 }
 
 #[must_use]
 pub fn own_cuts_caption(n: usize, mean: &str, mean_m: f64, sd: &str) -> String {
     let few = if n < 10 {
-        " Few cuts: the next may lie well outside."
+        " Few cuts: the next may be well outside."
     } else {
         ""
     };
     format!(
-        "Your {n} counterbores in this job against the depth each was cut for. Dashed: their mean, {mean} {}; shaded: one standard deviation, {sd}.{few}",
+        "Your {n} counterbores in this job against the depth each was cut for. Dashed: their mean, {mean} {}. Shaded: one standard deviation, {sd}.{few}",
         way(mean_m)
     )
 }

@@ -1,4 +1,4 @@
-//! What is said of the time that a sleeve has to go home.
+//! English: what is said of the time that a sleeve has to go home.
 
 use super::en_part::housing;
 use coldseat_core::ask::{Cause, ColdUse, HomeVerdict, Part, ShrinkBy};
@@ -14,16 +14,16 @@ pub fn home_words(
     let housing = housing(part);
     match verdict {
         HomeVerdict::Go if go => format!(
-            "Room and time enough, within the numbers entered: wipe it, one straight motion, home within {within} s. You need {needed} s."
+            "Room and time enough, within the numbers entered. Wipe it. One straight motion, home within {within} s. You need {needed} s."
         ),
         HomeVerdict::Go => format!(
-            "Time enough by these numbers: home within {within} s, you need {needed} s. But settle first what is named below."
+            "Time enough by these numbers: home within {within} s, you need {needed} s. But first settle what is named below."
         ),
         HomeVerdict::Look => format!(
             "Little time to spare: home within {within} s, and you need {needed} s (\"Time you need\"). Keep it straight, wipe it at the bore, or warm the {housing}."
         ),
         HomeVerdict::Stop => format!(
-            "Not home in time: crooked and frosted it may touch after {within} s, and you need {needed} s (\"Time you need\"). Do not try as it is: warm the {housing}, wipe the part at the bore, and keep it straighter; or change the time you need, if you are that quick."
+            "Not home in time: cocked and frosted, it may touch after {within} s. You need {needed} s (\"Time you need\"). Do not try it as it is. Warm the {housing}, wipe the part at the bore, and keep it straighter. Or change the time you need, if you are that quick."
         ),
     }
 }
@@ -42,15 +42,15 @@ pub const fn shrinks_by(by: ShrinkBy) -> Option<&'static str> {
 #[must_use]
 pub fn cold_use(diameter: &str, taken: ColdUse) -> String {
     let said = match taken {
-        ColdUse::Used => "its drop goes by that",
-        ColdUse::Odd => "its drop goes by that, though it is not what its iron does",
+        ColdUse::Used => "used for its drop",
+        ColdUse::Odd => "used for its drop, though it is not what its iron does",
         ColdUse::NotUsed => "not used: no iron does that",
     };
     format!("measured cold {diameter}, {said}")
 }
 
 /// No press fit.
-pub const NO_PRESS: &str = "No press fit: it never grips, nothing holds this part. Do not drop it.";
+pub const NO_PRESS: &str = "No press fit: it never grips. Nothing holds this part. Do not drop it.";
 
 /// Below the time to go home: the middle, the late end, what rules it.
 #[must_use]
@@ -58,7 +58,7 @@ pub fn home_below(middle: &str, late: &str, moves: Option<(&str, String)>) -> St
     let rules = moves.map_or_else(String::new, |(cause, by)| {
         format!("; {cause} matters most ({by} s)")
     });
-    format!("half of the drops grip by {middle} s, nearly all by {late} s{rules}")
+    format!("half the drops grip by {middle} s, nearly all by {late} s{rules}")
 }
 
 /// What a drop's time hangs on.
@@ -70,7 +70,7 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::Lean => "how straight it goes in",
         Cause::Frost => "frost on it",
         Cause::Carry => "how long it is carried",
-        Cause::Block => "how much metal round the bore takes part",
+        Cause::Block => "how much metal around the bore takes part",
         Cause::Insertion => "how quickly it goes home",
     }
 }
@@ -81,17 +81,17 @@ pub const AT_BORE_WITHIN: &str = "from bath to bore within";
 /// What the later end of that time means.
 #[must_use]
 pub fn at_bore_late(late: &str) -> String {
-    format!("from then on the clearance may be less than asked for, after {late} it is")
+    format!("from then on the clearance may be below target; after {late} it is")
 }
 
 /// Before how much a part without a flange grows in length once it grips.
 pub const GROWS: &str = "grows in length once it grips";
 
 pub const WARMER_BLOCK: &str = "If the block is warmer";
-pub const WARMER_WHAT: &str = "Warm it evenly round the bore, no hotter than its maker's sheet allows, and measure it at the bore; enter that as the block's temperature only with a bore measured at it.";
+pub const WARMER_WHAT: &str = "Warm it evenly around the bore, no hotter than its maker's sheet allows. Measure its temperature at the bore. Enter that as the block's temperature only with a bore measured at that temperature.";
 
 /// How soon in a warmer block.
 #[must_use]
 pub fn warmer(at: &str, within: &str) -> String {
-    format!("Block at {at}: home within {within}")
+    format!("Block at {at}: be home within {within}")
 }

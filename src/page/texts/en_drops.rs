@@ -11,9 +11,9 @@ pub const COPY_DROP: &str = "Copy";
 pub const DROP_INTO_BIN: &str = "Put into the bin";
 pub const DROP_WITHOUT_NAME: &str = "Numbers without a name";
 pub const DROP_IN_BIN: &str = "This cold drop is in the bin.";
-pub const DROP_GONE: &str = "This cold drop was deleted in another tab, or the browser has lost it. What you see is on the screen only.";
+pub const DROP_GONE: &str = "This cold drop was deleted in another tab, or the browser lost it. What you see is on the screen only.";
 pub const DROP_READ_ONLY: &str =
-    "A later version of this page wrote this cold drop: it can be read here, not changed.";
+    "A later version of this page wrote this cold drop. It can be read here, not changed.";
 pub const DROP_REPAIRED: &str = "Part of this cold drop could not be read. Check these numbers:";
 
 /// The name of a copy.

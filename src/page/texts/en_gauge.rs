@@ -9,7 +9,7 @@ use coldseat_core::ask::{HandOrder, Owner, Place, StepId};
 /// The line that says what came and stands nowhere.
 pub const GAUGE_LINE: &str = "Gauge";
 /// Lets a reading go.
-pub const DROP_IT: &str = "Drop it";
+pub const DROP_IT: &str = "Discard it";
 
 /// A place with whose it is.
 #[must_use]
@@ -31,15 +31,15 @@ pub fn whole_place(at: Place) -> String {
 pub fn caught(caught: &Caught, behind: usize) -> String {
     let text = &caught.text;
     let why = match caught.because {
-        Because::NoField => "came in and no field was waiting. It is not written down yet.",
-        Because::Twice => "came twice at once. The second is not written down.",
-        Because::CutOff => "came without an end: cut off? It is not written down.",
-        Because::Behind => "came after it and is not written down yet.",
+        Because::NoField => "came in with no field waiting. It is not written down yet.",
+        Because::Twice => "came in twice at once. The second is not written down.",
+        Because::CutOff => "came in without an end: cut off? It is not written down.",
+        Because::Behind => "came in after it. It is not written down yet.",
     };
     let more = match behind {
         0 => String::new(),
-        1 => " 1 more waits.".to_owned(),
-        more => format!(" {more} more wait."),
+        1 => " 1 more is waiting.".to_owned(),
+        more => format!(" {more} more are waiting."),
     };
     format!("{text} {why}{more}")
 }
@@ -65,7 +65,9 @@ pub fn refused(refused: &Refused) -> String {
             refusal(why, *of, *units)
         ),
         NotTaken::OfWire(why) => format!("Refused: \"{shown}\". {}", no_reading(*why)),
-        NotTaken::ReadOnly => format!("Refused: \"{shown}\". This job may only be looked at."),
+        NotTaken::ReadOnly => {
+            format!("Refused: \"{shown}\". This job can be read here, not changed.")
+        }
     }
 }
 
@@ -81,7 +83,7 @@ pub const fn hand(order: Option<HandOrder>) -> &'static str {
     }
 }
 /// What it is good for.
-pub const HAND_WHAT: &str = "For a gauge that types its readings (cable or radio adapter, sent with Enter or Tab). With the second and third choice a whole block goes in with no touch: Page Down skips a place, Page Up goes back, a reading without an end is not taken.";
+pub const HAND_WHAT: &str = "For a gauge that types its readings (cable or radio adapter, sent with Enter or Tab). With the second or third choice a whole block goes in without touching the screen. Page Down skips a place. Page Up goes back. A reading without an end is not taken.";
 /// A gauge in use.
 pub const GAUGE_IN_USE: &str = "Gauge that types";
 /// The key that skips.
@@ -102,10 +104,10 @@ pub fn key_taught(usual: &str, key: Option<&str>) -> String {
 pub const PAGE_DOWN: &str = "Page Down";
 /// The usual keys.
 pub const PAGE_UP: &str = "Page Up";
-/// Begins teaching.
-pub const TEACH: &str = "Teach another key";
-/// Forgets the taught one.
-pub const FORGET_KEY: &str = "Forget the taught key";
+/// Waits for another key.
+pub const TEACH: &str = "Set another key";
+/// Forgets that other key.
+pub const FORGET_KEY: &str = "Forget the key you set";
 
 /// The view for a tablet on the wall.
 pub const WALL: &str = "Wall view";

@@ -22,28 +22,28 @@ pub const fn keeping(keeping: Keeping) -> &'static str {
     }
 }
 
-/// What lies in one of the two stores only: in which, why, what to do. Nothing
+/// What is in one of the two stores only: in which, why, what to do. Nothing
 /// where there is nothing to do.
 #[must_use]
 pub const fn kept_in_one(place: Place, why: StoreFault) -> &'static str {
     match (place, why) {
         (_, StoreFault::Newer) => {
-            "A later version of this page has written here. What you type now is not written over it: load the page anew."
+            "A later version of this page has written here. What you type now is not written over it. Reload the page."
         }
         (Place::Durable, StoreFault::Full) => {
-            "The quick store of this browser is full. What you type lies in the second store, on the medium; it has no copy here. Empty the bin or save all to a file."
+            "The quick store of this browser is full. What you type is in the second store, on disk. It has no other copy. Empty the bin or save all to a file."
         }
         (Place::Durable, _) => {
-            "This browser has no quick store for the page. What you type lies in the second store, on the medium; it has no copy here. Save all to a file now and then."
+            "This browser has no quick store for the page. What you type is in the second store, on disk. It has no other copy. Save all to a file now and then."
         }
         (Place::Quick, StoreFault::Full) => {
-            "The second store of this browser is full. What you type lies in the quick store, which the browser writes out some seconds later: leave the page open for a minute, and save the job to a file."
+            "The second store of this browser is full. What you type is in the quick store. The browser writes it out some seconds later. Leave the page open for a minute, and save the job to a file."
         }
         (Place::Quick, StoreFault::Silent) => {
-            "The second store of this browser does not answer; another page may hold it. What you type lies in the quick store, which the browser writes out some seconds later: close other tabs of this page."
+            "The second store of this browser does not answer. Another page may hold it. What you type is in the quick store. The browser writes it out some seconds later. Close other tabs of this page."
         }
         (Place::Quick, StoreFault::Blocked) => {
-            "This browser has no second store for the page. What you type lies in the quick store, which the browser writes out some seconds later: leave the page open for a minute, and save the job to a file."
+            "This browser has no second store for the page. What you type is in the quick store. The browser writes it out some seconds later. Leave the page open for a minute, and save the job to a file."
         }
     }
 }
@@ -51,27 +51,26 @@ pub const fn kept_in_one(place: Place, why: StoreFault) -> &'static str {
 /// The clock of the device was moved while a timer ran.
 #[must_use]
 pub fn clock_moved(by: &str) -> String {
-    format!("The clock of this device moved by {by}: which time holds?")
+    format!("The clock of this device moved by {by}. Which time is right?")
 }
 
-pub const NOTICES: &str = "Licences";
-pub const NOTICES_WHAT: &str =
-    "This page is made of free works of others; their licences lie with it, on this device.";
-pub const SHOW_NOTICES: &str = "Show the licences";
-pub const NO_NOTICES: &str = "The licences are not on this device, and there is no network.";
-pub const NOT_OFFLINE: &str = "The browser could not keep this page on the device: without a network it may not open. What you type is stored all the same.";
-pub const GONE: &str = "This job was deleted in another tab, or the browser has lost it. What you see is on the screen only.";
+pub const NOTICES: &str = "Licenses";
+pub const NOTICES_WHAT: &str = "This page is built from free works of others. Their licenses are kept with it, on this device.";
+pub const SHOW_NOTICES: &str = "Show the licenses";
+pub const NO_NOTICES: &str = "The licenses are not on this device, and there is no network.";
+pub const NOT_OFFLINE: &str = "The browser could not keep this page on the device. Without a network it may not open. What you type is stored all the same.";
+pub const GONE: &str = "This job was deleted in another tab, or the browser lost it. What you see is on the screen only.";
 pub const KEEP_ANEW: &str = "Keep it after all";
 pub const NOT_DESTROYED: &str =
-    "The bin was not emptied: the second store of this browser refused. Nothing was deleted.";
+    "The bin was not emptied. The second store of this browser refused. Nothing was deleted.";
 pub const BROUGHT_BACK: &str =
-    "The browser had lost the last changes; the newer copy out of the second store was taken:";
+    "The browser lost the last changes. The newer copy from the second store was used:";
 pub const OPENING: &str = "Opening \u{2026}";
 
 pub const UNDO_JOB: &str = "Undo";
 pub const REDO_JOB: &str = "Redo";
 pub const CONFLICTS: &str = "Two values in one place";
-pub const CONFLICTS_WHAT: &str = "Typed on two devices that did not know of each other. Both are kept; choose the one that counts.";
+pub const CONFLICTS_WHAT: &str = "Typed on two devices that did not know of each other. Both are kept. Choose the one that counts.";
 pub const CHOOSE: &str = "Take";
 
 /// Whose a reading or a step is.
@@ -102,14 +101,14 @@ pub fn spot(spot: &Spot) -> String {
 
 pub const FILES: &str = "Backup, files, bin";
 pub const BACKUP: &str = "Backup";
-pub const BACKUP_WHAT: &str = "One file with every job and cold drop of this device, those in the bin too. Keep it somewhere else.";
+pub const BACKUP_WHAT: &str = "One file with every job and cold drop on this device, also those in the bin. Keep it somewhere else.";
 pub const LAST_BACKUP: &str = "Last backup";
 pub const NO_BACKUP: &str = "No backup was made on this device yet.";
 pub const BACKUP_NOW: &str = "Make a backup";
 pub const SAVE_ALL: &str = "Save all jobs to a file";
 pub const SAVE_CSV: &str = "Readings as a table (CSV)";
-pub const IMPORT: &str = "Jobs out of a file";
-pub const IMPORT_WHAT: &str = "First you see what would change. A job that is here already is joined with its copy, reading by reading; nothing is written over.";
+pub const IMPORT: &str = "Jobs from a file";
+pub const IMPORT_WHAT: &str = "First you see what would change. A job that is already here is joined with its copy, reading by reading. Nothing is written over.";
 pub const IMPORT_FILE: &str = "File with one job or many";
 pub const PREVIEW: &str = "This would change:";
 pub const TAKE_ALL: &str = "Take these changes";
@@ -122,7 +121,7 @@ pub const IN_BIN: &str = "This job is in the bin.";
 pub const OUT_OF_BIN: &str = "Take out of the bin";
 pub const EMPTY_BIN: &str = "Empty the bin";
 pub const EMPTY_BIN_SURE: &str =
-    "All that is listed here, with every reading, is then gone for good.";
+    "All that is listed here is then gone for good, with every reading.";
 pub const EMPTY_BIN_YES: &str = "Yes, delete them";
 pub const EMPTY_BIN_NO: &str = "No, keep them";
 pub const SEARCH: &str = "Search: customer, engine, date, state";
@@ -154,7 +153,7 @@ pub const CSV_NO_UNIT: &str = "no unit";
 pub fn file_fault(fault: &FileFault) -> String {
     match fault {
         FileFault::TooLong => {
-            "This file is longer than 32 MB: it is no file of jobs. Nothing was changed.".into()
+            "This file is longer than 32 MB. It is not a file of jobs. Nothing was changed.".into()
         }
         FileFault::Unreadable(why) => format!(
             "No job can be read from this file: {}. Nothing was changed.",
@@ -213,7 +212,7 @@ pub fn reminder(due: Reminder) -> String {
 
 pub const FLOOR_SHEET: &str = "Floor sheet";
 pub const FLOOR_WHAT: &str =
-    "Sleeve and block at one temperature; depth from the deck beside the bore.";
+    "Sleeve and block at one temperature. Depth from the deck beside the bore.";
 pub const HONE_TO: &str = "Hone the bore to";
 pub const CUT_TO: &str = "Cut the ledge to a depth of";
 pub const STANDS_PROUD: &str = "Sleeve to stand proud";
@@ -254,7 +253,7 @@ pub fn gasket(gasket: &Gasket, units: UnitSystem) -> String {
     )
 }
 
-/// A step that was not done, with the cylinders or decks where not all want it.
+/// A step that was not done, with the cylinders or decks where not all need it.
 #[must_use]
 pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize, banks: usize) -> String {
     let (mut holes, mut decks) = (Vec::new(), Vec::new());
@@ -275,24 +274,24 @@ pub fn step_not_done(step: StepId, whose: &[Owner], cylinders: usize, banks: usi
     }
 }
 
-pub const LEARNT: &str = "What your jobs teach";
+pub const LEARNT: &str = "What your jobs show";
 pub const LEARNT_WHAT: &str =
-    "From jobs in which every sleeve is home, finished or not; the latest sixty count.";
+    "From jobs in which every sleeve is home, finished or not. The latest sixty count.";
 pub const NOTHING_LEARNT: &str = "Nothing yet: a job counts when every sleeve in it is home.";
-pub const FEW_DATA: &str = "Few data: do not build on this yet.";
+pub const FEW_DATA: &str = "Few values: do not rely on this yet.";
 pub const OFFER_FEW: &str =
-    "From few holes: the spread is hardly known yet. Shown, not recommended.";
+    "From only a few holes: the spread is hardly known yet. Shown, not recommended.";
 pub const OFFER: &str = "For the next job";
 pub const OFFER_TAKE: &str = "Use for new jobs";
 pub const HONE_TAKE: &str = "Use this rate for new jobs";
 pub const OFFER_TAKEN: &str =
-    "New engines begin with these numbers; jobs already begun keep their own.";
+    "New engines begin with these numbers. Jobs already started keep their own.";
 
-/// What is learnt.
+/// What jobs show.
 #[must_use]
 pub const fn lesson(lesson: Lesson) -> &'static str {
     match lesson {
-        Lesson::Feed => "Counterbore depth against depth wanted (plus: too deep)",
+        Lesson::Feed => "Counterbore depth against target depth (plus: too deep)",
         Lesson::Fit => "Fit against the middle of its band (plus: too tight)",
         Lesson::DropFree => "Predicted clearance of sleeves that dropped freely",
         Lesson::DropDragged => "Predicted clearance of sleeves that dragged",
@@ -346,7 +345,7 @@ pub fn learnt_from(jobs: usize) -> String {
 pub fn offer(offer: &Offer, units: UnitSystem) -> String {
     let show = |l: coldseat_core::ask::Length| length(l.as_m(), units);
     format!(
-        "By your last {} counterbores the feed spreads by {}. With your clean-up, planned cut and risk a flange needs {} proud at least; aim at {}. The maker's sheet wins.",
+        "By your last {} counterbores the feed spreads by {}. With your clean-up, planned cut and risk, a flange needs at least {} proud. Aim for {}. The maker's sheet wins.",
         offer.n,
         show(offer.feed_sd),
         show(offer.least),
@@ -358,7 +357,7 @@ pub fn offer(offer: &Offer, units: UnitSystem) -> String {
 #[must_use]
 pub fn hone_offer(offer: &HoneOffer, units: UnitSystem) -> String {
     format!(
-        "By your last {} holes ten strokes of the hone take {} off the diameter: the strokes still to go can be told from it.",
+        "By your last {} holes, ten strokes of the hone take {} off the diameter. The strokes still to go can be calculated from it.",
         offer.n,
         length(offer.rate.as_m(), units)
     )

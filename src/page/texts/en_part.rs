@@ -9,7 +9,7 @@ pub const HOUSING: &str = "Housing";
 pub const HOUSING_MATERIAL: &str = "Housing material";
 pub const COLD_BY: &str = "Cooled in";
 pub const HEAT_BY: &str = "Housing heat";
-pub const THE_WAY: &str = "Cold, and the way to the bore";
+pub const THE_WAY: &str = "Cold, and the carry to the bore";
 pub const PRICES: &str = "Prices";
 
 /// What goes in.
@@ -76,25 +76,26 @@ pub fn part_label(name: &str, cold: &str, warm: &str, clearance: &str) -> String
 /// Below that drawing.
 #[must_use]
 pub fn part_caption() -> String {
-    "Cut along the axis, walls in proportion to the diameter; the clearance is drawn far wider than it is.".to_owned()
+    "Cut along the axis, walls in proportion to the diameter. The clearance is drawn far wider than it is.".to_owned()
 }
 
 pub const BESIDE: &str = "Time in the cold, fit and temperature";
 pub const IN_COLD: &str = "In the cold";
 pub const IN_HEAT: &str = "In the heat";
-pub const PLATE_TOUCH: &str = "nobody knows how a plate touches: measure the housing at its bore";
+pub const PLATE_TOUCH: &str =
+    "how well the plate touches is not known: measure the housing at its bore";
 pub const TAKES: &str = "Takes";
 pub const FIT_MOST: &str = "Tightest fit with that clearance";
-pub const COLD_ENOUGH: &str = "Part that cold, for that clearance";
-pub const HOT_ENOUGH: &str = "Housing that hot, for that clearance";
+pub const COLD_ENOUGH: &str = "Part temperature for that clearance";
+pub const HOT_ENOUGH: &str = "Housing temperature for that clearance";
 pub const CLOSES_IN: &str = "Its bore closes in";
-pub const BESIDE_WHAT: &str = "By the clearance wanted at the bore, at the narrow end of the band; whether there is time to get it home stands above. Times count the faces inside and outside, not the ends; a whole casting takes longer than the wall entered: measure it.";
+pub const BESIDE_WHAT: &str = "By the target clearance at the bore, at the narrow end of the band. Whether there is time to get it home is shown above. Times count the inside and outside faces, not the ends. A whole casting takes longer than the wall entered: measure it.";
 pub const SIDE_BY_SIDE: &str = "Side by side: nitrogen, dry ice, freezer, heat";
 pub const WAY: &str = "By";
 pub const CLEARANCE_AT_BORE: &str = "Clearance at the bore";
 pub const HOME_BY: &str = "Home within";
 pub const COSTS: &str = "Costs";
-pub const MEND_FIRST: &str = "mend first";
+pub const MEND_FIRST: &str = "fix first";
 
 /// A time and its ends.
 #[must_use]
@@ -105,13 +106,13 @@ pub fn time_span(usual: &str, quick: &str, slow: &str) -> String {
 /// Nitrogen that a part takes.
 #[must_use]
 pub fn litres(amount: &str) -> String {
-    format!("{amount} l of nitrogen, and the fill of the bath")
+    format!("{amount} liters of nitrogen, plus the bath fill")
 }
 
 /// Dry ice that a part takes.
 #[must_use]
 pub fn dry_ice(amount: &str) -> String {
-    format!("{amount} kg of dry ice, and what warms by itself")
+    format!("{amount} kg of dry ice, plus what is lost by standing")
 }
 
 pub const ENOUGH_AS_IT_IS: &str = "room enough as it is";
@@ -131,7 +132,7 @@ pub fn up_to(fit: &str) -> String {
 /// No fit goes.
 #[must_use]
 pub fn only_loose(clearance: &str) -> String {
-    format!("none: it wants a loose fit of {clearance}")
+    format!("none: it needs a loose fit of {clearance}")
 }
 
 /// How a bore closes.
@@ -140,12 +141,12 @@ pub fn closes(by: &str, before: &str, after: &str) -> String {
     format!("by {by}: {before} becomes {after}")
 }
 
-pub const NO_HEAT_LIMIT: &str = "Nobody entered how hot this housing may get: take it from its maker's sheet. Heat-treated aluminum and hardened parts lose their strength long before they look hot.";
+pub const NO_HEAT_LIMIT: &str = "Nobody entered how hot this housing may get. Take it from its maker's sheet. Heat-treated aluminum and hardened parts lose strength long before they look hot.";
 
 /// A housing warmed beyond its limit.
 #[must_use]
 pub fn too_hot(most: &str) -> String {
-    format!("Hotter than its sheet allows ({most}): do not warm it so far.")
+    format!("Hotter than its sheet allows ({most}): do not warm it that far.")
 }
 
 /// From the last step to the record.

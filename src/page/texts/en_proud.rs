@@ -9,22 +9,22 @@ use coldseat_core::ask::{
 /// The step in the place of the deck.
 pub const HEIGHTS: &str = "Heights, left proud";
 /// What is not done in such a job.
-pub const NOT_DECKED: &str = "The sleeves of this job are left proud: its deck is not cut, and what is measured from the deck stays as it is.";
+pub const NOT_DECKED: &str = "The sleeves of this job are left proud: its deck is not cut. What is measured from the deck stays as it is.";
 /// On the engine's sheet, in the place of what a cut changes.
 pub const FROM_DECK_STAYS: &str =
-    "Left proud: the deck is not cut, so nothing that is measured from it changes.";
+    "Left proud: the deck is not cut. Nothing measured from it changes.";
 /// On the record.
 pub const LEFT_PROUD_NOT_DECKED: &str = "left proud, not cut.";
 /// The limits.
-pub const PROUD_GROUP: &str = "Left proud: limits of the heights";
+pub const PROUD_GROUP: &str = "Left proud: height limits";
 /// Where they come from. The order of magnitude is that of published engine manuals.
-pub const PROUD_WHAT: &str = "The engine's own sheet decides; enter what it says. Only to tell a slip from a limit: published engine manuals lie about 0.001 to 0.006 in (0.03 to 0.15 mm) proud, 0.002 in (0.05 mm) apart within one hole and from neighbor to neighbor, 0.004 in (0.10 mm) over all.";
+pub const PROUD_WHAT: &str = "The engine's own sheet decides: enter what it says. Use the numbers below only to tell a slip from a limit. In published engine manuals sleeves stand about 0.001 to 0.006 in (0.03 to 0.15 mm) proud. Apart within one hole and from neighbor to neighbor: about 0.002 in (0.05 mm). Over all holes: about 0.004 in (0.10 mm).";
 /// A sleeve without all of its heights.
-pub const NOT_ALL_MEASURED: &str = "not measured at all four clocks";
+pub const NOT_ALL_MEASURED: &str = "not measured at all four clock positions";
 /// A sleeve that keeps its own limits, where not everything else is known.
-pub const OWN_LIMITS_KEPT: &str = "its own limits kept";
+pub const OWN_LIMITS_KEPT: &str = "within its own limits";
 /// Spread of one sleeve's heights.
-pub const APART_HERE: &str = "Apart round the clock";
+pub const APART_HERE: &str = "Apart within the hole";
 /// Mean of one sleeve's heights.
 pub const MEAN_HEIGHT: &str = "Mean";
 /// A hole of the drawing without its heights.
@@ -43,7 +43,7 @@ pub const fn sleeve_ends(ends: SleeveEnds) -> &'static str {
 #[must_use]
 pub const fn held_down(held: HeldDown) -> &'static str {
     match held {
-        HeldDown::Held => "held down at the torque stated",
+        HeldDown::Held => "held down at the stated torque",
         HeldDown::Free => "free",
     }
 }
@@ -58,11 +58,11 @@ pub fn breach_of(breach: &Breach, cylinder: u8, units: UnitSystem) -> String {
         None => cylinder,
     };
     match breach.limit {
-        ProudLimit::Low => format!("too low by {by}"),
-        ProudLimit::High => format!("too high by {by}"),
-        ProudLimit::Hole => format!("{by} too far apart round the clock"),
-        ProudLimit::Neighbour => format!("{by} too far from its neighbor, hole {other}"),
-        ProudLimit::All => format!("{by} too far from hole {other}"),
+        ProudLimit::Low => format!("not proud enough by {by}"),
+        ProudLimit::High => format!("too proud by {by}"),
+        ProudLimit::Hole => format!("its heights are too far apart by {by}"),
+        ProudLimit::Neighbour => format!("too far from its neighbor, hole {other}, by {by}"),
+        ProudLimit::All => format!("too far from hole {other} by {by}"),
     }
 }
 
@@ -74,30 +74,30 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
             let what = breach_of(breach, breach.cylinder, units);
             let hole = breach.cylinder;
             match breach.limit {
-                ProudLimit::Low => format!("Hole {hole}: {what}. Measure again; then a shim on its ledge, or a sleeve with a thicker flange."),
-                ProudLimit::High => format!("Hole {hole}: {what}. Measure again, look for a chip at its ledge; then cut its ledge, or take a thinner shim."),
-                ProudLimit::Hole => format!("Hole {hole}: {what}. Measure again, look for a chip at its ledge; then turn the sleeve, or true the ledge."),
-                ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again; then shim the lower one, or cut the ledge of the higher."),
+                ProudLimit::Low => format!("Hole {hole}: {what}. Measure again. Then lay a shim on its ledge, or fit a sleeve with a thicker flange."),
+                ProudLimit::High => format!("Hole {hole}: {what}. Measure again and look for a chip at its ledge. Then cut its ledge, or use a thinner shim."),
+                ProudLimit::Hole => format!("Hole {hole}: {what}. Measure again and look for a chip at its ledge. Then turn the sleeve, or true the ledge."),
+                ProudLimit::Neighbour | ProudLimit::All => format!("Hole {hole}: {what}. Measure both again. Then shim the one that stands less proud, or cut the ledge of the prouder one."),
             }
         }
-        Next::ReadAgain(missing) => format!("Something was done here after it was read. Read again: {}.", super::missing_of(missing)),
-        Next::PlanOpen(hole) => format!("Hole {hole}: do what the plan of the heights says for this hole first, tick each line when it is done, then measure again."),
+        Next::ReadAgain(missing) => format!("Work was done here after the reading. Read again: {}.", super::missing_of(missing)),
+        Next::PlanOpen(hole) => format!("Hole {hole}: first do what the plan of the heights says for this hole. Tick each line when it is done. Then measure again."),
         Next::OffPlan(hole, off) => {
             let by = length(off.as_m().abs(), units);
-            let way = if off.as_m() > 0.0 { "higher" } else { "lower" };
-            format!("Hole {hole}: {by} {way} at one clock than planned, more than the gauges explain. Measure again; look for a chip, the wrong shim, the wrong sleeve.")
+            let way = if off.as_m() > 0.0 { "prouder" } else { "less proud" };
+            format!("Hole {hole}: one clock position is {by} {way} than planned. That is more than the gauges explain. Measure again. Look for a chip, the wrong shim or the wrong sleeve.")
         }
         Next::InLimits(off) => {
             let by = length(off.as_m().abs(), units);
-            let way = if off.as_m() > 0.0 { "shallow" } else { "deep" };
-            format!("Inside the limits, {by} {way} of the middle: chamfer and clean.")
+            let way = if off.as_m() > 0.0 { "shallower" } else { "deeper" };
+            format!("Within the limits, {by} {way} than the middle. Chamfer and clean.")
         }
         Next::ApartFrom(hole, by) => {
             let by = length(by.as_m(), units);
-            format!("Inside its own limits, but by these depths it will stand {by} too far from hole {hole}: work the plan of the heights out, at this deck, before you cut or set.")
+            format!("Within its own limits. But at these depths it will stand {by} too far from hole {hole}. Get the plan of the heights at this deck before you cut or set.")
         }
-        Next::ProudGood => "Every height is within the limits you entered: leave the deck as it is.".to_owned(),
-        Next::ReadFree => "Read free, and the sheet states a torque: hold the sleeves down at it, say so here, then read the heights again.".to_owned(),
+        Next::ProudGood => "Every height is within the limits you entered. Leave the deck as it is.".to_owned(),
+        Next::ReadFree => "These heights were read free, but the sheet states a torque. Hold the sleeves down at that torque. Say so here, then read the heights again.".to_owned(),
         _ => String::new(),
     }
 }
@@ -118,48 +118,48 @@ pub fn heights_label(holes: &str) -> String {
 #[must_use]
 pub fn heights_caption(low: &str, high: &str) -> String {
     format!(
-        "How proud each sleeve stands: a bar a clock (12, 3, 6, 9), mean and hole below; dashed the limits, {low} and {high}, the line at 0 is the deck."
+        "How proud each sleeve stands. One bar per clock position: 12, 3, 6, 9. Below: mean and hole. Dashed: the limits, {low} and {high}. Line at 0: the deck."
     )
 }
 
 /// The plan.
 pub const PLAN_OF_HEIGHTS: &str = "Plan of the heights";
-/// What is worked out.
-pub const PLAN_WORKING: &str = "Working the plan out\u{2026}";
-/// No plan is worked out; the reason in the calculation's own words.
+/// While it is calculated.
+pub const PLAN_WORKING: &str = "Calculating the plan\u{2026}";
+/// No plan is calculated; the reason in the calculation's own words.
 #[must_use]
 pub fn plan_refused(fault: &Fault) -> String {
-    format!("No plan is worked out: {}.", fault.message)
+    format!("No plan can be calculated: {}.", fault.message)
 }
 /// More holes than can be planned.
-pub const TOO_MANY_HOLES: &str = "A plan is worked out for eight holes of a deck at most; this deck has more. The heights are still held against their limits above.";
+pub const TOO_MANY_HOLES: &str = "A plan covers eight holes of a deck at most. This deck has more. Its heights are still checked against their limits above.";
 /// Held by the fit.
-pub const NOTHING_TO_PLAN: &str = "These sleeves are held by their fit: there is no ledge to cut or to shim, so there is nothing to plan.";
+pub const NOTHING_TO_PLAN: &str = "These sleeves are held by their fit. There is no ledge to cut or shim, so there is nothing to plan.";
 /// What is missing.
-pub const PLAN_WANTS: &str = "The plan waits for these, one by one:";
+pub const PLAN_WANTS: &str = "The plan still needs:";
 /// Nothing to do.
-pub const PLAN_NOTHING: &str = "By these readings every height keeps the limits you entered: cut nothing, shim nothing, move nothing.";
+pub const PLAN_NOTHING: &str = "By these readings every height is within the limits you entered. Cut nothing, shim nothing, move nothing.";
 /// A plan that is kept and asks for nothing.
-pub const PLAN_NO_TASK: &str = "Nothing is left to do of this plan.";
+pub const PLAN_NO_TASK: &str = "Nothing is left to do in this plan.";
 /// Sleeves that change places.
 pub const PLAN_TOGETHER: &str =
-    "Sleeves that change places are ticked together: when all of them are marked anew.";
-/// Takes a tick back.
-pub const PLAN_TICK_BACK: &str = "Take back";
+    "Sleeves that change places are ticked together, once all of them are marked again.";
+/// Clears a tick.
+pub const PLAN_TICK_BACK: &str = "Untick";
 /// The last shim of a size lies in another hole.
 pub const PLAN_NONE_LEFT: &str =
-    "None of this size is left: take one out of another hole first, or say how many are left.";
+    "None of this size is left. Take one out of another hole first, or enter how many are left.";
 /// Takes a plan.
 pub const PLAN_TAKE: &str = "Work to this plan";
 /// What that does.
-pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job, to be ticked; nothing else changes yet. A tick enters the shim, or takes what was read of a sleeve along to its hole, turned as planned; taken back, it takes that back.";
+pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job for you to tick. Nothing else changes yet. A tick enters the shim. For a sleeve that moves or turns, it takes the readings along to its hole, turned as planned. Untick to take that back.";
 /// Gives it up.
-pub const PLAN_GIVE_UP: &str = "Give this plan up; what was ticked stays";
+pub const PLAN_GIVE_UP: &str = "Give up this plan; what was ticked stays";
 /// Sleeves that move.
-pub const PLAN_MOVES: &str = "A sleeve that moves has another fit in its new hole: measure that bore against it before it goes in.";
+pub const PLAN_MOVES: &str = "A sleeve that moves has another fit in its new hole. Measure that bore against it before it goes in.";
 /// A sleeve is in.
 pub const PLAN_SLEEVE_IN: &str =
-    "A height of a sleeve here was read, so it is in: this plan means taking it out.";
+    "A height was read on a sleeve here, so it is in. This plan means taking it out.";
 /// A tick.
 pub const DONE: &str = "Done";
 /// Left in the drawing.
@@ -171,13 +171,13 @@ pub const PLANNED: &str = "Planned, mean";
 /// Mean height measured.
 pub const MEASURED_AGAIN_MEAN: &str = "Measured, mean";
 /// Difference of both.
-pub const OFF_PLAN: &str = "Off the plan, worst clock";
+pub const OFF_PLAN: &str = "Off the plan, worst clock position";
 /// Shims of a shop.
 pub const SHIMS_AT_HAND: &str = "Shims at hand";
 /// What the list is.
-pub const SHIMS_WHAT: &str = "Each size with how many are left of it. The shop's list stands in Settings; a job has its own copy, so that its plan does not change behind its back.";
+pub const SHIMS_WHAT: &str = "Enter each size and how many are left. The shop's list is in Settings. A job has its own copy, so a change to the shop's list does not change its plan.";
 /// Takes the shop's list.
-pub const SHIMS_FROM_SHOP: &str = "Take the list from Settings";
+pub const SHIMS_FROM_SHOP: &str = "Copy the list from Settings";
 /// Readings that few jobs need.
 pub const DROP_MORE: &str = "More of this drop";
 /// What few jobs need of a ledge.
@@ -238,29 +238,29 @@ fn line(
 ) -> Option<String> {
     match task {
         Task::Cut if cut.as_m() > 0.0 => Some(format!(
-            "Hole {hole}: cut {} off its ledge, pass by pass; then measure its depth again.",
+            "Hole {hole}: cut {} off its ledge, pass by pass. Then measure its depth again.",
             show(cut)
         )),
-        Task::Shim if shim.as_m() <= 0.0 => Some(format!(
-            "Hole {hole}: take the shim of {} out.",
-            show(before)
-        )),
+        Task::Shim if shim.as_m() <= 0.0 => {
+            Some(format!("Hole {hole}: take out the {} shim.", show(before)))
+        }
         Task::Shim if before.as_m() > 0.0 => Some(format!(
-            "Hole {hole}: take the shim of {} out, lay one of {} instead.",
+            "Hole {hole}: take out the {} shim, lay a {} shim instead.",
             show(before),
             show(shim)
         )),
         Task::Shim => Some(format!(
-            "Hole {hole}: lay a shim of {} on its ledge.",
+            "Hole {hole}: lay a {} shim on its ledge.",
             show(shim)
         )),
         Task::Sleeve if sleeve != hole => Some(format!(
-            "Hole {hole}: it gets the sleeve that was number {sleeve}{}. Mark that sleeve {hole}.",
+            "Hole {hole}: fit the sleeve that was number {sleeve}{}. Mark that sleeve {hole}.",
             turned(quarters)
         )),
-        Task::Sleeve if quarters > 0 => {
-            Some(format!("Hole {hole}: its own sleeve{}.", turned(quarters)))
-        }
+        Task::Sleeve if quarters > 0 => Some(format!(
+            "Hole {hole}: fit its own sleeve{}.",
+            turned(quarters)
+        )),
         Task::Cut | Task::Sleeve => None,
     }
 }
@@ -298,7 +298,7 @@ pub fn kept_line(task: Task, hole: &KeptHole, show: &dyn Fn(Length) -> String) -
 #[must_use]
 pub fn plan_counts(cuts: usize, shims: usize, moved: usize, turned: usize) -> String {
     format!(
-        "Every height then keeps the limits you entered. Holes cut: {cuts}; shims laid or taken out: {shims}; sleeves moved: {moved}; turned: {turned}. No plan needs fewer cuts, then fewer shims under the sleeves, then fewer moves."
+        "Every height is then within the limits you entered. Holes cut: {cuts}; shims laid or taken out: {shims}; sleeves moved: {moved}; turned: {turned}. No plan needs fewer cuts. With as few cuts, none needs fewer shims under the sleeves. With as few of both, none needs fewer moves."
     )
 }
 
@@ -307,12 +307,12 @@ pub fn plan_counts(cuts: usize, shims: usize, moved: usize, turned: usize) -> St
 pub fn no_plan(limit: HeightLimit, by: &str) -> String {
     let which = match limit {
         HeightLimit::Proud => "how proud each height may stand",
-        HeightLimit::Hole => "how far the heights of one hole may be apart",
-        HeightLimit::Neighbour => "how far two neighbors may be apart",
-        HeightLimit::All => "how far all holes may be apart",
+        HeightLimit::Hole => "how far apart the heights of one hole may be",
+        HeightLimit::Neighbour => "how far apart two neighbors may be",
+        HeightLimit::All => "how far apart all holes may be",
     };
     format!(
-        "No plan keeps every limit with what is at hand: {which} stands in the way, by {by} at least. Get other shims or sleeves, or ask whether the ledges may be cut more. Below is what comes nearest."
+        "No plan keeps every limit with what is at hand. In the way: {which}, by at least {by}. Get other shims or sleeves, or ask whether the ledges may be cut more. Below: what comes nearest."
     )
 }
 
@@ -337,6 +337,6 @@ pub fn heights_plan_label(holes: &str) -> String {
 #[must_use]
 pub fn heights_plan_caption(before: &str, low: &str, high: &str) -> String {
     format!(
-        "Each hole: left {before}, right afterwards, a bar a clock (12, 3, 6, 9). Dashed the limits, {low} and {high}; the line at 0 is the deck."
+        "Each hole: {before} on the left, after on the right. One bar per clock position: 12, 3, 6, 9. Dashed: the limits, {low} and {high}. Line at 0: the deck."
     )
 }

@@ -10,14 +10,14 @@ pub const PRINT_FILE: &str = "Print the page for the file";
 pub const RECORD_WORDS: &str = "Shop, machinist, block: for the record";
 pub const GAUGES_CHECKED_GROUP: &str = "When each gauge was last checked";
 pub const GAUGES_CHECKED_WHAT: &str =
-    "A date, or what your sticker says. It stands on the record beside what the gauge is good for.";
+    "A date, or what your sticker says. It goes on the record beside what the gauge is good for.";
 pub const WHAT_WAS_DONE: &str = "What was done";
 pub const ALL_STEPS_DONE: &str = "No step was left out.";
 pub const LEFT_FIT: &str = "fit";
 pub const LEFT_PROUD: &str = "proud";
 pub const LEFT_CHANCE: &str = "home";
 pub const LEFT_BORE: &str = "bore";
-pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, nobody has marked it as made)";
+pub const DECK_NOT_MARKED: &str = "Deck (a cut is decided on, but not marked as made)";
 
 /// What the words at each hole of the plan mean.
 #[must_use]
@@ -26,7 +26,7 @@ pub fn deck_plan_what(kind: SleeveKind, ends: SleeveEnds, finished: bool) -> Str
         SleeveKind::Flanged => "Gap: how far the gauges find it off its ledge",
         SleeveKind::OnStep => "Gap: how far the gauges find it off its step",
         SleeveKind::ByFit => {
-            "Off its mark: how much higher (lower with a minus) it stands than it was to"
+            "Off its mark: how far above the height it was to stand at (below with a minus)"
         }
     };
     let cut = match ends {
@@ -34,12 +34,12 @@ pub fn deck_plan_what(kind: SleeveKind, ends: SleeveEnds, finished: bool) -> Str
         SleeveEnds::Proud => "",
     };
     let bore = if finished {
-        " Bore: as it was finished, diameter."
+        " Bore: as finished, diameter."
     } else {
         ""
     };
     format!(
-        "The deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull{cut}. {off}; home: the chance that it is within its limit.{bore}"
+        "Deck from above, front of the engine to the left. Fit: how much larger the sleeve is than the hole it was pressed into. Proud: how far its top stood above the deck after the last pull{cut}. {off}. Home: the chance that it is within its limit.{bore}"
     )
 }
 
@@ -113,7 +113,7 @@ pub fn shims_laid(laid: &[(u8, String)]) -> String {
 #[must_use]
 pub fn proud_limits([low, high, hole, neighbors, all]: &[String; 5], unit: &str) -> String {
     format!(
-        "Left proud: each height {low} to {high}; apart within one hole at most {hole}, neighbors' means {neighbors}, all means {all} ({unit})."
+        "Left proud: each height {low} to {high}. Apart at most: within one hole {hole}, neighbors' means {neighbors}, all means {all} ({unit})."
     )
 }
 
@@ -127,7 +127,7 @@ pub fn record_sentence(home: &[String], open: &[String]) -> String {
     match (home, open) {
         ([], []) => "No sleeve was fitted.".to_owned(),
         (home, []) => format!(
-            "New sleeves in {}: measured, every one is home, within the limits the shop entered.",
+            "New sleeves in {}. Measured, and every one is home, within the limits the shop entered.",
             cylinders(home)
         ),
         ([], open) => format!(
@@ -155,9 +155,9 @@ pub fn fit_not_measured(names: &[String]) -> String {
 #[must_use]
 pub fn disputes_open(count: usize) -> String {
     match count {
-        1 => "One value is in dispute between two devices: see the page for the file.".to_owned(),
+        1 => "One value is in dispute between two devices. See the page for the file.".to_owned(),
         many => {
-            format!("{many} values are in dispute between two devices: see the page for the file.")
+            format!("{many} values are in dispute between two devices. See the page for the file.")
         }
     }
 }
@@ -217,11 +217,11 @@ pub fn deck_cut_unread(planned: &str) -> String {
 /// A deck that is marked as cut although a sleeve is not shown to be home.
 #[must_use]
 pub fn deck_cut_locked(typed: &str) -> String {
-    format!("marked as cut (cut entered: {typed}), and not every sleeve is shown to be home")
+    format!("marked as cut (cut entered: {typed}), but not every sleeve is shown to be home")
 }
 
 /// The same, and what it leaves of each flange.
 #[must_use]
 pub fn deck_cut(cut: &str, left: &str) -> String {
-    format!("{} {cut}; of the flanges is left at least {left}", en::CUT)
+    format!("{} {cut}; left of the flanges, at least {left}", en::CUT)
 }

@@ -4,20 +4,20 @@ use crate::gauge::WireStatus;
 use coldseat_core::ask::{Frame, NoReading, WireUnit};
 
 pub const WIRE: &str = "Gauge on a wire";
-pub const WIRE_WHAT: &str = "For a gauge or an adapter that sends plain text over a serial port, one reading a line. While this screen is open its lines are only shown here. On a step they go where a typed reading goes.";
-pub const WIRE_SPEED: &str = "Speed of the port";
-pub const WIRE_FRAME: &str = "Bits of a letter";
+pub const WIRE_WHAT: &str = "For a gauge or an adapter that sends plain text over a serial port, one reading per line. While this screen is open, its lines are only shown here. On a step they go where a typed reading goes.";
+pub const WIRE_SPEED: &str = "Port speed";
+pub const WIRE_FRAME: &str = "Bits per character";
 pub const CONNECT: &str = "Connect a gauge";
 pub const DISCONNECT: &str = "Disconnect the gauge";
 pub const WIRE_CAME: &str =
-    "Came last. Tap the number that is the reading; tap its unit if the line has one.";
-pub const WIRE_UNIT: &str = "Unit, where the line names none";
+    "Came in last. Tap the number that is the reading. Tap its unit if the line has one.";
+pub const WIRE_UNIT: &str = "Unit, if the line names none";
 pub const WIRE_FORGET: &str = "Forget which number";
 
 /// A speed of a port.
 #[must_use]
 pub fn wire_speed(speed: u32) -> String {
-    format!("{speed} bits a second")
+    format!("{speed} bits per second")
 }
 
 /// Data, parity, stop.
@@ -38,7 +38,7 @@ pub const fn wire_status(status: WireStatus) -> &'static str {
         WireStatus::Asking => "Choose the port in the browser's list.",
         WireStatus::On => "Connected: press the gauge's send key.",
         WireStatus::NotOpened => {
-            "The port did not open. Close the program that uses it, plug the gauge in again, connect again."
+            "The port did not open. Close the program that uses it. Plug the gauge in again, then connect again."
         }
         WireStatus::Lost => "The gauge is gone. Plug it in and connect again.",
     }
@@ -79,14 +79,14 @@ pub const fn wire_unit(unit: WireUnit) -> &'static str {
 #[must_use]
 pub const fn no_reading(why: NoReading) -> &'static str {
     match why {
-        NoReading::TooLong => "The line is too long: check the port's speed and bits.",
+        NoReading::TooLong => "The line is too long. Check the port's speed and bits.",
         NoReading::NoNumber => "The line has no number where the reading should be.",
         NoReading::Untaught => {
-            "More than a number and its unit: under Settings, tap the number that is the reading."
+            "More than a number and its unit. Under Settings, tap the number that is the reading."
         }
         NoReading::Otherwise => {
-            "The line looks different from the one that was taught: read the gauge's display."
+            "The line looks different from the one you set up. Read the gauge's display."
         }
-        NoReading::TwoUnits => "The line names another unit than the one set under Settings.",
+        NoReading::TwoUnits => "The line names a different unit from the one set under Settings.",
     }
 }
