@@ -45,6 +45,55 @@ async fn nothing_goes_over_the_line_twice() -> Result<()> {
     Ok(())
 }
 
+/// What the front says that stands before the program does, its waiting aside; nothing
+/// where it is not shown.
+const FRONT: &str = "
+    const front = document.getElementById('boot-front');
+    if (!front || front.hidden) return [];
+    return [...front.querySelectorAll('*')]
+        .filter((e) => !e.childElementCount && e.role !== 'status' && e.textContent.trim())
+        .map((e) => e.textContent.trim());
+";
+
+#[tokio::test]
+async fn the_front_stands_before_the_program_and_its_doors_lead_on() -> Result<()> {
+    let host = Host::start(&dist_folder()?)?;
+    let visitor = Visitor::at(Engine::Chromium, host.address()).await?;
+    let page = visitor.page();
+    // What the program says there itself.
+    page.says("Open a demo job").await?;
+    let own = page.text().await?;
+    let all = json!({ "origin": host.address(), "storageTypes": "all" });
+    page.devtools("Storage.clearDataForOrigin", all).await?;
+    page.devtools("Network.clearBrowserCache", json!({}))
+        .await?;
+    page.devtools("Network.enable", json!({})).await?;
+    page.devtools(
+        "Network.emulateNetworkConditions",
+        json!({ "offline": false, "latency": 60, "downloadThroughput": 400_000,
+                "uploadThroughput": 100_000 }),
+    )
+    .await?;
+    page.script("location.reload()", vec![]).await?;
+    let said = page
+        .until("the front", async || {
+            let said = page.script(FRONT, vec![]).await?;
+            let said: Vec<String> = serde_json::from_value(said)?;
+            Ok((!said.is_empty()).then_some(said))
+        })
+        .await?;
+    ensure!(said.len() > 8, "{said:?}");
+    let foreign = said.iter().find(|words| !own.contains(words.as_str()));
+    ensure!(foreign.is_none(), "the program does not say {foreign:?}");
+    page.picture("front-on-its-way").await?;
+    let tap = "document.querySelector('#boot-front a.door[href=\"#/drop\"]').click()";
+    page.script(tap, vec![]).await?;
+    page.says("be home within").await?;
+    let at = page.script("return location.hash", vec![]).await?;
+    ensure!(at == json!("#/drop"), "{at}");
+    page.is_quiet().await
+}
+
 #[tokio::test]
 async fn nothing_moves_while_the_page_comes() -> Result<()> {
     let host = Host::start(&dist_folder()?)?;

@@ -53,13 +53,13 @@ async fn units_that_change_convert_what_was_typed_and_back_digit_for_digit() -> 
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
     page.go("#/drop").await?;
-    let typed = [("Part OD", "5.1250"), ("Fit", "0.00135"), ("shop", "70")];
+    let typed = [("Part OD", "5.1250"), ("Fit", "0.00135"), ("Shop", "70")];
     for (label, text) in typed {
         page.write(containing(label), text).await?;
         page.press(Key::Enter).await?;
     }
     page.choose("Units", "mm").await?;
-    let shown = [("Part OD", "130.175"), ("Fit", "0.034"), ("shop", "21.1")];
+    let shown = [("Part OD", "130.175"), ("Fit", "0.034"), ("Shop", "21.1")];
     for (label, text) in shown {
         let now = page.value(containing(label)).await?;
         ensure!(now == text, "{label}: {now}");

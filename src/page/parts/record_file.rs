@@ -285,7 +285,7 @@ fn remarks(job: &Job) -> Option<AnyView> {
         .into_iter()
         .filter_map(|field| {
             let (_, s) = *shown(job, Owner::Cylinder(cylinder), field).first()?;
-            Some(format!("{} {}", t::field(field).to_lowercase(), clock(s)))
+            Some(format!("{} {}", t::time_kept(field), clock(s)))
         })
         .collect();
         if let Some((cold, taken)) = measured_cold(job, cylinder) {

@@ -23,8 +23,28 @@ const boot = document.getElementById("boot");
 // Found inside, as it is no longer in the page once the program runs.
 const part = (name) => boot.querySelector(`#boot-${name}`);
 
-// A first visit: the program is still on its way over the network.
-part("first").hidden = Boolean(navigator.serviceWorker?.controller);
+const front = document.getElementById("boot-front");
+
+/** Whether nothing is kept here yet and the address is the front's. */
+function isFirstVisit() {
+  try {
+    const own = Object.keys(localStorage).some((key) => key.startsWith("coldseat/"));
+    return !own && !navigator.serviceWorker?.controller && location.hash.length < 3;
+  } catch {
+    return false;
+  }
+}
+
+/** Shows the front while the program is on its way, or the mark that says so. */
+function showFront(isFront) {
+  front.hidden = !isFront;
+  boot.hidden = isFront;
+}
+
+showFront(isFirstVisit());
+// A door that is tapped before the program is here opens when it is.
+const leaves = () => showFront(false);
+addEventListener("hashchange", leaves, { once: true });
 
 let started = false;
 
@@ -39,7 +59,7 @@ function fail(reason) {
   part("needs").hidden = started;
   boot.classList.toggle("boot-over", started);
   document.body.prepend(boot);
-  boot.hidden = false;
+  showFront(false);
   part("export").focus();
   offerNewVersion();
 }
@@ -135,6 +155,8 @@ try {
   const program = await import(at("glue"));
   await program.default({ module_or_path: at("wasm") });
   started = true;
+  removeEventListener("hashchange", leaves);
+  front.remove();
   if (part("failed").hidden) boot.remove();
 } catch (error) {
   fail(error);

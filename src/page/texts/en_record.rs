@@ -225,3 +225,15 @@ pub fn deck_cut_locked(typed: &str) -> String {
 pub fn deck_cut(cut: &str, left: &str) -> String {
     format!("{} {cut}; left of the flanges, at least {left}", en::CUT)
 }
+
+/// A time of a drop among others, shorter than the name of its field.
+#[must_use]
+pub fn time_kept(field: Field) -> String {
+    match field {
+        Field::ChillTime => "bath".to_owned(),
+        Field::Carry => "carry".to_owned(),
+        Field::HomeTimed => "entering to home".to_owned(),
+        Field::HoldTime => "held down".to_owned(),
+        other => super::en_names::field(other).to_lowercase(),
+    }
+}
