@@ -396,15 +396,13 @@ fn browser(bench: &Bench) -> Outcome<u64> {
     )
 }
 
-/// What holds for the page on a server is asked of the file; of the two demos the one
-/// played by touch, which is the shorter.
+/// The file plays a demo through. It is the same program with the same styles: the
+/// rules of every screen are asked of the page on a server, once.
 fn single(bench: &Bench) -> Outcome<u64> {
     tests(
         here(cargo())
             .args(["test", "-p", "coldseat-browser-tests"])
-            // The widths are the style sheet's business, which is the same.
-            .args(["--test", "page", "--", "demos::the_inch", "everyone::"])
-            .args([THREADS, "--skip=sideways"])
+            .args(["--test", "page", "--", "demos::the_inch"])
             .env("COLDSEAT_FORM", "one-file")
             .envs(browser_env(bench.tools()?, &bench.own_program)?),
     )

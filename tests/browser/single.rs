@@ -1,6 +1,5 @@
 //! The page as one file, opened from the disk with no server at all: what only
-//! holds there. What holds for both is asked of both: `cargo xtask test --only
-//! single` plays the inch demo and holds the screens to the rules from the file.
+//! holds there. `cargo xtask test --only single` plays the inch demo from the file.
 
 use anyhow::{Context, Result, ensure};
 use coldseat_browser_tests::{Bench, Engine, Folder, Key, Page, Role, Setting, containing};

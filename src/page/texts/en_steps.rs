@@ -159,6 +159,9 @@ pub const fn says(step: StepId, signal: Signal) -> &'static str {
             "A pull loads more than allowed: see the bars. Release. Look for cracks at the ledge and in the sleeve. If they are sound, say so in the note. Take that pull out of the list, and pull within the limit."
         }
         (StepId::Deck, Signal::Wait) => "Locked: not every sleeve on it is shown to be home.",
+        (StepId::Heights, Signal::Wait) => {
+            "Not every sleeve on this deck is shown to be home: see their seat checks."
+        }
         (StepId::Deck, Signal::Go) => super::en_long::CUT_GOOD,
         (StepId::Deck, Signal::None) => "Open: cut it, then tap \"The deck is cut\".",
         (StepId::Deck, Signal::Stop) => super::en_long::CUT_TOO_SMALL,

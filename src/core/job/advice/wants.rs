@@ -7,10 +7,12 @@ use crate::job::model::job::Job;
 use crate::job::model::place::{Owner, Place};
 use crate::job::model::reading::{Reading, Standing};
 use crate::job::model::step::StepId;
+use crate::job::steps::drop_case::case_of;
 use crate::job::steps::passes::passes;
 use crate::job::verdict::answer::Answer;
 use crate::job::verdict::next::Next;
 use crate::job::verdict::report::StepReport;
+use crate::quantity::Seconds;
 
 /// What the limits of a pull hang on: ram, rod, ledge and flange.
 pub const PULL_HANGS_ON: [Field; 8] = [
@@ -23,6 +25,9 @@ pub const PULL_HANGS_ON: [Field; 8] = [
     Field::LedgeMost,
     Field::FlangeMost,
 ];
+
+/// For what a drop lacks beside its carry: how long that takes is not asked here.
+const NO_CARRY: Seconds = Seconds::from_s(0.0);
 
 /// What else a step would use, if it is not entered: before anything lacks it.
 const fn would_use(step: StepId) -> &'static [Field] {
@@ -81,6 +86,11 @@ pub fn engine_wants(job: &Job, owner: Owner, report: &StepReport) -> Vec<Field> 
     {
         wants.extend(lacks.missing.iter().map(|missing| missing.field));
     }
+    if let (StepId::Drop, Owner::Cylinder(cylinder)) = (report.id, owner)
+        && let Err(lacks) = case_of(job, cylinder, NO_CARRY)
+    {
+        wants.extend(lacks.missing.iter().map(|missing| missing.field));
+    }
     let mut once = Vec::new();
     for field in wants {
         let spec = field.spec();
@@ -109,12 +119,19 @@ mod tests {
         };
         assert_eq!(of(&job, StepId::Counterbore), []);
         assert_eq!(of(&job, StepId::Drop), [Field::HomeNeeded]);
-        for field in [Field::CleanUp, Field::RamRated, Field::FitLow] {
+        for field in [
+            Field::CleanUp,
+            Field::RamRated,
+            Field::FitLow,
+            Field::BlockWall,
+        ] {
             let blank = Entry::new("", job.unit(field), 2);
             job.entries.put(Place::of_engine(field), blank);
         }
         assert_eq!(of(&job, StepId::Counterbore), [Field::CleanUp]);
         assert!(of(&job, StepId::Pull).contains(&Field::RamRated));
         assert!(of(&job, StepId::Bore).contains(&Field::FitLow));
+        // What clearance and grip time are wanted for stands where they are told.
+        assert!(of(&job, StepId::Drop).contains(&Field::BlockWall));
     }
 }

@@ -221,7 +221,7 @@ pub fn heights(r: &Readings, lock: &Lock) -> Worked {
             Lock::Open => (Signal::Go, Next::ProudGood),
             Lock::OpenBeside(_) => (Signal::Look, Next::SleeveIn),
             Lock::ByHand(..) => (Signal::Look, Next::ReleasedByHand),
-            _ => (Signal::Wait, Next::First(StepId::Seat)),
+            _ => (Signal::Wait, Next::Advice(StepId::Heights, Signal::Wait)),
         }
     };
     if free {

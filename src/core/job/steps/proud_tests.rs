@@ -445,7 +445,7 @@ fn heights_read_before_a_task_was_ticked_are_asked_for_again() {
     let deck = report(&job, Owner::Bank(0), StepId::Heights);
     assert_eq!(
         (deck.signal, deck.next),
-        (Signal::Wait, Next::First(StepId::Seat))
+        (Signal::Wait, Next::Advice(StepId::Heights, Signal::Wait))
     );
     read_again(&mut job, 2, Field::PullReleased, 100);
     let deck = report(&job, Owner::Bank(0), StepId::Heights);
