@@ -48,8 +48,10 @@ pub fn customer_paper(
         .chain(cut.flat_map(|bank| after_cut_words(job, bank, units)))
         .chain(core::iter::once(gasket_words(job, units)))
         .collect();
+    // The price is no work on the block: the page for the file has it.
     let steps: Vec<String> = not_done(job, reports)
         .iter()
+        .filter(|(step, _)| *step != StepId::Enquiry)
         .map(|(step, whose)| {
             let banks = usize::from(job.engine.banks());
             let decided = |owner: &Owner| match owner {

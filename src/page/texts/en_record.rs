@@ -12,7 +12,7 @@ pub const GAUGES_CHECKED_GROUP: &str = "When each gauge was last checked";
 pub const GAUGES_CHECKED_WHAT: &str =
     "A date, or what your sticker says. It goes on the record beside what the gauge is good for.";
 pub const WHAT_WAS_DONE: &str = "What was done";
-pub const ALL_STEPS_DONE: &str = "No step was left out.";
+pub const ALL_STEPS_DONE: &str = "No step on the block was left out.";
 pub const LEFT_FIT: &str = "fit";
 pub const LEFT_PROUD: &str = "proud";
 pub const LEFT_CHANCE: &str = "home";
