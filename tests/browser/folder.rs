@@ -5,7 +5,7 @@
 //! `COLDSEAT_SEED`; a few in the usual run.
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Engine, Page, Role, Visitor, containing, dist_folder};
+use coldseat_browser_tests::{Engine, Page, Proxy, Role, Visitor, containing, dist_folder};
 use fastrand::Rng;
 use serde_json::json;
 use tempfile::TempDir;
@@ -13,7 +13,6 @@ use xtask::server::Reach;
 use xtask::shop::{Kind, ShopServer};
 
 use crate::desk::{READING, at_reading};
-use crate::proxy::Proxy;
 use crate::saved::{OTHER, shows};
 
 const NAMES: [&str; 2] = ["Surfacer tablet", "Bench phone"];
