@@ -174,7 +174,7 @@ async fn has(page: &Page, wanted: usize) -> Result<()> {
             return Ok(());
         }
         ensure!(begun.elapsed() < PATIENCE, "{now:?} of {wanted}");
-        tokio::time::sleep(Duration::from_millis(200)).await;
+        tokio::time::sleep(Duration::from_millis(500)).await;
     }
 }
 
