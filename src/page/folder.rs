@@ -333,7 +333,8 @@ impl Shop {
         });
     }
 
-    /// Takes the replies one by one: a copy is joined, then a key has its turn.
+    /// Takes the replies one by one: a copy is joined, then a key has its turn;
+    /// while the hand types, also the frame that shows it.
     fn takes(self, state: State) {
         if TAKING.replace(true) {
             return;
@@ -348,7 +349,9 @@ impl Shop {
                     self.comes(state, event);
                 }
                 self.drive(state);
-                if is_work {
+                if is_work && state.session.half_typed.get_untracked() {
+                    browser::painted().await;
+                } else if is_work {
                     browser::breathe().await;
                 }
             }
