@@ -48,6 +48,8 @@ const AGAIN: u64 = 5_000;
 const TURN_ENDS: u64 = 6_000;
 /// What came is shown together, ms.
 const TOGETHER: Duration = Duration::from_millis(200);
+/// What comes waits no longer for a hand that types, ms.
+const HAND_FIRST: u64 = 1_000;
 /// News that are remembered.
 const NEWS_MOST: usize = 500;
 
@@ -333,8 +335,7 @@ impl Shop {
         });
     }
 
-    /// Takes the replies one by one: a copy is joined, then a key has its turn;
-    /// while the hand types, also the frame that shows it.
+    /// Takes the replies one by one: a copy is joined, then the hand has its turn.
     fn takes(self, state: State) {
         if TAKING.replace(true) {
             return;
@@ -349,10 +350,8 @@ impl Shop {
                     self.comes(state, event);
                 }
                 self.drive(state);
-                if is_work && state.session.half_typed.get_untracked() {
-                    browser::painted().await;
-                } else if is_work {
-                    browser::breathe().await;
+                if is_work {
+                    hand_first(state).await;
                 }
             }
             TAKING.set(false);
@@ -449,6 +448,15 @@ impl Shop {
             let of_it = names.iter().find(|(other, _)| *other == number);
             of_it.map(|(_, name)| name.clone())
         })
+    }
+}
+
+/// Lets the browser do what waits; while the hand types, until it rests.
+async fn hand_first(state: State) {
+    let begun = browser::now();
+    browser::breathe().await;
+    while state.session.half_typed.get_untracked() && browser::now().abs_diff(begun) < HAND_FIRST {
+        browser::painted().await;
     }
 }
 

@@ -297,3 +297,22 @@ fn nginx(root: &Path, work: &Path, (listen, port): (&str, u16), is_root: bool) -
          client_max_body_size 8m;\n}}\n}}\n}}\n"
     )
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_port_that_is_taken_is_told() {
+        let root = tempfile::tempdir().unwrap();
+        let taken = TcpListener::bind(("127.0.0.1", 0)).unwrap();
+        let port = taken.local_addr().unwrap().port();
+        let kinds = Kind::ALL.into_iter().filter(|kind| kind.is_there());
+        for kind in kinds {
+            let begun = ShopServer::start(kind, root.path(), port, Reach::Here);
+            let told = begun.unwrap_err().to_string();
+            assert!(told.contains(&format!("port {port}")), "{told}");
+        }
+    }
+}

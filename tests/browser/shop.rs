@@ -35,8 +35,8 @@ const DEVICES: usize = 7;
 const BATCH: usize = 100;
 /// Key presses between two looks at how far it is.
 const PRESSES: usize = 20;
-/// Presses when all is quiet.
-const AT_REST: usize = 200;
+/// Presses while a folder is joined, and once it is.
+const TYPED: usize = 300;
 /// Readings that are carried over.
 const READINGS: usize = 15;
 /// Longer is not waited.
@@ -200,53 +200,67 @@ async fn first_device(page: &Page, held: &[(String, String)]) -> Result<()> {
     Ok(())
 }
 
-/// A browser with one job joins, and somebody types in that job meanwhile.
-async fn joins(page: &Page) -> Result<String> {
-    phone(page).await?;
+/// Opens the demo, so that there is a job to type in, and joins.
+async fn joins(page: &Page, name: &str) -> Result<(String, Instant)> {
     page.tap(Role::Button, containing("Demo 1")).await?;
     page.find(Role::Link, containing("Cylinder 5")).await?;
     let job = page.job().await?;
     page.go("#/settings").await?;
-    page.write("Name of this device", "Bench phone").await?;
+    page.write("Name of this device", name).await?;
     let begun = Instant::now();
     page.tap(Role::Button, "Join").await?;
-    page.go(&format!("{job}/cylinder/2/sleeve")).await?;
-    page.tap(Role::TextBox, containing("top, across")).await?;
-    let mut times = Vec::new();
-    let mut far = Vec::new();
-    loop {
-        let part =
-            format!("const count = {PRESSES}; {PRESS} {STANDING} return {{ times, standing }};");
-        let told = page.script_awaiting(&part).await?;
-        let now = read_standing(&told["standing"])?;
-        let seconds = begun.elapsed().as_secs_f64();
-        far.push(format!("{seconds:.1} s: {}", now.0));
-        times.extend(numbers(&told["times"]));
-        // While something is typed it waits to be sent again and again.
-        if now.0 > JOBS {
-            break;
-        }
-        ensure!(begun.elapsed() < PATIENCE, "{now:?}");
-    }
-    println!("jobs while it is joined: {}", far.join(", "));
+    Ok((job, begun))
+}
+
+/// A browser with one job joins, and nobody touches it.
+async fn joins_untouched(page: &Page) -> Result<String> {
+    let (job, begun) = joins(page, "Bench phone").await?;
     has(page, JOBS + 1).await?;
     let ms = 1e3 * begun.elapsed().as_secs_f64();
     tell(&format!("shop's folder of {JOBS} jobs joined"), ms);
-    println!("{} presses meanwhile", times.len());
-    let name = "key to paint while a folder is joined";
-    tell(&format!("{name}, median"), quantile(&mut times, 0.5));
-    tell(&format!("{name}, p95"), quantile(&mut times, 0.95));
-    tell(&format!("{name}, slowest"), quantile(&mut times, 1.0));
-    let part = format!("const count = {AT_REST}; {PRESS} return times;");
-    let mut times = numbers(&page.script_awaiting(&part).await?);
-    ensure!(times.len() == AT_REST, "{} of {AT_REST}", times.len());
-    let name = "key to paint, joined, all quiet";
-    tell(&format!("{name}, median"), quantile(&mut times, 0.5));
-    tell(&format!("{name}, p95"), quantile(&mut times, 0.95));
     page.go("#/").await?;
     page.find(Role::Link, containing(&format!("Block {}", JOBS - 1)))
         .await?;
     Ok(job)
+}
+
+/// Presses keys, and says how many jobs the browser has at the end.
+async fn presses(page: &Page, count: usize) -> Result<(Vec<f64>, usize)> {
+    let mut times = Vec::new();
+    let mut jobs = 0;
+    for _ in 0..count / PRESSES {
+        let part =
+            format!("const count = {PRESSES}; {PRESS} {STANDING} return {{ times, standing }};");
+        let told = page.script_awaiting(&part).await?;
+        times.extend(numbers(&told["times"]));
+        jobs = read_standing(&told["standing"])?.0;
+    }
+    ensure!(times.len() == count, "{} of {count}", times.len());
+    Ok((times, jobs))
+}
+
+/// A browser joins while somebody types in a job of it; then the hand rests.
+async fn joins_under_the_hand(page: &Page) -> Result<()> {
+    phone(page).await?;
+    let (job, begun) = joins(page, "Office laptop").await?;
+    let sleeve = format!("{job}/cylinder/2/sleeve");
+    for (name, is_while) in [
+        ("key to paint while a folder is joined", true),
+        ("key to paint, joined, all quiet", false),
+    ] {
+        page.go(&sleeve).await?;
+        page.tap(Role::TextBox, containing("top, across")).await?;
+        let (mut times, jobs) = presses(page, TYPED).await?;
+        tell(&format!("{name}, median"), quantile(&mut times, 0.5));
+        tell(&format!("{name}, p95"), quantile(&mut times, 0.95));
+        tell(&format!("{name}, slowest"), quantile(&mut times, 1.0));
+        let seconds = begun.elapsed().as_secs_f64();
+        println!("after {TYPED} presses, {seconds:.0} s: {jobs} jobs");
+        ensure!(!is_while || jobs < JOBS, "the folder was joined before");
+        page.go("#/").await?;
+        has(page, JOBS + 2).await?;
+    }
+    Ok(())
 }
 
 /// Bytes of a look when nothing has changed, heads of both ways counted.
@@ -329,8 +343,8 @@ async fn measure() -> Result<()> {
     proxy.is_before(port);
     let one = Visitor::at(Engine::Chromium, proxy.address()).await?;
     first_device(one.page(), &held).await?;
-    let other = Visitor::painting(Engine::Chromium, proxy.address(), Frames::Unbounded).await?;
-    let job = joins(other.page()).await?;
+    let other = Visitor::at(Engine::Chromium, proxy.address()).await?;
+    let job = joins_untouched(other.page()).await?;
     idle(&proxy).await?;
     has(one.page(), JOBS + 1).await?;
     let mut rng = Rng::with_seed(20);
@@ -345,7 +359,9 @@ async fn measure() -> Result<()> {
         tell(&format!("{name}, median"), quantile(&mut times, 0.5));
         tell(&format!("{name}, worst"), quantile(&mut times, 1.0));
     }
-    Ok(())
+    proxy.crawls(0, 0);
+    let third = Visitor::painting(Engine::Chromium, proxy.address(), Frames::Unbounded).await?;
+    joins_under_the_hand(third.page()).await
 }
 
 fn main() -> ExitCode {
