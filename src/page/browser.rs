@@ -318,6 +318,15 @@ pub async fn breathe() {
     wait(0).await;
 }
 
+/// Lets the next frame be painted, as [`after_paint`] has it.
+pub async fn painted() {
+    let promise = js_sys::Promise::new(&mut |done, _| {
+        after_paint(move || drop(done.call0(&JsValue::UNDEFINED)));
+    });
+    // It cannot fail.
+    let _ = wasm_bindgen_futures::JsFuture::from(promise).await;
+}
+
 /// Lets so many milliseconds pass.
 pub async fn wait(ms: i32) {
     let promise = js_sys::Promise::new(&mut |done, _| {

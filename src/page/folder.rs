@@ -7,15 +7,13 @@ use crate::library;
 use crate::screens::{Route, View};
 use crate::state::State;
 use crate::storage::dav;
-use crate::storage::durable;
 use crate::storage::local::Local;
 use crate::storage::with;
 use coldseat_core::ask::Place;
-use coldseat_core::storage::Answer;
-use coldseat_core::storage::Ask;
 use coldseat_core::storage::folder::Event;
 use coldseat_core::storage::folder::Folder;
 use coldseat_core::storage::folder::Own;
+use coldseat_core::storage::folder::Reply;
 use coldseat_core::storage::folder::Standing;
 use coldseat_core::storage::folder::entered_on;
 use coldseat_core::storage::folder::index::tidy;
@@ -24,8 +22,14 @@ use coldseat_core::storage::session::Took;
 use coldseat_core::storage::slots;
 use leptos::prelude::*;
 use std::cell::{Cell, RefCell};
+use std::collections::VecDeque;
 use std::time::Duration;
 use wasm_bindgen_futures::spawn_local;
+
+mod documents;
+
+pub use documents::destroy;
+use documents::feed;
 
 /// What is remembered of joining: key, name, number of the last index.
 const OWN: &str = "coldseat/folder";
@@ -44,8 +48,8 @@ const AGAIN: u64 = 5_000;
 const TURN_ENDS: u64 = 6_000;
 /// What came is shown together, ms.
 const TOGETHER: Duration = Duration::from_millis(200);
-/// Documents that are read before the browser has its turn.
-const SLICE: usize = 12;
+/// What comes waits no longer for a hand that types, ms.
+const HAND_FIRST: u64 = 1_000;
 /// News that are remembered.
 const NEWS_MOST: usize = 500;
 
@@ -56,6 +60,10 @@ thread_local! {
     static SCANNED: Cell<bool> = const { Cell::new(false) };
     static LOOKED: Cell<u64> = const { Cell::new(0) };
     static TAB: Cell<u32> = const { Cell::new(0) };
+    // Replies that were not taken yet: tickets, replies, the server's times.
+    static REPLIES: RefCell<VecDeque<(u32, Reply, Option<u64>)>> =
+        const { RefCell::new(VecDeque::new()) };
+    static TAKING: Cell<bool> = const { Cell::new(false) };
     static TOLD: RefCell<Option<Told>> = const { RefCell::new(None) };
 }
 
@@ -314,12 +322,8 @@ impl Shop {
                 LOOKED.set(now);
                 spawn_local(async move {
                     let (reply, at) = dav::carry(&call).await;
-                    let events =
-                        with_folder(|folder| folder.answered(ticket, reply, at, browser::now()));
-                    for event in events.into_iter().flatten() {
-                        self.comes(state, event);
-                    }
-                    self.drive(state);
+                    REPLIES.with_borrow_mut(|all| all.push_back((ticket, reply, at)));
+                    self.takes(state);
                 });
             }
             DRIVING.set(false);
@@ -328,6 +332,29 @@ impl Shop {
             if is_wanted == Some(true) {
                 self.drive(state);
             }
+        });
+    }
+
+    /// Takes the replies one by one: a copy is joined, then the hand has its turn.
+    fn takes(self, state: State) {
+        if TAKING.replace(true) {
+            return;
+        }
+        spawn_local(async move {
+            while let Some((ticket, reply, at)) = REPLIES.with_borrow_mut(VecDeque::pop_front) {
+                let events =
+                    with_folder(|folder| folder.answered(ticket, reply, at, browser::now()));
+                let events = events.unwrap_or_default();
+                let is_work = !events.is_empty();
+                for event in events {
+                    self.comes(state, event);
+                }
+                self.drive(state);
+                if is_work {
+                    hand_first(state).await;
+                }
+            }
+            TAKING.set(false);
         });
     }
 
@@ -424,6 +451,15 @@ impl Shop {
     }
 }
 
+/// Lets the browser do what waits; while the hand types, until it rests.
+async fn hand_first(state: State) {
+    let begun = browser::now();
+    browser::breathe().await;
+    while state.session.half_typed.get_untracked() && browser::now().abs_diff(begun) < HAND_FIRST {
+        browser::painted().await;
+    }
+}
+
 /// What came is shown together: a list is not drawn anew for each of a hundred.
 fn tells(state: State, told: Told) {
     let waits = TOLD.with_borrow_mut(|all| {
@@ -447,52 +483,4 @@ fn tells(state: State, told: Told) {
         },
         TOGETHER,
     );
-}
-
-/// Tells the folder the documents that it wants to know, some at a time.
-async fn feed() {
-    let mut read = 0;
-    while let Some(name) = with_folder(|folder| folder.wants().cloned()).flatten() {
-        let content = content_of(&name).await;
-        with_folder(|folder| folder.local(&name, content.as_deref()));
-        read += 1;
-        if read % SLICE == 0 {
-            browser::breathe().await;
-        }
-    }
-}
-
-/// The slot of a document, wherever it lies.
-async fn content_of(name: &str) -> Option<String> {
-    let copies = with(|session| session.keeper().copies(&Local, name));
-    if let Some(content) = copies.into_iter().next() {
-        return Some(content);
-    }
-    if !with(|session| session.keeper().heads().any(|head| head.name == name)) {
-        return None;
-    }
-    match durable::perform(Ask::Get(name.to_owned())).await {
-        Answer::Got(Ok(content)) => content,
-        _ => None,
-    }
-}
-
-/// Takes documents out of both stores for good; older copies in the folder shall not
-/// bring them back.
-pub fn destroy(state: State, names: Vec<String>) {
-    spawn_local(async move {
-        if FOLDER.with_borrow(Option::is_some) {
-            bury(&names).await;
-        }
-        state.storage.destroy(names);
-    });
-}
-
-async fn bury(names: &[String]) {
-    for name in names {
-        if let Some(content) = content_of(name).await {
-            // A store that refuses brings it back into the bin at worst.
-            let _ = with(|session| session.bury(&Local, name, &content));
-        }
-    }
 }

@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use lexopt::prelude::{Long, Short, Value, ValueExt as _};
 use xtask::rows::Desk;
 use xtask::run::{Outcome, Trouble};
-use xtask::server::{FolderServer, Port, Reach};
+use xtask::server::{FolderServer, Port, Reach, address_in_network};
 use xtask::setup::{Purpose, set_up};
 use xtask::{bench, check, fuzz, layout, lighthouse, one_file, page, shop, simulate};
 
@@ -160,6 +160,16 @@ fn serve_shop(dist: &std::path::Path, port: u16, reach: Reach) -> Outcome<()> {
     shop::lay_out(dist, &root)?;
     let server = shop::ShopServer::start(shop::Kind::Apache, &root, port, reach)?;
     println!("\nColdseat is at http://localhost:{port}/   (Ctrl-C ends it)");
+    if reach == Reach::Network {
+        match address_in_network(port) {
+            Some(address) => println!("from this network at {address}"),
+            None => println!("from this network at this machine's own address, same port"),
+        }
+        println!(
+            "Whoever is in this network can read and write the folder: no password is asked \
+             for, and without https nothing is kept for work without a network."
+        );
+    }
     println!("its shop's folder is {}", root.join("shop").display());
     println!("Settings, The shop's folder: give each device a name and join.");
     server.ends()

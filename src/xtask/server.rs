@@ -108,14 +108,9 @@ impl FolderServer {
         format!("http://localhost:{}/", self.port)
     }
 
-    /// The address for another machine of the network, where this one knows its
-    /// own. Nothing is sent: a datagram socket only picks the way out.
+    /// The address for another machine of the network, where this one knows its own.
     pub fn address_in_network(&self) -> Option<String> {
-        let socket = UdpSocket::bind((Ipv4Addr::UNSPECIFIED, 0)).ok()?;
-        // An address for documentation (RFC 5737): any outside one would do.
-        socket.connect((Ipv4Addr::new(192, 0, 2, 1), 9)).ok()?;
-        let own = socket.local_addr().ok()?.ip();
-        Some(format!("http://{own}:{}/", self.port))
+        address_in_network(self.port)
     }
 
     /// Answers until the process ends; returns only if it cannot begin.
@@ -156,6 +151,16 @@ impl FolderServer {
             }
         })
     }
+}
+
+/// The address of a port for another machine of the network, where this one knows its
+/// own. Nothing is sent: a datagram socket only picks the way out.
+pub fn address_in_network(port: u16) -> Option<String> {
+    let socket = UdpSocket::bind((Ipv4Addr::UNSPECIFIED, 0)).ok()?;
+    // An address for documentation (RFC 5737): any outside one would do.
+    socket.connect((Ipv4Addr::new(192, 0, 2, 1), 9)).ok()?;
+    let own = socket.local_addr().ok()?.ip();
+    Some(format!("http://{own}:{port}/"))
 }
 
 impl Folder {

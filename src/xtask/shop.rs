@@ -2,7 +2,7 @@
 //! its dav modules, rclone. For trying the page with it, and for the tests.
 
 use std::fs;
-use std::net::{Ipv4Addr, SocketAddr, TcpStream};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
@@ -117,6 +117,13 @@ impl ShopServer {
             },
             answer(Command::new("id").arg("-u")).as_deref() == Some("0"),
         );
+        // Whoever else answers there would be taken for it.
+        TcpListener::bind((listen, port)).map_err(|error| {
+            Trouble::new(
+                format!("port {port} cannot be had: {error}"),
+                "end what listens there, or name another with --port",
+            )
+        })?;
         let mut command = Command::new(program);
         match kind {
             Kind::Apache => {
@@ -179,12 +186,13 @@ impl ShopServer {
         self.port
     }
 
-    /// Waits until it ends.
+    /// Waits until it ends; it does so by itself only where it fails.
     pub fn ends(mut self) -> Outcome<()> {
-        self.process
-            .wait()
-            .map(drop)
-            .map_err(|error| Trouble::new(error.to_string(), "start it again"))
+        match self.process.wait() {
+            Ok(status) if status.success() => Ok(()),
+            Ok(status) => Err(Trouble::new(status.to_string(), "start it again")),
+            Err(error) => Err(Trouble::new(error.to_string(), "start it again")),
+        }
     }
 }
 
@@ -288,4 +296,23 @@ fn nginx(root: &Path, work: &Path, (listen, port): (&str, u16), is_root: bool) -
          dav_ext_methods PROPFIND OPTIONS;\ndav_access user:rw group:rw;\n\
          client_max_body_size 8m;\n}}\n}}\n}}\n"
     )
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test stops at the first surprise
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_port_that_is_taken_is_told() {
+        let root = tempfile::tempdir().unwrap();
+        let taken = TcpListener::bind(("127.0.0.1", 0)).unwrap();
+        let port = taken.local_addr().unwrap().port();
+        let kinds = Kind::ALL.into_iter().filter(|kind| kind.is_there());
+        for kind in kinds {
+            let begun = ShopServer::start(kind, root.path(), port, Reach::Here);
+            let told = begun.unwrap_err().to_string();
+            assert!(told.contains(&format!("port {port}")), "{told}");
+        }
+    }
 }

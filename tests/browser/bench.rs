@@ -254,14 +254,20 @@ pub struct Visitor {
     profile: TempDir,
     address: String,
     engine: Engine,
+    frames: Frames,
 }
 
 impl Visitor {
     /// Opens a browser and the page at an address in it.
     pub async fn at(engine: Engine, address: String) -> Result<Self> {
+        Self::painting(engine, address, Frames::Screen).await
+    }
+
+    /// As [`Visitor::at`], painting so often.
+    pub async fn painting(engine: Engine, address: String, frames: Frames) -> Result<Self> {
         let mut driver = Driver::start(engine)?;
         let profile = TempDir::new()?;
-        let client = driver.open(profile.path(), Frames::Screen).await?;
+        let client = driver.open(profile.path(), frames).await?;
         let page = Page::new(client, engine, address.clone());
         page.go("").await?;
         Ok(Self {
@@ -270,6 +276,7 @@ impl Visitor {
             profile,
             address,
             engine,
+            frames,
         })
     }
 
@@ -286,7 +293,7 @@ impl Visitor {
             return self.page.go("").await;
         }
         let profile = self.profile.path();
-        let client = self.driver.open(profile, Frames::Screen).await?;
+        let client = self.driver.open(profile, self.frames).await?;
         self.page = Page::new(client, self.engine, self.address.clone());
         self.page.go("").await
     }

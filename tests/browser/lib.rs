@@ -29,20 +29,24 @@ mod driver;
 mod engine;
 mod finger;
 mod host;
+mod jobs;
 mod key;
 mod page;
 mod part;
 mod places;
+mod proxy;
 mod role;
 mod server;
 
 pub use bench::{Bench, Folder, Frames, Setting, Size, Theme, Visitor, dist_folder};
 pub use engine::Engine;
 pub use host::{Fault, Host, file_of_page, read_request};
+pub use jobs::job_slot;
 pub use key::{Key, REST, SELECT_ALL};
 pub use page::Page;
 pub use part::Part;
 pub use places::places;
+pub use proxy::Proxy;
 pub use role::{Name, Role, containing};
 pub use server::PageServer;
 

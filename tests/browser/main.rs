@@ -32,7 +32,6 @@ mod links;
 mod many;
 mod plain;
 mod proud;
-mod proxy;
 mod record;
 mod saved;
 mod scan;

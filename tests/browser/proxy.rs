@@ -9,9 +9,11 @@ use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
 
 use anyhow::Result;
-use coldseat_browser_tests::{file_of_page, read_request};
 use fastrand::Rng;
 
+use crate::host::{file_of_page, read_request};
+
+#[derive(Debug)]
 struct Shared {
     dist: PathBuf,
     behind: AtomicU16,
@@ -20,13 +22,20 @@ struct Shared {
     is_dead: AtomicBool,
     rng: Mutex<Rng>,
     asked: Mutex<Vec<String>>,
+    /// Milliseconds each way.
+    way: AtomicU32,
+    /// Bytes a second of the one line that all share; 0: as many as there are.
+    rate: AtomicU32,
+    line: Mutex<()>,
     port: u16,
 }
 
 /// The host; it ends when it is dropped.
+#[derive(Debug)]
 pub struct Proxy(Arc<Shared>);
 
 impl Proxy {
+    /// On any free port, with a finished page; by which seed things go wrong.
     pub fn start(dist: &Path, seed: u64) -> Result<Self> {
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?;
         let shared = Arc::new(Shared {
@@ -36,6 +45,9 @@ impl Proxy {
             is_dead: AtomicBool::new(false),
             rng: Mutex::new(Rng::with_seed(seed)),
             asked: Mutex::new(Vec::new()),
+            way: AtomicU32::new(0),
+            rate: AtomicU32::new(0),
+            line: Mutex::new(()),
             port: listener.local_addr()?.port(),
         });
         let own = Arc::clone(&shared);
@@ -52,6 +64,8 @@ impl Proxy {
         Ok(Self(shared))
     }
 
+    /// Where the page is.
+    #[must_use]
     pub fn address(&self) -> String {
         format!("http://localhost:{}/", self.0.port)
     }
@@ -66,7 +80,15 @@ impl Proxy {
         self.0.share.store(share, Ordering::SeqCst);
     }
 
+    /// Calls to the folder take a slow line: so many milliseconds each way, and all
+    /// of them together so many bytes a second. None of both: the line is fast again.
+    pub fn crawls(&self, way_ms: u32, bytes_a_second: u32) {
+        self.0.way.store(way_ms, Ordering::SeqCst);
+        self.0.rate.store(bytes_a_second, Ordering::SeqCst);
+    }
+
     /// Calls to the folder since this was asked last, and their bytes both ways.
+    #[must_use]
     pub fn asked(&self) -> Vec<String> {
         let mut asked = self.0.asked.lock().unwrap_or_else(PoisonError::into_inner);
         std::mem::take(&mut asked)
@@ -108,6 +130,17 @@ fn mishap(shared: &Shared) -> Mishap {
     all[rng.usize(0..all.len())]
 }
 
+/// Waits as long as so many bytes take one way.
+fn travels(shared: &Shared, bytes: usize) {
+    let rate = shared.rate.load(Ordering::SeqCst);
+    if rate > 0 {
+        let _one = shared.line.lock().unwrap_or_else(PoisonError::into_inner);
+        std::thread::sleep(Duration::from_secs_f64(bytes as f64 / f64::from(rate)));
+    }
+    let way = shared.way.load(Ordering::SeqCst);
+    std::thread::sleep(Duration::from_millis(u64::from(way)));
+}
+
 fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     stream.set_read_timeout(Some(Duration::from_secs(20)))?;
     let Some((head, body)) = read_request(&mut stream)? else {
@@ -131,6 +164,7 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
         Mishap::Slow => std::thread::sleep(Duration::from_millis(400)),
         _ => {}
     }
+    travels(shared, head.len() + body.len());
     let port = shared.behind.load(Ordering::SeqCst);
     let Ok(mut behind) = TcpStream::connect((Ipv4Addr::LOCALHOST, port)) else {
         return stream.shutdown(Shutdown::Both);
@@ -152,6 +186,7 @@ fn answer(mut stream: TcpStream, shared: &Shared) -> std::io::Result<()> {
     let mut reply = Vec::new();
     behind.read_to_end(&mut reply)?;
     note(head.len() + body.len() + reply.len());
+    travels(shared, reply.len());
     let until = match mishap {
         Mishap::CutAfter => 0,
         Mishap::CutInAnswer => reply.len() / 2,

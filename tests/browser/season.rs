@@ -6,11 +6,7 @@
 use std::process::ExitCode;
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing, measured};
-use coldseat_core::document::row::Row;
-use coldseat_core::document::slot::{Slot, write_slot};
-use coldseat_core::document::{Body, Document, write};
-use coldseat_core::job::demo::Demo;
+use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing, job_slot, measured};
 use serde_json::json;
 
 /// So many jobs.
@@ -50,41 +46,8 @@ const OPEN: &str = "
     return times;
 ";
 
-/// The slot of a job of eight cylinders with the times of working days and
-/// readings of its own.
-fn slot(number: usize) -> (String, String) {
-    let begun = 1_700_000_000_000 + number as u64 * 7_200_000;
-    let mut job = Demo::MetricEight.job(begun);
-    job.name = format!("Block {number}");
-    job.customer = format!("Customer {} (invented)", number % 97);
-    let mut at = begun;
-    let entries: Vec<_> = job.entries.iter().map(|(p, e)| (*p, e.clone())).collect();
-    for (turn, (place, mut entry)) in entries.into_iter().enumerate() {
-        let lot = number * 31 + turn * 17;
-        at += 1000 * (3 + (lot % 9) as u64 + if turn % 6 == 0 { 200 } else { 0 });
-        entry.at = at;
-        // Another last digit, as another sleeve has.
-        if entry.text.contains('.') && entry.text.ends_with(|c: char| c.is_ascii_digit()) {
-            entry.text.pop();
-            entry.text.push(char::from(b'0' + (lot % 4) as u8));
-        }
-        job.entries.put(place, entry);
-    }
-    let mut document = Document::new(Body::Job(Box::new(job)), begun);
-    document.changed = at;
-    let id = format!("{number:012x}");
-    document.unknown.insert("id".to_owned(), id.clone().into());
-    let row = Row::of(&document).map(|row| row.bytes());
-    let slot = Slot {
-        sequence: 40,
-        row: row.unwrap_or_default(),
-        text: write(&document),
-    };
-    (format!("coldseat/job/{id}/a"), write_slot(&slot))
-}
-
 async fn fill(page: &Page, from: usize, to: usize) -> Result<()> {
-    let all: Vec<(String, String)> = (from..to).map(slot).collect();
+    let all: Vec<(String, String)> = (from..to).map(job_slot).collect();
     for batch in all.chunks(BATCH) {
         let script = "for (const [key, value] of arguments[0]) localStorage[key] = value";
         page.script(script, vec![json!(batch)]).await?;

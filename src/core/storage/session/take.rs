@@ -106,15 +106,15 @@ impl Session {
         };
         let mut document = document.clone();
         document.id = id_in(&name).map(str::to_owned);
-        let slot = slots::Slot {
-            sequence: 0,
-            row: Vec::new(),
-            text: write(&document),
-        };
-        let content = crate::document::slot::write_slot(&slot);
         let met = on!(self, which, |sheet| {
             if sheet.name == name {
-                let met = sheet.meet(&content);
+                // A slot of it is made only where it is open: most are not.
+                let slot = slots::Slot {
+                    sequence: 0,
+                    row: Vec::new(),
+                    text: write(&document),
+                };
+                let met = sheet.meet(&crate::document::slot::write_slot(&slot));
                 if matches!(met, Met::Joined(_)) {
                     sheet.save(shelf, &mut self.keeper);
                 }
