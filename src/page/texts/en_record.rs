@@ -234,6 +234,6 @@ pub fn time_kept(field: Field) -> String {
         Field::Carry => "carry".to_owned(),
         Field::HomeTimed => "entering to home".to_owned(),
         Field::HoldTime => "held down".to_owned(),
-        other => super::en_names::field(other).to_lowercase(),
+        other => en_names::field(other).to_lowercase(),
     }
 }
