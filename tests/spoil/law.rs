@@ -13,6 +13,7 @@ use coldseat_core::job::steps::together::DeckMemory;
 use coldseat_core::job::verdict::{CylinderReport, Next, Signal, StepReport};
 use coldseat_core::job::{Entry, Field, Job, Owner, Place};
 use coldseat_core::quantity::report::Level;
+use coldseat_tests::share_of;
 use std::collections::BTreeMap;
 
 /// What is done to an entry.
@@ -156,7 +157,9 @@ pub fn hold(name: &str, job: &Job, tally: &mut Tally, broken: &mut Vec<Broken>) 
     } else {
         usize::from(name.starts_with("random")) + 1
     };
-    for (nth, place) in places.into_iter().enumerate().step_by(every) {
+    // For the hand between two changes a third of them.
+    let thinned = if share_of(100) == 100 { 1 } else { 3 };
+    for (nth, place) in places.into_iter().enumerate().step_by(every * thinned) {
         let spoilt = Blow::Spoil(SPOILT[nth % SPOILT.len()]);
         // Clearing what cannot be used, or is asked about, mends it; a limit
         // that is cleared is as usual again, and usual may be wider. So is a sleeve
