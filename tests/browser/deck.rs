@@ -53,7 +53,7 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.says("By the cut decided on").await?;
         page.tap(Role::Button, "Recut, done: Water-hole counterbores")
             .await?;
-        page.says("ticked as done, not measured").await?;
+        page.says("checked off as done, not measured").await?;
         page.unfold("Left as is, because: dowels").await?;
         page.write("Left as is, because", "ok").await?;
         page.tap(Role::Button, "Leave it as is: Dowels").await?;

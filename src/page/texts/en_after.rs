@@ -71,7 +71,7 @@ pub const RECUT_WHY_NEEDED: &str = "Say why in a few words.";
 pub const ONE_LINE: &str = "Use one line, and keep it shorter.";
 pub const RECUT_LEAVE: &str = "Leave it as is";
 pub const RECUT_AGAIN: &str = "Take that back";
-pub const SAID_DONE: &str = "ticked as done, not measured";
+pub const SAID_DONE: &str = "checked off as done, not measured";
 pub const NOT_MEASURED_AGAIN: &str = "not measured";
 pub const RECUTS_OPEN: &str = "Not brought back and no reason given";
 
@@ -215,7 +215,7 @@ pub fn next_after_cut(next: &Next, units: UnitSystem) -> String {
             by(over)
         ),
         Next::DeckSizeRecut(item, short) => format!(
-            "{}: out of range by {} after this cut. To fix: {}. Then measure it below, tick it, or say why it is left.",
+            "{}: out of range by {} after this cut. To fix: {}. Then measure it below, check it off, or say why it is left.",
             capital(deck_size_short(*item)),
             by(short),
             remedy(*item)

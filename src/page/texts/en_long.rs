@@ -99,7 +99,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::AboveCeiling => "Higher than warming can explain: look for a chip, a burr, or a corner that rides on the ledge.".into(),
         Next::HomeWarm => "On its ledge already, as near as the gauges can tell: pull once to prove it, then check the seat.".into(),
         Next::PullAgain => "Not shown to have stopped. It takes at least three pulls, the last two at the highest pressure. Neither of those may move it by more than the gauge can tell. Pull again at the same pressure and read it loaded and released.".into(),
-        Next::CheckSeat => "Stopped, and home as far as the pulls can tell. Now measure the height at all four clock positions.".into(),
+        Next::CheckSeat => "It has quit moving. By the pulls it may be home: only the seat check proves it. Measure the height at all four clock positions.".into(),
         Next::StoppedHigh(gap) => format!("Stopped moving but {} high: not home. Do not deck. Take it out. Look for a chip, a burr or a corner that rides.", by(gap)),
         Next::StoppedUnsure => "Stopped. The gauges cannot tell whether it is home. Measure the four clock positions, the depth and the sleeve again.".into(),
         Next::Seated => "Seated, within the limits you entered or left as usual.".into(),

@@ -52,7 +52,7 @@ pub fn deck_seats_label(sleeves: &str) -> String {
 #[must_use]
 pub fn deck_seats_caption(limit: &str, bias: &str) -> String {
     format!(
-        "Gap at each ledge, and the chance that the sleeve is home. Dashed: limit {limit}. Taken off all of them: {bias}, the gauge error they share."
+        "Gap at each ledge, and the chance that the sleeve is home. Dashed: limit {limit}. Subtracted from every gap: {bias}, the gauge error they share."
     )
 }
 

@@ -81,7 +81,7 @@ pub fn next_proud(next: &Next, units: UnitSystem) -> String {
             }
         }
         Next::ReadAgain(missing) => format!("Work was done here after the reading. Read again: {}.", super::missing_of(missing)),
-        Next::PlanOpen(hole) => format!("Hole {hole}: first do what the plan of the heights says for this hole. Tick each line when it is done. Then measure again."),
+        Next::PlanOpen(hole) => format!("Hole {hole}: first do what the plan of the heights says for this hole. Check off each line when it is done. Then measure again."),
         Next::OffPlan(hole, off) => {
             let by = length(off.as_m().abs(), units);
             let way = if off.as_m() > 0.0 { "prouder" } else { "less proud" };
@@ -143,18 +143,18 @@ pub const PLAN_NOTHING: &str = "By these readings every height is within the lim
 pub const PLAN_NO_TASK: &str = "Nothing is left to do in this plan.";
 /// Sleeves that change places.
 pub const PLAN_TOGETHER: &str =
-    "Sleeves that change places are ticked together, once all of them are marked again.";
+    "Sleeves that change places are checked off together, once each carries its new number.";
 /// Clears a tick.
-pub const PLAN_TICK_BACK: &str = "Untick";
+pub const PLAN_TICK_BACK: &str = "Uncheck";
 /// The last shim of a size lies in another hole.
 pub const PLAN_NONE_LEFT: &str =
     "None of this size is left. Take one out of another hole first, or enter how many are left.";
 /// Takes a plan.
 pub const PLAN_TAKE: &str = "Work to this plan";
 /// What that does.
-pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job for you to tick. Nothing else changes yet. A tick enters the shim. For a sleeve that moves or turns, it takes the readings along to its hole, turned as planned. Untick to take that back.";
+pub const PLAN_TAKE_WHAT: &str = "Keeps these lines in the job for you to check off. Nothing else changes yet. Checking off a line enters the shim. For a sleeve that moves or turns, it takes the readings along to its hole, turned as planned. Uncheck to take that back.";
 /// Gives it up.
-pub const PLAN_GIVE_UP: &str = "Give up this plan; what was ticked stays";
+pub const PLAN_GIVE_UP: &str = "Give up this plan; what was checked off stays";
 /// Sleeves that move.
 pub const PLAN_MOVES: &str = "A sleeve that moves has another fit in its new hole. Measure that bore against it before it goes in.";
 /// A sleeve is in.

@@ -36,13 +36,13 @@ pub const fn help(step: StepId) -> &'static str {
             "Measure the diameter across and along the engine, near the top, in the middle and near the bottom. Near the top means right under a flange. Lower down a sleeve springs round. At the top it must be round by itself. Measure flange thickness, or the length of a plain sleeve, at 12, 3, 6 and 9. 12 is toward the front of the engine. Number the sleeve to its hole."
         }
         StepId::Caps => {
-            "Put the main caps on and torque them to the sheet before the bar goes in. Boring a slack block bends the main line."
+            "Put the main caps on and torque them to the sheet before the bar goes in. Bored with the caps off or loose, the holes move when you torque them."
         }
         StepId::Centre => {
             "Sweep an indicator from the bar around the unworn zone. A larger reading means that wall is nearer. Half the difference of opposite readings is how far the bar is off. An offset on purpose is fine: note why."
         }
         StepId::Bore => {
-            "Measure the diameter after the last pass. The bar leaves a thou or so on diameter for the hone. Cutter setting: half of bore plus spindle."
+            "Measure the diameter after the last pass. The bar leaves a thou or so on diameter for the hone. Micrometer over spindle and cutter: add bore and spindle, then halve it."
         }
         StepId::CounterboreD => {
             "Measure the diameter of the counterbore. It must never grip the flange."
@@ -57,7 +57,7 @@ pub const fn help(step: StepId) -> &'static str {
             "The chamfer on the ledge's edge must clear the fillet under the flange. If not, the flange rides on it and drops later."
         }
         StepId::Fit => {
-            "Measure the diameter across and along at three heights, cool, next to the sleeve. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit. A fitted sleeve moves its neighbors. Measure all bores before the first sleeve goes in."
+            "Let block and sleeve rest side by side until cool. Measure the bore across and along at three levels. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures count: a warm block hides a whole fit. A fitted sleeve moves its neighbors. Measure all bores before the first sleeve goes in."
         }
         StepId::Clean => {
             "Wash bore and counterbore. Blue the ledge. Look at the corner with a light: no chip, no burr."
@@ -69,10 +69,10 @@ pub const fn help(step: StepId) -> &'static str {
             "Start the timer when the sleeve goes into the bath. Take it out when the bubbling stops, not before. The time shown is a guide with its band. If you measure its OD cold, enter it. It then counts for this sleeve in place of the table for its iron."
         }
         StepId::Drop => {
-            "Carry time runs from leaving the bath to entering the bore. The time on the button is the longest carry that still leaves the clearance asked for. The large number is the time left once it is in the bore. Say how it went in: the shop learns from it. Take it out when the bubbling stops. Drop it in one straight motion. Hold it down while it warms."
+            "Take it out when the bubbling stops. \"From bath to bore within\" is the longest carry that still leaves the clearance asked for. \"Be home within\" is your time once it enters the bore. Drop it in one straight motion. Hold it down while it warms. Then say how it went in: the shop learns from it."
         }
         StepId::Hold => {
-            "Hold the sleeve down while it warms. The time shown is until the sleeve and the iron around it are even. The thermometer decides. A sleeve that grips cold grows lengthwise and lifts its top. Do not measure before it is at shop temperature."
+            "Hold the sleeve down while it warms. The time shown is until the sleeve and the iron around it are at one temperature. The thermometer decides. A sleeve that grips cold grows lengthwise and lifts its top. Do not measure before it is at shop temperature."
         }
         StepId::WarmHeight => {
             "Measure only when the sleeve is at shop temperature. Read four clock positions, zero on the deck, never on a neighbor's sleeve."
@@ -416,7 +416,9 @@ pub fn timer_expected(step: StepId, low: &str, high: &str) -> String {
         StepId::Drop => format!(
             "from bath to bore at most {span}: after that, the clearance at the bore is less than asked for"
         ),
-        StepId::Hold => format!("sleeve and the iron around it are even after {span}"),
+        StepId::Hold => {
+            format!("sleeve and the iron around it are at one temperature after {span}")
+        }
         StepId::Rest => format!("by the block's own cooling, near enough after {span}"),
         _ => format!("expected {span}"),
     }
