@@ -7,9 +7,12 @@
 //! (known from the style sheets) and what the platform itself names are not.
 
 use coldseat_tests::{files, root};
-use proc_macro2::{Delimiter, TokenStream, TokenTree};
+use proc_macro2::{TokenStream, TokenTree};
 use std::collections::BTreeSet;
 use std::fs;
+
+mod tokens;
+use tokens::past_attribute;
 
 /// Names of keys, events and features that the platform spells so.
 const PLATFORM: &[&str] = &[
@@ -117,30 +120,7 @@ impl Found<'_> {
         while at < trees.len() {
             match &trees[at] {
                 // Comments of documentation, and attributes such as cfg.
-                TokenTree::Punct(p) if p.as_char() == '#' => {
-                    let after = match trees.get(at + 1) {
-                        Some(TokenTree::Punct(p)) if p.as_char() == '!' => at + 2,
-                        _ => at + 1,
-                    };
-                    if let Some(TokenTree::Group(group)) = trees.get(after)
-                        && group.delimiter() == Delimiter::Bracket
-                    {
-                        let is_test = group.stream().to_string().contains("test");
-                        at = after + 1;
-                        if is_test {
-                            // The test or its module: to the end of its braces.
-                            while at < trees.len()
-                                && !matches!(&trees[at], TokenTree::Group(g)
-                                        if g.delimiter() == Delimiter::Brace)
-                            {
-                                at += 1;
-                            }
-                            at += 1;
-                        }
-                        continue;
-                    }
-                    at += 1;
-                }
+                TokenTree::Punct(p) if p.as_char() == '#' => at = past_attribute(&trees, at),
                 TokenTree::Ident(name) if name == "view" => {
                     if let (Some(TokenTree::Punct(p)), Some(TokenTree::Group(group))) =
                         (trees.get(at + 1), trees.get(at + 2))

@@ -2,9 +2,12 @@
 //! texts names what is not said, and no sentence on a step's screen is long.
 
 use coldseat_tests::{files, root};
-use proc_macro2::{Delimiter, TokenStream, TokenTree};
+use proc_macro2::{TokenStream, TokenTree};
 use std::fs;
 use std::path::Path;
+
+mod tokens;
+use tokens::past_attribute;
 
 /// The most words of one sentence on a step's screen.
 const MOST: usize = 20;
@@ -112,29 +115,7 @@ fn strings(stream: TokenStream, found: &mut Vec<String>) {
     while at < trees.len() {
         match &trees[at] {
             // Comments of documentation, and attributes such as cfg.
-            TokenTree::Punct(p) if p.as_char() == '#' => {
-                let after = match trees.get(at + 1) {
-                    Some(TokenTree::Punct(p)) if p.as_char() == '!' => at + 2,
-                    _ => at + 1,
-                };
-                at += 1;
-                if let Some(TokenTree::Group(group)) = trees.get(after)
-                    && group.delimiter() == Delimiter::Bracket
-                {
-                    at = after + 1;
-                    let attribute = group.stream().to_string().replace(' ', "");
-                    if attribute == "cfg(test)" {
-                        // The test or its module: to the end of its braces.
-                        while at < trees.len()
-                            && !matches!(&trees[at], TokenTree::Group(g)
-                                    if g.delimiter() == Delimiter::Brace)
-                        {
-                            at += 1;
-                        }
-                        at += 1;
-                    }
-                }
-            }
+            TokenTree::Punct(p) if p.as_char() == '#' => at = past_attribute(&trees, at),
             TokenTree::Group(group) => {
                 strings(group.stream(), found);
                 at += 1;

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use anyhow::{Result, ensure};
-use coldseat_browser_tests::{Engine, Host, Visitor, dist_folder};
+use coldseat_browser_tests::{Engine, Host, Page, Visitor, dist_folder};
 use serde_json::json;
 
 /// Phones and a tablet.
@@ -23,6 +23,27 @@ const WATCH: &str = "
         }
     }).observe({ type: 'layout-shift', buffered: true });
 ";
+
+/// A line so slow that each file comes in a frame of its own.
+async fn is_slow(page: &Page) -> Result<()> {
+    page.devtools("Network.enable", json!({})).await?;
+    page.devtools(
+        "Network.emulateNetworkConditions",
+        json!({ "offline": false, "latency": 60, "downloadThroughput": 400_000,
+                "uploadThroughput": 100_000 }),
+    )
+    .await?;
+    Ok(())
+}
+
+/// Nothing of the page is kept any more: the next visit is the first.
+async fn forgets(page: &Page, host: &Host) -> Result<()> {
+    let all = json!({ "origin": host.address(), "storageTypes": "all" });
+    page.devtools("Storage.clearDataForOrigin", all).await?;
+    page.devtools("Network.clearBrowserCache", json!({}))
+        .await?;
+    Ok(())
+}
 
 #[tokio::test]
 async fn nothing_goes_over_the_line_twice() -> Result<()> {
@@ -63,17 +84,8 @@ async fn the_front_stands_before_the_program_and_its_doors_lead_on() -> Result<(
     // What the program says there itself.
     page.says("Open a demo job").await?;
     let own = page.text().await?;
-    let all = json!({ "origin": host.address(), "storageTypes": "all" });
-    page.devtools("Storage.clearDataForOrigin", all).await?;
-    page.devtools("Network.clearBrowserCache", json!({}))
-        .await?;
-    page.devtools("Network.enable", json!({})).await?;
-    page.devtools(
-        "Network.emulateNetworkConditions",
-        json!({ "offline": false, "latency": 60, "downloadThroughput": 400_000,
-                "uploadThroughput": 100_000 }),
-    )
-    .await?;
+    forgets(page, &host).await?;
+    is_slow(page).await?;
     page.script("location.reload()", vec![]).await?;
     let said = page
         .until("the front", async || {
@@ -102,19 +114,9 @@ async fn nothing_moves_while_the_page_comes() -> Result<()> {
     let watch = json!({ "source": WATCH });
     page.devtools("Page.addScriptToEvaluateOnNewDocument", watch)
         .await?;
-    // So slow that each file comes in a frame of its own.
-    page.devtools("Network.enable", json!({})).await?;
-    page.devtools(
-        "Network.emulateNetworkConditions",
-        json!({ "offline": false, "latency": 60, "downloadThroughput": 400_000,
-                "uploadThroughput": 100_000 }),
-    )
-    .await?;
+    is_slow(page).await?;
     for width in WIDTHS {
-        let all = json!({ "origin": host.address(), "storageTypes": "all" });
-        page.devtools("Storage.clearDataForOrigin", all).await?;
-        page.devtools("Network.clearBrowserCache", json!({}))
-            .await?;
+        forgets(page, &host).await?;
         page.devtools(
             "Emulation.setDeviceMetricsOverride",
             json!({ "width": width, "height": 844, "deviceScaleFactor": 1, "mobile": true }),

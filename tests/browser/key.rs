@@ -55,6 +55,35 @@ pub const SELECT_ALL: char = '\u{1}';
 pub const REST: char = '\u{2}';
 const REST_MS: u64 = 60;
 
+/// For a script that knows `count`: so many keys of the pad are pressed, and `times`
+/// holds the milliseconds from each to the frame that shows it; what is worked out and
+/// drawn is in them. The field is emptied after every fifth digit.
+pub const PAD_PRESSES: &str = "
+    const keys = [...document.querySelectorAll('.pad button')]
+        .filter((b) => /^[0-9]$/.test(b.textContent.trim()));
+    if (keys.length !== 10) throw new Error(`${keys.length} digit keys`);
+    const painted = () => new Promise((done) => requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = done;
+        channel.port2.postMessage(0);
+    }));
+    const times = [];
+    for (let i = 0; i < count; i += 1) {
+        const begun = performance.now();
+        keys[(i * 7) % 10].click();
+        await painted();
+        times.push(performance.now() - begun);
+        if (i % 5 === 4) {
+            const field = document.activeElement;
+            field.value = '';
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+        }
+        // A hand is not faster than this; what is stored after the paint is
+        // done by then.
+        await new Promise((done) => setTimeout(done, 60));
+    }
+";
+
 impl Page {
     /// Keys wherever the focus is, as a gauge sends them: pressed and let go of one
     /// by one, so many ms apart. `\n` is Enter, `\t` Tab, [`SELECT_ALL`] is that.

@@ -42,7 +42,7 @@ pub use bench::{Bench, Folder, Frames, Setting, Size, Theme, Visitor, dist_folde
 pub use engine::Engine;
 pub use host::{Fault, Host, file_of_page, read_request};
 pub use jobs::job_slot;
-pub use key::{Key, REST, SELECT_ALL};
+pub use key::{Key, PAD_PRESSES, REST, SELECT_ALL};
 pub use page::Page;
 pub use part::Part;
 pub use places::places;

@@ -9,7 +9,9 @@
 use std::process::ExitCode;
 
 use anyhow::{Context, Result, ensure};
-use coldseat_browser_tests::{Bench, Frames, Page, Role, Setting, containing, measured};
+use coldseat_browser_tests::{
+    Bench, Frames, PAD_PRESSES, Page, Role, Setting, containing, measured,
+};
 use serde_json::json;
 
 /// Key presses of one run.
@@ -18,35 +20,6 @@ const PRESSES: usize = 500;
 const DRAGS: usize = 300;
 /// Parts of a run.
 const PARTS: usize = 10;
-
-/// From a key to the frame that shows it: what is worked out and drawn is in
-/// it. The field is emptied after every fifth digit.
-const PRESS: &str = "
-    const keys = [...document.querySelectorAll('.pad button')]
-        .filter((b) => /^[0-9]$/.test(b.textContent.trim()));
-    if (keys.length !== 10) throw new Error(`${keys.length} digit keys`);
-    const painted = () => new Promise((done) => requestAnimationFrame(() => {
-        const channel = new MessageChannel();
-        channel.port1.onmessage = done;
-        channel.port2.postMessage(0);
-    }));
-    const times = [];
-    for (let i = 0; i < count; i += 1) {
-        const begun = performance.now();
-        keys[(i * 7) % 10].click();
-        await painted();
-        times.push(performance.now() - begun);
-        if (i % 5 === 4) {
-            const field = document.activeElement;
-            field.value = '';
-            field.dispatchEvent(new Event('input', { bubbles: true }));
-        }
-        // A hand is not faster than this; what is stored after the paint is
-        // done by then.
-        await new Promise((done) => setTimeout(done, 60));
-    }
-    return times;
-";
 
 /// A gauge's readings in a burst each, a key a millisecond: from the key that ends one
 /// to the frame that shows it, and to the voice's first word.
@@ -202,7 +175,8 @@ async fn measure() -> Result<()> {
         page.tap(Role::TextBox, containing(label)).await?;
         for factor in [1, 4] {
             slow(page, factor).await?;
-            let times = times(page, PRESS, PRESSES).await?;
+            let press = format!("{PAD_PRESSES} return times;");
+            let times = times(page, &press, PRESSES).await?;
             tell(
                 &format!("key to paint, {step}, median"),
                 factor,

@@ -15,7 +15,8 @@ use std::time::{Duration, Instant};
 
 use anyhow::{Context, Result, bail, ensure};
 use coldseat_browser_tests::{
-    Engine, Frames, Page, Proxy, Role, Visitor, containing, dist_folder, job_slot, measured,
+    Engine, Frames, PAD_PRESSES, Page, Proxy, Role, Visitor, containing, dist_folder, job_slot,
+    measured,
 };
 use coldseat_core::document::slot::read_slot;
 use coldseat_core::storage::folder::index::Index;
@@ -62,31 +63,6 @@ const STANDING: &str = "
     }
     const line = document.querySelector('.keeping').innerText;
     const standing = [ids.size, line];
-";
-
-/// From a key of the pad to the frame that shows it, as `pace.rs` has it.
-const PRESS: &str = "
-    const keys = [...document.querySelectorAll('.pad button')]
-        .filter((b) => /^[0-9]$/.test(b.textContent.trim()));
-    if (keys.length !== 10) throw new Error(`${keys.length} digit keys`);
-    const painted = () => new Promise((done) => requestAnimationFrame(() => {
-        const channel = new MessageChannel();
-        channel.port1.onmessage = done;
-        channel.port2.postMessage(0);
-    }));
-    const times = [];
-    for (let i = 0; i < count; i += 1) {
-        const begun = performance.now();
-        keys[(i * 7) % 10].click();
-        await painted();
-        times.push(performance.now() - begun);
-        if (i % 5 === 4) {
-            const field = document.activeElement;
-            field.value = '';
-            field.dispatchEvent(new Event('input', { bubbles: true }));
-        }
-        await new Promise((done) => setTimeout(done, 60));
-    }
 ";
 
 fn tell(name: &str, ms: f64) {
@@ -229,8 +205,9 @@ async fn presses(page: &Page, count: usize) -> Result<(Vec<f64>, usize)> {
     let mut times = Vec::new();
     let mut jobs = 0;
     for _ in 0..count / PRESSES {
-        let part =
-            format!("const count = {PRESSES}; {PRESS} {STANDING} return {{ times, standing }};");
+        let part = format!(
+            "const count = {PRESSES}; {PAD_PRESSES} {STANDING} return {{ times, standing }};"
+        );
         let told = page.script_awaiting(&part).await?;
         times.extend(numbers(&told["times"]));
         jobs = read_standing(&told["standing"])?.0;
