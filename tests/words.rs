@@ -1,26 +1,32 @@
-//! The page speaks as an American engine shop does: the glossary beside the
-//! texts names what is not said, and no sentence on a step's screen is long.
+//! The page's words: every language says every message with every slot and count;
+//! each speaks as its shops do, held to the glossary beside its files; and no
+//! sentence on a step's screen is long.
 
-use coldseat_tests::{files, root};
-use proc_macro2::{TokenStream, TokenTree};
-use std::fs;
-use std::path::Path;
+use coldseat_tests::root;
+use coldseat_words::{Language, Message, all, fill, pack, plural_case, subject};
+use std::collections::BTreeMap;
+use std::fmt::Display;
 
-mod tokens;
-use tokens::past_attribute;
+/// The most words of one sentence on a step's screen. Spanish says the same with
+/// articles and prepositions that English leaves out.
+const MOST: [(&str, usize); 2] = [("en-US", 20), ("es-US", 24)];
 
-/// The most words of one sentence on a step's screen.
-const MOST: usize = 20;
-
-/// Files whose words stand on no step's screen, and why.
+/// Subjects whose words stand on no step's screen, and why.
 const ELSEWHERE: &[(&str, &str)] = &[
-    ("en_folder.rs", "settings of the shop's folder"),
-    ("en_keeping.rs", "storage, files and settings"),
-    ("en_origin.rs", "sheets of where a number is from"),
-    ("en_record.rs", "the printed record"),
-    ("en_share.rs", "links and codes"),
-    ("en_wire.rs", "settings of a gauge's line"),
+    ("folder", "settings of the shop's folder"),
+    ("keeping", "storage, files and settings"),
+    ("origin", "sheets of where a number is from"),
+    ("record", "the printed record"),
+    ("share", "links and codes"),
+    ("wire", "settings of a gauge's line"),
 ];
+
+fn languages() -> Vec<Language> {
+    match all(&root().join("src/page/languages")) {
+        Ok(languages) => languages,
+        Err(wrong) => panic!("{}", wrong.join("\n")),
+    }
+}
 
 /// A row of the glossary.
 struct Row {
@@ -30,8 +36,11 @@ struct Row {
     not: Vec<String>,
 }
 
-fn glossary() -> Vec<Row> {
-    let path = root().join("src/page/texts/glossary.csv");
+fn glossary(language: &str) -> Vec<Row> {
+    let path = root()
+        .join("src/page/languages")
+        .join(language)
+        .join("glossary.csv");
     let mut reader = csv::Reader::from_path(path).expect("the glossary");
     let heads = reader.headers().expect("a head").clone();
     let heads: Vec<&str> = heads.iter().collect();
@@ -53,90 +62,6 @@ fn glossary() -> Vec<Row> {
             }
         })
         .collect()
-}
-
-/// What a literal says once its escapes are read.
-fn read_out(literal: &str) -> String {
-    let mut said = String::new();
-    let mut rest = literal.chars().peekable();
-    while let Some(c) = rest.next() {
-        if c != '\\' {
-            said.push(c);
-            continue;
-        }
-        match rest.next() {
-            Some('u') => {
-                let digits: String = rest
-                    .by_ref()
-                    .take_while(|c| *c != '}')
-                    .filter(char::is_ascii_hexdigit)
-                    .collect();
-                let code = u32::from_str_radix(&digits, 16).ok();
-                said.extend(code.and_then(char::from_u32));
-            }
-            // A line that goes on in the next one.
-            Some('\n') => {
-                while rest.peek().is_some_and(|c| c.is_whitespace()) {
-                    rest.next();
-                }
-            }
-            Some('n' | 't') => said.push(' '),
-            Some(other) => said.push(other),
-            None => {}
-        }
-    }
-    said
-}
-
-/// The same with one word for each of what `format!` fills in.
-fn filled(text: &str) -> String {
-    let mut said = String::new();
-    let mut depth = 0_usize;
-    for c in text.chars() {
-        match c {
-            '{' => {
-                if depth == 0 {
-                    said.push('0');
-                }
-                depth += 1;
-            }
-            '}' => depth = depth.saturating_sub(1),
-            _ if depth == 0 => said.push(c),
-            _ => {}
-        }
-    }
-    said
-}
-
-/// Every string of a source, its tests and the comments aside.
-fn strings(stream: TokenStream, found: &mut Vec<String>) {
-    let trees: Vec<TokenTree> = stream.into_iter().collect();
-    let mut at = 0;
-    while at < trees.len() {
-        match &trees[at] {
-            // Comments of documentation, and attributes such as cfg.
-            TokenTree::Punct(p) if p.as_char() == '#' => at = past_attribute(&trees, at),
-            TokenTree::Group(group) => {
-                strings(group.stream(), found);
-                at += 1;
-            }
-            TokenTree::Literal(literal) => {
-                let shown = literal.to_string();
-                let text = shown.strip_prefix('"').and_then(|s| s.strip_suffix('"'));
-                if let Some(text) = text {
-                    found.push(filled(&read_out(text)));
-                }
-                at += 1;
-            }
-            _ => at += 1,
-        }
-    }
-}
-
-fn strings_in(source: &str) -> Vec<String> {
-    let mut found = Vec::new();
-    strings(source.parse().expect("Rust"), &mut found);
-    found
 }
 
 /// Whether a phrase stands in a text as whole words, in any case.
@@ -174,10 +99,21 @@ fn words(sentence: &str) -> usize {
         .count()
 }
 
+/// A message as it is read: one word for each slot.
+fn read_out(message: &Message) -> Vec<String> {
+    let mut texts = message.readings();
+    for text in &mut texts {
+        for slot in message.slots() {
+            *text = text.replace(&format!("{{{slot}}}"), "0");
+        }
+    }
+    texts
+}
+
 /// What is not said and is, with the word for it.
-fn unsaid(source: &str, glossary: &[Row]) -> Vec<String> {
+fn unsaid(message: &Message, glossary: &[Row]) -> Vec<String> {
     let mut found = Vec::new();
-    for text in strings_in(source) {
+    for text in read_out(message) {
         for row in glossary {
             for phrase in &row.not {
                 if says(&text, phrase) {
@@ -190,117 +126,163 @@ fn unsaid(source: &str, glossary: &[Row]) -> Vec<String> {
 }
 
 /// Sentences that are too long.
-fn long(source: &str) -> Vec<String> {
-    strings_in(source)
+fn long(message: &Message, most: usize) -> Vec<String> {
+    read_out(message)
         .iter()
         .flat_map(|text| sentences(text))
-        .filter(|sentence| words(sentence) > MOST)
+        .filter(|sentence| words(sentence) > most)
         .map(|sentence| format!("{} words: {}", words(&sentence), sentence.trim()))
-        .collect()
-}
-
-fn name(path: &Path) -> String {
-    path.file_name()
-        .map_or_else(String::new, |name| name.to_string_lossy().into_owned())
-}
-
-/// The texts, by the name of their file.
-fn texts() -> Vec<(String, String)> {
-    let found = files(&root().join("src/page/texts"), ".rs");
-    assert!(found.len() > 20, "where are the texts?");
-    found
-        .into_iter()
-        .map(|path| (name(&path), fs::read_to_string(&path).expect("text")))
         .collect()
 }
 
 #[test]
 fn no_text_says_what_the_shop_does_not() {
-    let glossary = glossary();
     let mut found = Vec::new();
-    for (file, source) in texts() {
-        for what in unsaid(&source, &glossary) {
-            found.push(format!("{file}: {what}"));
-        }
-    }
-    assert!(found.is_empty(), "not shop English:\n{}", found.join("\n"));
-}
-
-#[test]
-fn no_sentence_on_a_steps_screen_is_long() {
-    let texts = texts();
-    for (elsewhere, why) in ELSEWHERE {
-        assert!(!why.is_empty());
-        assert!(
-            texts.iter().any(|(file, _)| file == elsewhere),
-            "no file {elsewhere}"
-        );
-    }
-    let mut found = Vec::new();
-    for (file, source) in texts {
-        if ELSEWHERE.iter().any(|(elsewhere, _)| *elsewhere == file) {
-            continue;
-        }
-        for what in long(&source) {
-            found.push(format!("{file}: {what}"));
+    for language in languages() {
+        let glossary = glossary(&language.name);
+        for (id, message) in &language.messages {
+            for what in unsaid(message, &glossary) {
+                found.push(format!("{}, {id}: {what}", language.name));
+            }
         }
     }
     assert!(
         found.is_empty(),
-        "more than {MOST} words:\n{}",
+        "not as a shop says it:\n{}",
         found.join("\n")
     );
 }
 
 #[test]
-fn the_glossary_is_in_order() {
-    let glossary = glossary();
-    assert!((50..=90).contains(&glossary.len()), "{}", glossary.len());
-    let says: Vec<String> = glossary.iter().map(|row| row.say.to_lowercase()).collect();
-    assert!(says.windows(2).all(|two| two[0] < two[1]), "not sorted");
-    for row in &glossary {
-        assert!(
-            !row.say.is_empty() && !row.means.is_empty() && !row.from.is_empty(),
-            "{}: something is missing",
-            row.say
-        );
-    }
-    // A word that is said of one thing is forbidden for no other.
-    for row in &glossary {
-        for phrase in &row.not {
-            assert!(!says.contains(phrase), "{phrase}: said and not said");
+fn no_sentence_on_a_steps_screen_is_long() {
+    let mut found = Vec::new();
+    for language in languages() {
+        for (elsewhere, why) in ELSEWHERE {
+            assert!(!why.is_empty());
+            let is_there = language.messages.values().any(|m| m.subject == *elsewhere);
+            assert!(is_there, "no subject {elsewhere}");
         }
+        let (_, most) = MOST
+            .into_iter()
+            .find(|(name, _)| *name == language.name)
+            .expect("how long its sentences may be");
+        for (id, message) in &language.messages {
+            if ELSEWHERE.iter().any(|(name, _)| *name == message.subject) {
+                continue;
+            }
+            for what in long(message, most) {
+                found.push(format!("{}, {id}: {what}", language.name));
+            }
+        }
+    }
+    assert!(found.is_empty(), "too long:\n{}", found.join("\n"));
+}
+
+#[test]
+fn every_message_is_said_with_every_slot_and_count() {
+    for language in languages() {
+        let packed = pack(&language, "digest");
+        let mut lines = packed.lines();
+        assert_eq!(lines.next(), Some("digest"));
+        for (id, message) in &language.messages {
+            let at = format!("{}, {id}", language.name);
+            let line = lines.next().unwrap_or_else(|| panic!("{at}: no line"));
+            let slots = message.slots();
+            // Each slot filled with a word of its own, which no text says.
+            let values: Vec<String> = (0..slots.len())
+                .map(|n| format!("\u{ab}{n}\u{bb}"))
+                .collect();
+            let given: Vec<&dyn Display> = values.iter().map(|v| v as &dyn Display).collect();
+            let mut said = BTreeMap::new();
+            for count in [0, 1, 2, 1_000_000] {
+                let case = plural_case(&language.name, count);
+                let text = fill(line, &given, case);
+                let is_ours =
+                    |c: char| !('\u{e000}'..='\u{f8ff}').contains(&c) && !"{}".contains(c);
+                assert!(
+                    !text.trim().is_empty() && text.chars().all(is_ours),
+                    "{at}: {text:?}"
+                );
+                said.insert(case, text);
+            }
+            let whole: String = said.into_values().collect();
+            for (slot, value) in slots.iter().zip(&values) {
+                // A plural may leave its number out: "one value".
+                let may_miss = message.count() == Some(*slot);
+                assert!(
+                    may_miss || whole.contains(value.as_str()),
+                    "{at}: {slot} is never said"
+                );
+            }
+        }
+        assert_eq!(lines.next(), None, "{}", language.name);
     }
 }
 
 #[test]
+fn the_glossaries_are_in_order() {
+    for (language, _) in MOST {
+        let glossary = glossary(language);
+        assert!(
+            (50..=90).contains(&glossary.len()),
+            "{language}: {}",
+            glossary.len()
+        );
+        let says: Vec<String> = glossary.iter().map(|row| row.say.to_lowercase()).collect();
+        for two in says.windows(2) {
+            assert!(two[0] < two[1], "{language}: {} before {}", two[0], two[1]);
+        }
+        for row in &glossary {
+            assert!(
+                !row.say.is_empty() && !row.means.is_empty() && !row.from.is_empty(),
+                "{language}, {}: something is missing",
+                row.say
+            );
+        }
+        // A word that is said of one thing is forbidden for no other.
+        for row in &glossary {
+            for phrase in &row.not {
+                assert!(
+                    !says.contains(phrase),
+                    "{language}, {phrase}: said and not said"
+                );
+            }
+        }
+    }
+}
+
+/// A message of its own for a test.
+fn one(text: &str) -> Message {
+    let mut language = Language {
+        name: "en-US".to_owned(),
+        messages: BTreeMap::new(),
+    };
+    subject(&mut language, "a", &format!("a = {text}\n")).expect("a message");
+    language.messages.remove("a").expect("a message")
+}
+
+#[test]
 fn what_is_wrong_is_found() {
-    let glossary = glossary();
-    for (source, how_many) in [
-        ("const A: &str = \"Take the mark away\";", 1),
-        ("fn f() { format!(\"{a}: LINER of {b}\") }", 1),
-        ("/// Liner.\nconst A: &str = \"sleeve\";", 0),
-        ("const A: &str = \"recommend\";", 0),
+    let glossary = glossary("en-US");
+    for (text, how_many) in [
+        ("Take the mark away", 1),
+        ("{ $a }: LINER of { $b }", 1),
+        ("recommend", 0),
         (
-            "#[cfg(test)] mod tests { const A: &str = \"liner\"; }\nconst B: &str = \"mend\";",
+            "{ $n ->\n        [one] a liner\n       *[other] { $n } sleeves\n    }",
             1,
         ),
     ] {
-        assert_eq!(unsaid(source, &glossary).len(), how_many, "{source}");
+        assert_eq!(unsaid(&one(text), &glossary).len(), how_many, "{text}");
     }
-    let twenty = "{} ".repeat(MOST);
+    let twenty = "{ $a } ".repeat(20);
     for (text, how_many) in [
         (twenty.clone(), 0),
-        (format!("{twenty}{{a}}"), 1),
+        (format!("{twenty}{{ $b }}"), 1),
         (format!("{twenty}\u{2013}"), 0),
         (format!("{twenty}one. {twenty}two."), 2),
-        (format!("Short. {}", twenty.replacen("{}", "0.5", 1)), 0),
+        (format!("Short. {}", twenty.replacen("{ $a }", "0.5", 1)), 0),
     ] {
-        let source = format!("const A: &str = \"{text}\";");
-        assert_eq!(long(&source).len(), how_many, "{source}");
+        assert_eq!(long(&one(&text), 20).len(), how_many, "{text}");
     }
-    assert_eq!(
-        strings_in("const A: &str = \"a \\\"b\\\" \\u{b0}F {c:?}\";"),
-        ["a \"b\" \u{b0}F 0"]
-    );
 }

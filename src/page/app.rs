@@ -46,6 +46,17 @@ pub fn App() -> impl IntoView {
     crate::parts::timer::tick(state);
     crate::gauge::listen(state);
 
+    // Words are said when they are drawn: another language draws the frame anew, and
+    // what was typed stands where it stood, for none of it is kept in the frame.
+    live(move || {
+        state.ui.language.get();
+        state.ui.decimal.get();
+        frame(state)
+    })
+}
+
+/// Head, screen and pad.
+fn frame(state: State) -> AnyView {
     let screen = Memo::new(move |_| screen_at(state));
     // The heading takes the focus when the screen changes, so that a screen
     // reader says where it is; not at the start.
@@ -53,6 +64,10 @@ pub fn App() -> impl IntoView {
         let now = screen.get();
         if before.is_some_and(|b| b != now) {
             browser::focus_heading();
+            // A language for one record ends with it.
+            if !matches!(now, Screen::Record(_) | Screen::Floor(_)) {
+                state.ui.speak_at_home();
+            }
         }
         now
     });
@@ -86,7 +101,7 @@ pub fn App() -> impl IntoView {
         <div class=words(class)>
             <Hatching />
             <header class="head">
-                <nav aria-label=t::MAIN_MENU>
+                <nav aria-label=t::MAIN_MENU.get()>
                     <a href="#/" aria-current=maybe(move || here(Route::Jobs))>
                         {t::JOBS}
                     </a>

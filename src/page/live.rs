@@ -9,6 +9,7 @@
 //! named the cylinder before for a week.
 
 use crate::tag::Tag;
+use crate::words::Word;
 use leptos::prelude::*;
 
 /// What a live part may show.
@@ -32,6 +33,12 @@ impl Shown for Tag {
 impl<T: Shown> Shown for Option<T> {
     fn shown(self) -> AnyView {
         self.map_or_else(|| ().into_any(), Shown::shown)
+    }
+}
+
+impl Shown for Word {
+    fn shown(self) -> AnyView {
+        self.get().into_any()
     }
 }
 

@@ -24,7 +24,12 @@ mod storage;
 mod tag;
 mod texts;
 mod ui;
+mod words;
 
 fn main() {
-    leptos::mount::mount_to_body(app::App);
+    match words::start() {
+        Ok(()) => leptos::mount::mount_to_body(app::App),
+        // boot.js says so on the screen.
+        Err(why) => wasm_bindgen::throw_str(why),
+    }
 }

@@ -2,6 +2,7 @@
 //! conversions are the core's.
 
 use crate::texts as t;
+use crate::words;
 use coldseat_core::ask::{Bound, End, Unit, UnitSystem, format};
 
 /// The unit of lengths.
@@ -16,43 +17,67 @@ pub const fn length_unit(units: UnitSystem) -> Unit {
 /// A length with its unit.
 #[must_use]
 pub fn length(si: f64, units: UnitSystem) -> String {
-    format::with_unit(si, length_unit(units))
+    words::marked(format::with_unit(si, length_unit(units)))
 }
 
 /// A length without its unit.
 #[must_use]
 pub fn bare(si: f64, units: UnitSystem) -> String {
-    format::number(si, length_unit(units))
+    words::marked(format::number(si, length_unit(units)))
 }
 
 /// A length without its unit, as fine as it is.
 #[must_use]
 pub fn in_full(si: f64, units: UnitSystem) -> String {
-    format::in_full(si, length_unit(units))
+    words::marked(format::in_full(si, length_unit(units)))
 }
 
 /// A number with the symbol of its unit.
 #[must_use]
 pub fn number(si: f64, unit: Unit) -> String {
-    format::with_unit(si, unit)
+    words::marked(format::with_unit(si, unit))
+}
+
+/// A number without the symbol of its unit.
+#[must_use]
+pub fn bare_number(si: f64, unit: Unit) -> String {
+    words::marked(format::number(si, unit))
+}
+
+/// A difference in a unit of temperature, without its symbol.
+#[must_use]
+pub fn difference(si: f64, unit: Unit) -> String {
+    words::marked(format::difference(si, unit))
+}
+
+/// A difference with its sign and unit.
+#[must_use]
+pub fn signed(si: f64, unit: Unit) -> String {
+    words::marked(format::signed(si, unit))
+}
+
+/// A plain number with so many decimals.
+#[must_use]
+pub fn fixed(value: f64, decimals: usize) -> String {
+    words::marked(format::fixed(value, decimals))
 }
 
 /// A span of seconds: tenths below ten, whole ones above.
 #[must_use]
 pub fn seconds(s: f64) -> String {
-    format::fixed(s, if s.abs() < 9.95 { 1 } else { 0 })
+    fixed(s, if s.abs() < 9.95 { 1 } else { 0 })
 }
 
 /// Whole seconds, as they are kept.
 #[must_use]
 pub fn whole_seconds(s: f64) -> String {
-    format::fixed(s, 0)
+    fixed(s, 0)
 }
 
 /// Seconds and tenths, as short times are kept.
 #[must_use]
 pub fn tenth_seconds(s: f64) -> String {
-    format::fixed(s, 1)
+    fixed(s, 1)
 }
 
 /// Minutes and seconds, as on a clock.
@@ -70,7 +95,7 @@ pub fn clock(s: f64) -> String {
 /// A plain number to one decimal.
 #[must_use]
 pub fn tenths(value: f64) -> String {
-    format::fixed(value, 1)
+    fixed(value, 1)
 }
 
 /// An allowed range in words.
@@ -81,11 +106,11 @@ pub fn range(bound: &Bound, unit: Unit) -> String {
         // As few digits as tell the range; 39.3701 in is 39.37 in.
         let digits = format::decimals(unit).min(3);
         let text = format::fixed(unit.from_si(si), digits);
-        if text.contains('.') {
+        words::marked(if text.contains('.') {
             text.trim_end_matches('0').trim_end_matches('.').to_owned()
         } else {
             text
-        }
+        })
     };
     let from = match bound.lo_end {
         End::In => show(bound.lo),
@@ -96,5 +121,9 @@ pub fn range(bound: &Bound, unit: Unit) -> String {
         End::Out => t::less_than(&show(bound.hi)),
     };
     let gap = if symbol.is_empty() { "" } else { " " };
-    format!("{from} to {to}{gap}{symbol}")
+    let range = t::Range {
+        from: &from,
+        to: &to,
+    };
+    format!("{}{gap}{symbol}", range.say())
 }

@@ -5,6 +5,7 @@
 //! calls here are kept out of line, for there are a thousand places.
 
 use crate::live::{Shown, live};
+use crate::words::Word;
 use leptos::attr::any_attribute::{AnyAttribute, IntoAnyAttribute};
 use leptos::attr::custom::custom_attribute;
 use leptos::ev::{Custom, on};
@@ -161,6 +162,12 @@ impl Value for &'static str {
     }
 }
 
+impl Value for Word {
+    fn put(self, tag: Tag, name: &'static str) -> Tag {
+        Value::put(self.get(), tag, name)
+    }
+}
+
 impl Value for String {
     #[inline(never)]
     fn put(self, tag: Tag, name: &'static str) -> Tag {
@@ -207,6 +214,12 @@ pub trait Said {
 impl Said for &'static str {
     fn said(self) -> Option<String> {
         Some(self.to_owned())
+    }
+}
+
+impl Said for Word {
+    fn said(self) -> Option<String> {
+        Some(self.into())
     }
 }
 
@@ -279,6 +292,12 @@ impl Child for &'static str {
     #[inline(never)]
     fn put(self, tag: Tag) -> Tag {
         tag.view(self.into_any())
+    }
+}
+
+impl Child for Word {
+    fn put(self, tag: Tag) -> Tag {
+        Child::put(self.get(), tag)
     }
 }
 

@@ -27,3 +27,4 @@ pub mod shop;
 pub mod simulate;
 pub mod styles;
 pub mod wasm_test;
+pub mod words;

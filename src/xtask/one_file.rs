@@ -17,14 +17,17 @@ use sha2::{Digest, Sha256};
 use crate::notices;
 use crate::page::content_policy;
 use crate::run::{Outcome, Trouble};
+use crate::words;
 
 /// The file's name.
 pub const NAME: &str = "coldseat.html";
 
 /// Where boot.js loads the program from files of its own.
 const LOADED: &str = "  const at = (name) => new URL(script.dataset[name], document.baseURI);
-  const program = await import(at(\"glue\"));
+  const address = new URL(at(\"words\").href.replace(\"LANGUAGE\", root.lang));
+  const [program, words] = await Promise.all([import(at(\"glue\")), fetchWords(address)]);
   await program.default({ module_or_path: at(\"wasm\") });
+  words.remove();
 ";
 
 /// The same out of this file. The scripts stand on their own, as in the page:
@@ -71,13 +74,18 @@ fn one_file(dist: &Path) -> Outcome<String> {
             .ok_or_else(|| changed(&format!("the script has no {name}")))
     };
     let (glue, wasm) = (of_script("data-glue")?, of_script("data-wasm")?);
+    // Nothing in them may end their element, or look like a tag.
+    let words = words::of_page(dist, of_script("data-words")?)?
+        .into_iter()
+        .map(|(language, text)| (language, text.replace('<', "\u{2039}")))
+        .collect();
     let pieces = Pieces {
         style: text(style)?,
         glue: closed(&text(glue)?)?,
         boot: replaced(&text(boot)?, LOADED, UNPACKED)?,
         program: STANDARD.encode(compress_to_vec_zlib(&read(wasm)?, 9)),
         icon: STANDARD.encode(read("icons/icon.svg")?),
-        // Nothing in it may end its element, or look like a tag.
+        words,
         notices: text(notices::NAME)?.replace('<', "\u{2039}"),
     };
     pieces.put_into(&index)
@@ -91,6 +99,7 @@ struct Pieces {
     program: String,
     icon: String,
     notices: String,
+    words: Vec<(&'static str, String)>,
 }
 
 impl Pieces {
@@ -143,6 +152,11 @@ impl Pieces {
             } else if tag.starts_with("<link rel=\"modulepreload\"") {
                 page += "</head>\n";
             } else if tag.starts_with("</body>") {
+                for (language, text) in &self.words {
+                    page += &format!(
+                        "<script type=\"text/plain\" id=\"words-{language}\">{text}</script>\n"
+                    );
+                }
                 page += &format!(
                     "<script type=\"text/plain\" id=\"program\">{}</script>\n\
                      <script type=\"text/plain\" id=\"notices\">{}</script>\n{line}\n",
@@ -230,7 +244,7 @@ mod tests {
         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'\">\n\
         <link rel=\"manifest\" href=\"manifest.webmanifest\">\n\
         <link rel=\"stylesheet\" href=\"./style.css\"/>\n\
-        <script type=\"module\" src=\"./boot.js\" data-glue=\"./g.js\" data-wasm=\"./w.wasm\"></script>\n\
+        <script type=\"module\" src=\"./boot.js\" data-glue=\"./g.js\" data-wasm=\"./w.wasm\" data-words=\"./words/LANGUAGE.0.txt\"></script>\n\
         <link rel=\"modulepreload\" href=\"./g.js\"></head>\n\
         <body>\n<p>x</p>\n</body>\n";
 
@@ -238,6 +252,13 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let put = |name: &str, text: &str| fs::write(folder.path().join(name), text).unwrap();
         fs::create_dir(folder.path().join("icons")).unwrap();
+        fs::create_dir(folder.path().join("words")).unwrap();
+        for language in coldseat_words::LANGUAGES {
+            put(
+                &format!("words/{language}.0.txt"),
+                &format!("0\n{language} < words\n"),
+            );
+        }
         put("index.html", INDEX);
         put("style.css", "p{color:red}");
         put("boot.js", &format!("try {{\n{LOADED}}} catch {{}}\n"));
@@ -260,6 +281,10 @@ mod tests {
         assert!(made.contains("return __wbg_init;") && !made.contains("export "));
         assert!(!made.contains("manifest") && outside(&made).is_none());
         assert!(made.contains(MARK));
+        for language in coldseat_words::LANGUAGES {
+            let held = format!(" id=\"words-{language}\">0\n{language} \u{2039} words\n</script>");
+            assert!(made.contains(&held), "{made}");
+        }
         assert!(made.contains("a crate\n\u{2039}/script>"));
     }
 

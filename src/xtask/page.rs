@@ -17,6 +17,7 @@ use crate::precache;
 use crate::run::{self, Outcome, Trouble};
 use crate::setup::Toolbox;
 use crate::styles;
+use crate::words;
 
 /// What today's compiler may use in a wasm file without being asked; the
 /// section that names them is stripped, so the optimizer has to be told.
@@ -51,6 +52,7 @@ pub fn build(tools: &Toolbox, into: &Path) -> Outcome<()> {
     )?;
     optimise(tools, &stage)?;
     styles::join(&stage)?;
+    words::write(&stage)?;
     check_policy(&stage)?;
     notices::write(&stage)?;
     let template_path = root.join("src/page/shell").join(precache::WORKER);

@@ -218,6 +218,7 @@ pub use crate::job::work_to_plan::drop_heights_plan;
 pub use crate::job::work_to_plan::is_at_hand;
 pub use crate::job::work_to_plan::take_heights_plan;
 pub use crate::job::work_to_plan::tick_plan;
+pub use crate::materials::property::Flag;
 pub use crate::materials::{Family, MaterialId};
 pub use crate::mechanics::bore_profile::BoreStress;
 pub use crate::mechanics::service::Service;

@@ -44,7 +44,7 @@ pub fn load_bars(checks: &[LoadCheck], units: UnitSystem) -> Option<AnyView> {
     let mut picture = picture(
         t::load_label(&words.join("; ")),
         44.0 * loads.len() as f64 + 8.0,
-        t::LOAD_CAPTION.to_owned(),
+        t::LOAD_CAPTION.get().to_owned(),
     );
     for (index, (bearer, load)) in loads.iter().enumerate() {
         let y = 44.0 * index as f64 + 22.0;
@@ -70,7 +70,7 @@ pub fn chill_bar(chill: &Chill, elapsed_s: Option<f64>) -> AnyView {
             elapsed_s.map(clock).as_deref(),
         ),
         104.0,
-        t::CHILL_CAPTION.to_owned(),
+        t::CHILL_CAPTION.get().to_owned(),
     );
     let (low, high) = (x(chill.quiet_low.as_s()), x(chill.quiet_high.as_s()));
     bar(&mut picture, "band", (low, 30.0), (high, 74.0));
@@ -99,7 +99,7 @@ pub fn oxygen_bar(oxygen: &Oxygen) -> AnyView {
     let mut picture = picture(
         t::oxygen_label(&t::percent(oxygen.sudden), &t::percent(oxygen.least)),
         128.0,
-        t::OXYGEN_CAPTION.to_owned(),
+        t::OXYGEN_CAPTION.get().to_owned(),
     );
     let rows = [
         (t::AT_ONCE, oxygen.sudden, 22.0),

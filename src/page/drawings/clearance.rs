@@ -69,7 +69,7 @@ pub fn clearance(band: &DropBand, units: UnitSystem) -> AnyView {
         width: 360.0,
         height: 220.0,
         marks: Vec::new(),
-        caption: t::CLEARANCE_CAPTION.to_owned(),
+        caption: t::CLEARANCE_CAPTION.get().to_owned(),
     };
     let mut outline = points(&band.early, end_s, high_m);
     let mut back = points(&band.late, end_s, high_m);

@@ -34,9 +34,9 @@ pub fn deck_map(
         height: 2.0 * MIDDLE,
         marks: Vec::new(),
         caption: if plane_m.is_some() {
-            t::DECK_MAP_CAPTION.to_owned()
+            t::DECK_MAP_CAPTION.get().to_owned()
         } else {
-            t::DECK_SURVEY_CAPTION.to_owned()
+            t::DECK_SURVEY_CAPTION.get().to_owned()
         },
     };
     let last_row = spots.iter().map(|(index, _)| index / 2).max().unwrap_or(0);

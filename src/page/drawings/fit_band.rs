@@ -25,7 +25,7 @@ pub fn fit_band(fit: &Fit, lo_m: f64, hi_m: f64, units: UnitSystem) -> AnyView {
         width: 360.0,
         height: 130.0,
         marks: Vec::new(),
-        caption: t::FIT_CAPTION.to_owned(),
+        caption: t::FIT_CAPTION.get().to_owned(),
     };
     picture.area(
         "band",

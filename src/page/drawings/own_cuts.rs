@@ -36,7 +36,7 @@ pub fn own_cuts(cuts: &OwnCuts, units: UnitSystem) -> Option<AnyView> {
             s.mean.as_m(),
             &length(s.sd.as_m(), units),
         ),
-        None => t::OWN_CUTS_ONE.to_owned(),
+        None => t::OWN_CUTS_ONE.get().to_owned(),
     };
     let mut picture = Picture {
         label: t::own_cuts_label(&words.join("; ")),

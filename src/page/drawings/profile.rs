@@ -3,9 +3,9 @@
 //! Lame's number; and the pressure on the bore.
 
 use super::{Picture, polyline};
-use crate::show::{bare, length, number};
+use crate::show::{bare, bare_number, length, number};
 use crate::texts as t;
-use coldseat_core::ask::{Length, Measure, Profile, ProfileLevel, UnitSystem, format};
+use coldseat_core::ask::{Length, Measure, Profile, ProfileLevel, UnitSystem};
 use leptos::prelude::AnyView;
 
 const TOP: f64 = 44.0;
@@ -70,7 +70,7 @@ pub fn bore_profile(profile: &Profile, beside: Option<&Profile>, units: UnitSyst
         width: 360.0,
         height: TOP + DOWN + 42.0,
         marks: Vec::new(),
-        caption: t::PROFILE_CAPTION.to_owned(),
+        caption: t::PROFILE_CAPTION.get().to_owned(),
     };
     let foot = TOP + DOWN;
     let straight = x(Length::from_m(0.0));
@@ -115,8 +115,8 @@ pub fn bore_profile(profile: &Profile, beside: Option<&Profile>, units: UnitSyst
         picture.path("scribe-strong", polyline(&points));
     }
     let columns: [(f64, &str, Of); 2] = [
-        (290.0, t::TAKES_ALL, |l| l.stock),
-        (354.0, t::TAKES_BORED, |l| l.stock_bored),
+        (290.0, t::TAKES_ALL.get(), |l| l.stock),
+        (354.0, t::TAKES_BORED.get(), |l| l.stock_bored),
     ];
     for (right, head, of) in columns {
         let mut any = false;
@@ -167,7 +167,7 @@ pub fn pressure_down(
         width: 360.0,
         height: TOP + DOWN + 14.0,
         marks: Vec::new(),
-        caption: t::PRESSURE_CAPTION.to_owned(),
+        caption: t::PRESSURE_CAPTION.get().to_owned(),
     };
     picture.line("scribe", (60.0, TOP), (60.0, TOP + DOWN));
     let ledge = y(profile.ledge);
@@ -184,7 +184,7 @@ pub fn pressure_down(
     picture.path("scribe-strong", polyline(&points));
     picture.text("tiny-end", (354.0, 20.0), t::pressure_head(unit.symbol()));
     for level in levels.iter().filter(|l| l.is_told) {
-        let words = format::number(level.pressure.as_pa(), unit);
+        let words = bare_number(level.pressure.as_pa(), unit);
         picture.text("tiny-end", (354.0, y(level.z) + 4.0), words);
     }
     Some(picture.view())

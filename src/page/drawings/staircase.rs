@@ -39,7 +39,7 @@ pub fn staircase(
         width: 360.0,
         height: 220.0,
         marks: Vec::new(),
-        caption: t::STAIRCASE_CAPTION.to_owned(),
+        caption: t::STAIRCASE_CAPTION.get().to_owned(),
     };
     let (limit, home) = (y(predicted_m + gap_limit_m), y(predicted_m));
     picture.area(
@@ -73,7 +73,7 @@ pub fn staircase(
             picture.text(
                 "tiny-middle",
                 (middle, y(loaded_m) + 13.0),
-                if index == 0 { t::LOADED } else { "" },
+                if index == 0 { t::LOADED.get() } else { "" },
             );
         } else {
             points.push((left, released));

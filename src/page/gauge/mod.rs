@@ -16,6 +16,7 @@ use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
 use crate::texts::Spoken;
+use crate::words;
 use coldseat_core::ask::document::Speech;
 use coldseat_core::ask::{
     Checked, Digits, Field, HandOrder, Measure, NoReading, Owner, Place, Said, StepId, UnitSystem,
@@ -169,7 +170,7 @@ impl State {
                 typing.begun = true;
                 typed.clone()
             } else {
-                keyed(&typed, &stood, typing, unit)
+                words::marked_where_counted(&typed, keyed(&typed, &stood, typing, unit))
             }
         });
         text.unwrap_or(typed)

@@ -53,7 +53,9 @@ fn state_words(item: FromDeck, size: &DeckSize, units: UnitSystem, short: bool) 
         .measured
         .map(|after| t::measured_again(&bare(after.now.as_m(), units)));
     let said = match (&size.said, stands.state) {
-        (RecutSaid::Done, AfterState::Recut) if measured.is_none() => Some(t::SAID_DONE.to_owned()),
+        (RecutSaid::Done, AfterState::Recut) if measured.is_none() => {
+            Some(t::SAID_DONE.get().to_owned())
+        }
         (RecutSaid::Why(why), AfterState::Recut | AfterState::TooDeep) => {
             Some(format!("{}: {why}", t::RECUT_WHY.to_lowercase()))
         }
@@ -108,7 +110,7 @@ fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
             lines.push(line(name, "record-look", [dash(), dash(), dash(), words]));
         }
     }
-    let block = t::SIZE_BLOCK.to_owned();
+    let block = t::SIZE_BLOCK.get().to_owned();
     if let Standing::Known(budget) = &after.budget {
         let over = budget.over();
         let left = over.unwrap_or(budget.left);
@@ -123,7 +125,7 @@ fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
     } else if let Some(words) = unknown(&after.budget, units) {
         lines.push(line(block, "record-look", [dash(), dash(), dash(), words]));
     }
-    let name = t::SIZE_FINISH.to_owned();
+    let name = t::SIZE_FINISH.get().to_owned();
     if let Standing::Known(finish) = &after.finish {
         let unit = Field::DeckFinish.unit(units);
         let kind = t::choice(Field::DeckFinishKind, finish.kind);
@@ -150,11 +152,11 @@ fn lines(after: &AfterCut, units: UnitSystem, short: bool) -> Vec<Line> {
 fn heads(units: UnitSystem) -> Vec<String> {
     let unit = length_unit(units).symbol();
     vec![
-        t::DECK_SIZE.to_owned(),
+        t::DECK_SIZE.get().to_owned(),
         format!("{} ({unit})", t::SIZE_BEFORE),
         format!("{} ({unit})", t::SIZE_AFTER),
         format!("{} ({unit})", t::SIZE_RANGE),
-        t::SIZE_STATE.to_owned(),
+        t::SIZE_STATE.get().to_owned(),
     ]
 }
 
@@ -168,11 +170,11 @@ fn left_out(after: &AfterCut) -> Vec<String> {
         .collect();
     let names = match absent.len() {
         0 => None,
-        all if all == FromDeck::ALL.len() => Some(t::FROM_DECK_NONE.to_owned()),
+        all if all == FromDeck::ALL.len() => Some(t::FROM_DECK_NONE.get().to_owned()),
         _ => Some(t::not_on_this_engine(&absent.join(", "))),
     };
-    let budget = (after.budget == Standing::NotHere).then(|| t::NO_BUDGET.to_owned());
-    let finish = (after.finish == Standing::NotHere).then(|| t::NO_FINISH.to_owned());
+    let budget = (after.budget == Standing::NotHere).then(|| t::NO_BUDGET.get().to_owned());
+    let finish = (after.finish == Standing::NotHere).then(|| t::NO_FINISH.get().to_owned());
     names.into_iter().chain(budget).chain(finish).collect()
 }
 
@@ -351,7 +353,7 @@ fn recut(state: State, bank: u8, index: u8) -> AnyView {
             {live(kept)}
             <details class="help">
                 <summary>{format!("{}: {}", t::RECUT_WHY, t::deck_size_short(*item))}</summary>
-                {why.line(state, stem, t::RECUT_WHY, t::RECUT_WHY_NEEDED)}
+                {why.line(state, stem, t::RECUT_WHY.get(), t::RECUT_WHY_NEEDED.get())}
                 <button type="button" aria-label=leave_name on:click=leave>
                     {t::RECUT_LEAVE}
                 </button>

@@ -79,7 +79,7 @@ pub fn came_out(state: State, spec: &'static StepSpec, owner: Owner) -> Option<A
             <details class="help marks">
                 <summary>{t::CAME_OUT}</summary>
                 <p>{t::CAME_OUT_WHAT}</p>
-                {found.line(state, id, t::CAME_OUT_FOUND, t::CAME_OUT_NEEDS)}
+                {found.line(state, id, t::CAME_OUT_FOUND.get(), t::CAME_OUT_NEEDS.get())}
                 <button type="button" disabled=locked on:click=begin>
                     {t::NEXT_TRY}
                 </button>

@@ -96,7 +96,7 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
     };
     let predicted = |list: &[Length]| -> Vec<(&str, String)> {
         let mean = mean_length(list);
-        mean.map(|m| (t::PREDICTED_HEIGHT, of(m.as_m())))
+        mean.map(|m| (t::PREDICTED_HEIGHT.get(), of(m.as_m())))
             .into_iter()
             .collect()
     };
@@ -138,52 +138,55 @@ fn table(report: &StepReport, extra: Option<Pair>, units: UnitSystem) -> Option<
             ),
         ],
         Answer::SleeveForm(form) => vec![
-            (t::MEAN_DIAMETER, of(form.mean.as_m())),
-            (t::TAPER, of(form.taper.as_m())),
-            (t::ROUND_ANYWHERE, of(form.out_of_round.as_m())),
+            (t::MEAN_DIAMETER.get(), of(form.mean.as_m())),
+            (t::TAPER.get(), of(form.taper.as_m())),
+            (t::ROUND_ANYWHERE.get(), of(form.out_of_round.as_m())),
         ],
         Answer::Counterbore(c) => vec![
-            (t::CHANCE_LOW, t::percent(c.p_low)),
+            (t::CHANCE_LOW.get(), t::percent(c.p_low)),
             // Below zero the planned cut alone keeps every flange proud enough.
-            (t::PROUD_FOR_RISK, of(c.target_for_risk.as_m().max(0.0))),
+            (
+                t::PROUD_FOR_RISK.get(),
+                of(c.target_for_risk.as_m().max(0.0)),
+            ),
         ],
         Answer::Fit(fit, form) => vec![
-            (t::CHANCE_INSIDE, t::percent(fit.p_inside)),
-            (t::LOOSEST, of(fit.interference_min.as_m())),
-            (t::TIGHTEST, of(fit.interference_max.as_m())),
-            (t::BORE_ROUND, of(form.out_of_round.as_m())),
-            (t::BORE_TAPER, of(form.taper.as_m())),
+            (t::CHANCE_INSIDE.get(), t::percent(fit.p_inside)),
+            (t::LOOSEST.get(), of(fit.interference_min.as_m())),
+            (t::TIGHTEST.get(), of(fit.interference_max.as_m())),
+            (t::BORE_ROUND.get(), of(form.out_of_round.as_m())),
+            (t::BORE_TAPER.get(), of(form.taper.as_m())),
         ],
         Answer::Heights(h) => {
             let mut rows = predicted(&h.predicted);
-            rows.push((t::CLIMB_CEILING, of(h.ceiling.as_m())));
+            rows.push((t::CLIMB_CEILING.get(), of(h.ceiling.as_m())));
             rows
         }
         Answer::Pulls(seat) | Answer::Seat(seat) => {
             let mut rows = predicted(&seat.predicted);
             if seat.gap.len() > 1 {
-                rows.push((t::TILT, of(seat.tilt.as_m())));
+                rows.push((t::TILT.get(), of(seat.tilt.as_m())));
             }
             if let Some(last) = seat.settle.last() {
-                rows.push((t::LAST_DROP, of(last.as_m())));
+                rows.push((t::LAST_DROP.get(), of(last.as_m())));
             }
             if let Some(back) = seat.returned.iter().flatten().last() {
-                rows.push((t::LAST_RETURN, of(back.as_m())));
+                rows.push((t::LAST_RETURN.get(), of(back.as_m())));
             }
             if matches!(report.answer, Answer::Pulls(_)) {
-                rows.push((t::STILL, of(seat.still.as_m())));
+                rows.push((t::STILL.get(), of(seat.still.as_m())));
             }
             // Below its ledge a reading is wrong, and so is any chance; of a sleeve
             // that is stopped for its tilt or its gap a chance says nothing.
             if report.next != Next::BelowLedge && report.signal != Go::Stop {
-                rows.push((t::CHANCE_SEATED, t::percent(seat.p_seated)));
-                rows.push((t::CHANCE_ASKED, t::percent(seat.confidence)));
+                rows.push((t::CHANCE_SEATED.get(), t::percent(seat.p_seated)));
+                rows.push((t::CHANCE_ASKED.get(), t::percent(seat.confidence)));
             }
             // What the gauges could show matters until it is shown.
             if report.signal != Go::Go && report.signal != Go::Stop {
-                rows.push((t::GAUGES_SHOW, t::percent(seat.best)));
+                rows.push((t::GAUGES_SHOW.get(), t::percent(seat.best)));
                 if seat.best_with_half_depth > seat.best {
-                    rows.push((t::BETTER_DEPTH, t::percent(seat.best_with_half_depth)));
+                    rows.push((t::BETTER_DEPTH.get(), t::percent(seat.best_with_half_depth)));
                 }
             }
             rows
@@ -209,12 +212,15 @@ pub fn most_row(most: &Standing<(Pressure, Bearer)>, units: UnitSystem) -> Pair 
             show::number(gauge.as_pa(), Measure::Pressure.unit(units)),
         ),
         Standing::Missing(missing) => (
-            t::GAUGE_MOST_OPEN.to_owned(),
+            t::GAUGE_MOST_OPEN.get().to_owned(),
             t::order_missing(missing.field),
         ),
-        Standing::Unusable(unusable) => (t::GAUGE_MOST_OPEN.to_owned(), t::mend(unusable, units)),
-        Standing::Refused(fault) => (t::GAUGE_MOST_OPEN.to_owned(), t::fault(fault)),
-        Standing::NotHere => (t::GAUGE_MOST_OPEN.to_owned(), String::new()),
+        Standing::Unusable(unusable) => (
+            t::GAUGE_MOST_OPEN.get().to_owned(),
+            t::mend(unusable, units),
+        ),
+        Standing::Refused(fault) => (t::GAUGE_MOST_OPEN.get().to_owned(), t::fault(fault)),
+        Standing::NotHere => (t::GAUGE_MOST_OPEN.get().to_owned(), String::new()),
     }
 }
 
@@ -251,7 +257,7 @@ pub fn summary(report: &StepReport, units: UnitSystem) -> String {
                 (_, None) => show::number(n.size(), n.measure.unit(units)),
             }
         ),
-        (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.to_owned(),
+        (None, true) if matches!(report.next, Next::DropReady) => t::DROP_NUMBERS.get().to_owned(),
         _ => String::new(),
     }
 }

@@ -26,22 +26,22 @@ pub fn beside(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
         return None;
     };
     let holds = move || {
-        fold(t::GRIP, move || {
+        fold(t::GRIP.get(), move || {
             asked(state, |job| grip_view(state, job, cylinder, units))
         })
     };
     let bar = move || {
-        fold(t::PASSES, move || {
+        fold(t::PASSES.get(), move || {
             asked(state, |job| passes_view(job, cylinder, units))
         })
     };
     let which = move || {
-        fold(t::PAIRS, move || {
+        fold(t::PAIRS.get(), move || {
             asked(state, |job| pairs_view(state, job, units))
         })
     };
     match step {
-        StepId::Drop => Some(fold(t::WARMER_BLOCK, move || {
+        StepId::Drop => Some(fold(t::WARMER_BLOCK.get(), move || {
             warmer_block(state, cylinder, units)
         })),
         StepId::Sleeve => Some(which()),
@@ -132,14 +132,14 @@ fn holds(grip: &Grip, units: UnitSystem) -> AnyView {
     };
     let row = |name: &str, value: String| (name.to_owned(), value);
     let mut cold = vec![
-        row(t::FIT_LEFT, length(grip.effective.as_m(), units)),
-        row(t::CONTACT_PRESSURE, pressure(grip.pressure)),
-        row(t::SLIPS_PUSHED, forces(grip.push)),
-        row(t::SLIPS_PULLED, forces(grip.pull)),
+        row(t::FIT_LEFT.get(), length(grip.effective.as_m(), units)),
+        row(t::CONTACT_PRESSURE.get(), pressure(grip.pressure)),
+        row(t::SLIPS_PUSHED.get(), forces(grip.push)),
+        row(t::SLIPS_PULLED.get(), forces(grip.pull)),
     ];
     if let Some(path) = grip.heat {
         let [now, rough] = path.map(|h| tenths(h.as_w_m2k() / 1000.0));
-        cold.push(row(t::HEAT_PATH, t::heat_path(&now, &rough)));
+        cold.push(row(t::HEAT_PATH.get(), t::heat_path(&now, &rough)));
     }
     let smooth = (!grip.smoothed).then(|| view! { <p>{t::NOT_SMOOTHED}</p> });
     let running = match &grip.running {
@@ -159,7 +159,7 @@ fn holds(grip: &Grip, units: UnitSystem) -> AnyView {
 fn running(service: &Service, units: UnitSystem) -> AnyView {
     let margin = |margin: Option<f64>| {
         margin.map_or_else(
-            || t::NO_TENSION.to_owned(),
+            || t::NO_TENSION.get().to_owned(),
             |times| t::times(&tenths(times)),
         )
     };
@@ -167,15 +167,18 @@ fn running(service: &Service, units: UnitSystem) -> AnyView {
     let hottest = Temperature::from_k(TEMPERATURE.hi);
     let row = |name: &str, value: String| (name.to_owned(), value);
     rows(vec![
-        row(t::FIT_RUNNING, length(service.interference.as_m(), units)),
         row(
-            t::PRESSURE_RUNNING,
+            t::FIT_RUNNING.get(),
+            length(service.interference.as_m(), units),
+        ),
+        row(
+            t::PRESSURE_RUNNING.get(),
             number(service.pressure.as_pa(), Measure::Pressure.unit(units)),
         ),
-        row(t::SLEEVE_MARGIN, margin(service.sleeve_margin)),
-        row(t::BLOCK_MARGIN, margin(service.block_margin)),
+        row(t::SLEEVE_MARGIN.get(), margin(service.sleeve_margin)),
+        row(t::BLOCK_MARGIN.get(), margin(service.block_margin)),
         row(
-            t::LETS_GO,
+            t::LETS_GO.get(),
             service
                 .lets_go
                 .map_or_else(|| t::not_below(&warm(hottest)), warm),
@@ -227,7 +230,7 @@ fn pairs_view(state: State, job: &Job, units: UnitSystem) -> AnyView {
                 Some((hole, stock)) => {
                     vec![cell(hole.to_string()), cell(length(stock.as_m(), units))]
                 }
-                None => vec![cell(t::SPARE.to_owned()), cell(String::new())],
+                None => vec![cell(t::SPARE.get().to_owned()), cell(String::new())],
             },
         })
         .collect();
@@ -237,7 +240,7 @@ fn pairs_view(state: State, job: &Job, units: UnitSystem) -> AnyView {
         words.push(' ');
         words.push_str(&t::as_numbered(&of(most), &of(least), &of(all)));
     }
-    let heads = t::PAIR_COLUMNS.map(str::to_owned);
+    let heads = t::PAIR_COLUMNS.map(String::from);
     view! {
         {table("cuts", None, &heads, lines)}
         <p>{words}</p>

@@ -60,7 +60,7 @@ fn job_head(state: State, id: Option<&str>, place: AnyView) -> AnyView {
             Some(name.trim().to_owned())
         });
         name.filter(|name| !name.is_empty())
-            .unwrap_or_else(|| t::UNNAMED.to_owned())
+            .unwrap_or_else(|| t::UNNAMED.get().to_owned())
     });
     let name = move || name.get();
     let opens = move |_| state.ui.menu.update(|open| *open = !*open);
@@ -126,7 +126,7 @@ fn screens(state: State, id: &str) -> AnyView {
     let decks: Vec<AnyView> = (0..banks)
         .map(|bank| {
             let words = if banks == 1 {
-                t::DECK.to_owned()
+                t::DECK.get().to_owned()
             } else {
                 format!("{} {}", t::DECK, t::bank(bank))
             };
@@ -134,12 +134,12 @@ fn screens(state: State, id: &str) -> AnyView {
         })
         .collect();
     view! {
-        <nav class="job-nav" aria-label=t::WORKING>
-            {link(View::Cylinder(None, None), t::CYLINDERS.to_owned())}
-            {link(View::Whole(None), t::WHOLE_JOB.to_owned())}
+        <nav class="job-nav" aria-label=t::WORKING.get()>
+            {link(View::Cylinder(None, None), t::CYLINDERS.get().to_owned())}
+            {link(View::Whole(None), t::WHOLE_JOB.get().to_owned())}
             {decks}
-            {link(View::Record, t::RECORD.to_owned())}
-            {link(View::Engine, t::ENGINE_AND_LIMITS.to_owned())}
+            {link(View::Record, t::RECORD.get().to_owned())}
+            {link(View::Engine, t::ENGINE_AND_LIMITS.get().to_owned())}
         </nav>
     }
     .into_any()
@@ -164,8 +164,8 @@ fn take_back(state: State) -> AnyView {
     };
     view! {
         <p class="take-back">
-            {step(t::UNDO_JOB, state.session.can_undo, Session::undo_job)}
-            {step(t::REDO_JOB, state.session.can_redo, Session::redo_job)}
+            {step(t::UNDO_JOB.get(), state.session.can_undo, Session::undo_job)}
+            {step(t::REDO_JOB.get(), state.session.can_redo, Session::redo_job)}
         </p>
     }
     .into_any()

@@ -7,10 +7,10 @@ use crate::live::{live, words};
 use crate::memo::Memo;
 use crate::parts::findings::findings;
 use crate::parts::fold;
-use crate::show::{bare, length, length_unit, number};
+use crate::show::{bare, fixed, length, length_unit, number};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::format::{decimals, fixed};
+use coldseat_core::ask::format::decimals;
 use coldseat_core::ask::{
     BoreStress, Dial, FRICTION, Fault, Length, Measure, Pressure, Profile, ProfileNeeds, Trial,
     UnitSystem, flange_stress, needs, order_of_sleeves, profile, profile_field_of as field_of,

@@ -40,7 +40,7 @@ pub fn camera(state: State) -> AnyView {
         Scan::Asking => view! { <p role="status">{t::SCAN_ASKING}</p> }.into_any(),
         Scan::Looking => view! {
             <p role="status">{t::SCAN_LOOKING}</p>
-            <video id=VIDEO class="scan" autoplay playsinline prop:muted=true aria-label=t::SCAN_VIDEO></video>
+            <video id=VIDEO class="scan" autoplay playsinline prop:muted=true aria-label=t::SCAN_VIDEO.get()></video>
             <button type="button" on:click=move |_| scan.set(Scan::Off)>
                 {t::SCAN_STOP}
             </button>
@@ -48,8 +48,8 @@ pub fn camera(state: State) -> AnyView {
         .into_any(),
         still => {
             let words = match still {
-                Scan::Refused => t::SCAN_REFUSED,
-                Scan::NoCode => t::SCAN_NO_CODE,
+                Scan::Refused => t::SCAN_REFUSED.get(),
+                Scan::NoCode => t::SCAN_NO_CODE.get(),
                 _ => "",
             };
             view! {

@@ -25,7 +25,7 @@ pub fn gauge_line(state: State) -> AnyView {
                     "gauge-line gauge-bad",
                     "alert",
                     words,
-                    t::DROP_IT,
+                    t::DROP_IT.get(),
                     drop,
                 )
             }),
@@ -36,8 +36,15 @@ pub fn gauge_line(state: State) -> AnyView {
 /// There is no voice: said once.
 fn no_voice(state: State) -> AnyView {
     let read = move || state.gauge.no_voice_read.set(true);
-    let words = t::NO_VOICE.to_owned();
-    told(state, "gauge-line", "status", words, t::UNDERSTOOD, read)
+    let words = t::NO_VOICE.get().to_owned();
+    told(
+        state,
+        "gauge-line",
+        "status",
+        words,
+        t::UNDERSTOOD.get(),
+        read,
+    )
 }
 
 /// A line that says one thing and has one way on; the hand stays where it was.
@@ -50,7 +57,7 @@ fn told(
     act: impl Fn() + 'static,
 ) -> AnyView {
     view! {
-        <section class=class aria-label=t::GAUGE_LINE>
+        <section class=class aria-label=t::GAUGE_LINE.get()>
             <p role=role>{words}</p>
             <div class="row">
                 <button
@@ -81,7 +88,7 @@ fn offered(state: State, caught: &Caught, behind: usize) -> AnyView {
     });
     let none = at.is_none().then_some(t::NO_PLACE);
     view! {
-        <section class="gauge-line" aria-label=t::GAUGE_LINE>
+        <section class="gauge-line" aria-label=t::GAUGE_LINE.get()>
             <p role="alert">{t::caught(caught, behind)} " " {none}</p>
             <div class="row">
                 {put}

@@ -51,7 +51,7 @@ pub fn MaterialChoice(
         .map(|family| {
             let items: Vec<AnyView> = family
                 .materials()
-                .map(|m| option(m.id().to_owned(), m.name().to_owned(), value))
+                .map(|m| option(m.id().to_owned(), t::material_name(m).to_owned(), value))
                 .collect();
             view! { <optgroup label=t::family(family)>{items}</optgroup> }.into_any()
         })

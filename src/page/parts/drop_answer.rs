@@ -26,14 +26,14 @@ pub fn ready(answer: &DropAnswer) -> Option<Box<DropView>> {
 /// Time first: a drop with room goes only where its time lets it.
 fn judged(view: &DropView, home: &Home) -> AnyView {
     if view.case.example {
-        return verdict(view.signal, t::DROP_EXAMPLE.to_owned());
+        return verdict(view.signal, t::DROP_EXAMPLE.get().to_owned());
     }
     let by_clearance = |signal| {
         let holds = view.band.nominal.grip.is_some();
         let words = if holds {
             t::drop_words(view.verdict, view.case.part)
         } else {
-            t::NO_PRESS.to_owned()
+            t::NO_PRESS.get().to_owned()
         };
         verdict(signal, words)
     };
@@ -60,14 +60,14 @@ fn judged(view: &DropView, home: &Home) -> AnyView {
             )
         }
         Home::Refused(fault) => verdict(Signal::Look, t::fault(fault)),
-        Home::None | Home::Drawing => verdict(Signal::Wait, t::HOME_DRAWING.to_owned()),
+        Home::None | Home::Drawing => verdict(Signal::Wait, t::HOME_DRAWING.get().to_owned()),
     }
 }
 
 /// The one number: be home within so many seconds of entering.
 fn home_number(home: &Home) -> AnyView {
     let by = |time: Option<Seconds>| {
-        time.map_or_else(|| t::OVER_AN_HOUR.to_owned(), |s| seconds(s.as_s()))
+        time.map_or_else(|| t::OVER_AN_HOUR.get().to_owned(), |s| seconds(s.as_s()))
     };
     let below = |odds: &DropOdds| {
         t::home_below(
@@ -79,23 +79,28 @@ fn home_number(home: &Home) -> AnyView {
     };
     match home {
         Home::Ready(odds) => big(
-            t::HOME_WITHIN,
+            t::HOME_WITHIN.get(),
             seconds(odds.home_within.as_s()),
             "s",
             below(odds),
         ),
-        Home::Refused(fault) => big(t::HOME_WITHIN, "\u{2013}".to_owned(), "", t::fault(fault)),
-        Home::None => big(
-            t::HOME_WITHIN,
+        Home::Refused(fault) => big(
+            t::HOME_WITHIN.get(),
             "\u{2013}".to_owned(),
             "",
-            t::HOME_NONE.to_owned(),
+            t::fault(fault),
+        ),
+        Home::None => big(
+            t::HOME_WITHIN.get(),
+            "\u{2013}".to_owned(),
+            "",
+            t::HOME_NONE.get().to_owned(),
         ),
         Home::Drawing => big(
-            t::HOME_WITHIN,
+            t::HOME_WITHIN.get(),
             "\u{2026}".to_owned(),
             "",
-            t::HOME_DRAWING.to_owned(),
+            t::HOME_DRAWING.get().to_owned(),
         ),
     }
 }
@@ -108,7 +113,7 @@ pub fn drop_head(answer: &DropAnswer, home: &Home, units: UnitSystem) -> AnyView
             verdict(Signal::Wait, t::drop_missing(&fields))
         }
         DropAnswer::Lacks(lacks) => view! {
-            {verdict(Signal::Look, t::DROP_MEND.to_owned())}
+            {verdict(Signal::Look, t::DROP_MEND.get().to_owned())}
             {wanted(lacks, units)}
         }
         .into_any(),
@@ -154,7 +159,7 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> [AnyView; 2]
     let unit = length_unit(units).symbol();
     let span = |a: f64, b: f64| t::span(&bare(a.min(b), units), &bare(a.max(b), units));
     let entry = big(
-        t::ENTRY_CLEARANCE,
+        t::ENTRY_CLEARANCE.get(),
         bare(band.nominal.clearance_entry.as_m(), units),
         unit,
         span(
@@ -163,7 +168,7 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> [AnyView; 2]
         ),
     );
     let bath = big(
-        t::BATH_CLEARANCE,
+        t::BATH_CLEARANCE.get(),
         bare(band.nominal.clearance_bath.as_m(), units),
         unit,
         span(
@@ -175,27 +180,27 @@ fn drop_numbers(view: &DropView, home: &Home, units: UnitSystem) -> [AnyView; 2]
         |a: &coldseat_core::ask::ColdDropAnswer| a.grip.as_ref().map(|g| seconds(g.after.as_s()));
     let grip = match after(&band.nominal) {
         Some(nominal) => big(
-            t::GRIPS_IN,
+            t::GRIPS_IN.get(),
             nominal,
             "s",
             t::between(
-                &after(&band.early).unwrap_or_else(|| t::OVER_AN_HOUR.to_owned()),
-                &after(&band.late).unwrap_or_else(|| t::OVER_AN_HOUR.to_owned()),
+                &after(&band.early).unwrap_or_else(|| t::OVER_AN_HOUR.get().to_owned()),
+                &after(&band.late).unwrap_or_else(|| t::OVER_AN_HOUR.get().to_owned()),
             ),
         ),
         None => big(
-            t::GRIPS_IN,
+            t::GRIPS_IN.get(),
             "\u{2013}".to_owned(),
             "",
-            t::NEVER_GRIPS.to_owned(),
+            t::NEVER_GRIPS.get().to_owned(),
         ),
     };
     let ceiling = bare(band.nominal.climb_ceiling.as_m(), units);
     let climb = big(
         if view.case.part == Part::FlangedSleeve {
-            t::CLIMB
+            t::CLIMB.get()
         } else {
-            t::GROWS
+            t::GROWS.get()
         },
         band.nominal
             .grip

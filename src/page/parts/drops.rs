@@ -20,7 +20,7 @@ const SHOWN: usize = 8;
 
 /// Keeping, and what is kept, behind a line of its own.
 pub fn kept_drops(state: State) -> AnyView {
-    fold(t::KEPT_DROPS, move || kept(state))
+    fold(t::KEPT_DROPS.get(), move || kept(state))
 }
 
 fn kept(state: State) -> AnyView {
@@ -44,14 +44,14 @@ fn kept(state: State) -> AnyView {
         if !open.is_empty() {
             items.push(line(
                 DROP_IN_USE.to_owned(),
-                t::DROP_WITHOUT_NAME.to_owned(),
+                t::DROP_WITHOUT_NAME.get().to_owned(),
                 None,
             ));
         }
         items.extend(kept.into_iter().take(shown.get()).map(|drop| {
             let address = Route::Drop(Some(drop.id)).address();
             let about = t::drop_about(&drop.row.engine, &drop.row.customer);
-            let newer = drop.newer.then_some(t::NEWER);
+            let newer = drop.newer.then(|| t::NEWER.get());
             let changed = format!("{} {}", t::CHANGED, browser::date(drop.row.changed));
             line(address, drop.row.name, Some((about, changed, newer)))
         }));
@@ -69,7 +69,7 @@ fn line(
     more: Option<(String, String, Option<&'static str>)>,
 ) -> AnyView {
     let name = if name.trim().is_empty() {
-        t::UNNAMED.to_owned()
+        t::UNNAMED.get().to_owned()
     } else {
         name
     };
@@ -99,7 +99,7 @@ fn name_line(
     view! {
         <Line
             id="drop-name"
-            label=t::DROP_NAME
+            label=t::DROP_NAME.get()
             value=name
             change=Callback::new(change)
             locked=Signal::derive(move || state.session.is_read_only(Target::Drop))

@@ -40,7 +40,7 @@ pub fn cautions(list: &[Caution]) -> Option<AnyView> {
             })
             .collect();
         view! {
-            <aside class="cautions" aria-label=t::CAUTIONS>
+            <aside class="cautions" aria-label=t::CAUTIONS.get()>
                 <h2>{t::CAUTIONS}</h2>
                 <ul>{items}</ul>
                 <p>{t::STANDING_WORDS}</p>

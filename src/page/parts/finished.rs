@@ -20,7 +20,7 @@ pub fn told(told: &Told, show: impl Fn(f64) -> String) -> String {
             .map(|si| show(*si))
             .collect::<Vec<_>>()
             .join(", "),
-        Told::Unusable => t::UNUSABLE_HERE.to_owned(),
+        Told::Unusable => t::UNUSABLE_HERE.get().to_owned(),
     }
 }
 
@@ -54,7 +54,7 @@ pub fn finished_table(
             })
         })
         .collect();
-    let heads = t::FINISHED_COLUMNS.map(str::to_owned);
+    let heads = t::FINISHED_COLUMNS.map(String::from);
     let caption = format!("{} ({})", t::FINISHED, length_unit(units).symbol());
     (!lines.is_empty()).then(|| table("cards", Some(caption), &heads, lines))
 }
@@ -90,8 +90,8 @@ pub fn pressure_tests(job: &Job, units: UnitSystem) -> Option<AnyView> {
     };
     let first = [Field::TestStart, Field::TestEnd];
     let last = [Field::RetestStart, Field::RetestEnd];
-    let first = test(t::BEFORE_BORING, first, time.as_deref());
-    let last = test(t::AFTER_ALL, last, None);
+    let first = test(t::BEFORE_BORING.get(), first, time.as_deref());
+    let last = test(t::AFTER_ALL.get(), last, None);
     let both: Vec<String> = first.into_iter().chain(last).collect();
     (!both.is_empty()).then(|| view! { <p>{both.join(" ")}</p> }.into_any())
 }

@@ -48,10 +48,10 @@ pub fn marks(name: &str) -> AnyView {
         let of = |list: RwSignal<Vec<String>>| list.with(|all| all.contains(&name));
         let mut words = Vec::new();
         if of(shop.news) {
-            words.push(t::NEW_FROM_OTHERS);
+            words.push(t::NEW_FROM_OTHERS.get());
         }
         if of(shop.waiting) {
-            words.push(t::TO_BE_SENT);
+            words.push(t::TO_BE_SENT.get());
         }
         (!words.is_empty()).then(|| {
             let words = words.join(" \u{b7} ");
@@ -98,7 +98,7 @@ pub fn folder_settings(state: State) -> AnyView {
     let is_in = crate::memo::Memo::new(move |_| shop.joined.with(Option::is_some));
     let out = move || {
         let join = move || nameless.set(!shop.join(state, &typed.get_untracked()));
-        view! { <p class="row">{button(t::JOIN, Box::new(join))}</p> }.into_any()
+        view! { <p class="row">{button(t::JOIN.get(), Box::new(join))}</p> }.into_any()
     };
     let inside = move || {
         let rename = move || nameless.set(!shop.rename(&typed.get_untracked()));
@@ -111,13 +111,13 @@ pub fn folder_settings(state: State) -> AnyView {
                 view! {
                     <p>{t::LEAVE_SURE}</p>
                     <p class="row">
-                        {button(t::LEAVE_YES, Box::new(yes))}
-                        {button(t::LEAVE_NO, Box::new(move || leaving.set(false)))}
+                        {button(t::LEAVE_YES.get(), Box::new(yes))}
+                        {button(t::LEAVE_NO.get(), Box::new(move || leaving.set(false)))}
                     </p>
                 }
                 .into_any()
             } else {
-                button(t::LEAVE, Box::new(move || leaving.set(true)))
+                button(t::LEAVE.get(), Box::new(move || leaving.set(true)))
             }
         };
         let older = move || {
@@ -125,7 +125,7 @@ pub fn folder_settings(state: State) -> AnyView {
             was.then(|| view! { <p role="status">{t::FOLDER_WAS_OLDER}</p> }.into_any())
         };
         view! {
-            <p class="row">{button(t::RENAME, Box::new(rename))}</p>
+            <p class="row">{button(t::RENAME.get(), Box::new(rename))}</p>
             {live(move || stands(shop))}
             {live(older)}
             <h3>{t::OTHER_DEVICES}</h3>
@@ -189,7 +189,7 @@ fn others(state: State, shop: Shop) -> AnyView {
 
 fn other(state: State, shop: Shop, device: OtherDevice) -> AnyView {
     let name = if device.name.is_empty() {
-        t::UNNAMED.to_owned()
+        t::UNNAMED.get().to_owned()
     } else {
         device.name
     };
@@ -198,10 +198,10 @@ fn other(state: State, shop: Shop, device: OtherDevice) -> AnyView {
         words.push(t::wrote_last(&browser::date(device.at)));
     }
     if device.is_newer {
-        words.push(t::NEWER_DEVICE.to_owned());
+        words.push(t::NEWER_DEVICE.get().to_owned());
     }
     let strike = if device.is_struck {
-        words.push(t::STRUCK.to_owned());
+        words.push(t::STRUCK.get().to_owned());
         None
     } else {
         let label = format!("{}: {name}", t::STRIKE);

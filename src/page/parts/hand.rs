@@ -5,6 +5,7 @@ use crate::live::live;
 use crate::parts::choice::Choice;
 use crate::state::State;
 use crate::texts as t;
+use crate::words::Word;
 use coldseat_core::ask::HandOrder;
 use coldseat_core::ask::document::{Shop, Speech};
 use coldseat_markup::view;
@@ -28,7 +29,7 @@ pub fn gauge_settings(state: State) -> AnyView {
             <div class="form">
                 <Choice
                     id="shop-hand"
-                    label=t::HAND
+                    label=t::HAND.get()
                     options=options
                     value=Signal::derive(move || id(state.gauge.hand.get()))
                     change=set
@@ -46,7 +47,7 @@ pub fn gauge_settings(state: State) -> AnyView {
 /// Whether the page speaks.
 fn speech(state: State) -> AnyView {
     let id = |speech: Option<Speech>| speech.map_or("", Speech::id).to_owned();
-    let off = (String::new(), t::SPEECH_OFF.to_owned());
+    let off = (String::new(), t::SPEECH_OFF.get().to_owned());
     let on = Speech::ALL.map(|speech| {
         let words = t::speech(speech == Speech::Always);
         (speech.id().to_owned(), words.to_owned())
@@ -59,7 +60,7 @@ fn speech(state: State) -> AnyView {
     view! {
         <Choice
             id="shop-speech"
-            label=t::SPEECH
+            label=t::SPEECH.get()
             options=[off].into_iter().chain(on).collect()
             value=Signal::derive(move || id(state.gauge.speech.get()))
             change=set
@@ -71,8 +72,8 @@ fn speech(state: State) -> AnyView {
 
 /// A key of the foot-switch.
 struct Taught {
-    name: &'static str,
-    usual: &'static str,
+    name: Word,
+    usual: Word,
     of: fn(&Shop) -> &Option<String>,
     set: fn(&mut Shop, Option<String>),
 }
@@ -99,7 +100,7 @@ fn key_taught(state: State, taught: &'static Taught) -> AnyView {
     let waits = RwSignal::new(false);
     let now = move || {
         let key = state.session.shop.with(|shop| (taught.of)(shop).clone());
-        t::key_taught(taught.usual, key.as_deref())
+        t::key_taught(taught.usual.get(), key.as_deref())
     };
     let words = move || {
         if waits.get() { t::PRESS_KEY } else { t::TEACH }

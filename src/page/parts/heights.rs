@@ -45,7 +45,7 @@ fn said(deck: &ProudDeck, hole: &ProudHole, units: UnitSystem) -> (&'static str,
     match (lacks.is_empty(), deck.is_all_held()) {
         (true, true) => ("", t::signal(Go::Go).to_owned()),
         // Of its neighbors, or of how it was read, nobody knows yet.
-        (true, false) => ("", t::OWN_LIMITS_KEPT.to_owned()),
+        (true, false) => ("", t::OWN_LIMITS_KEPT.get().to_owned()),
         (false, _) => ("record-look", lacks.join("; ")),
     }
 }
@@ -69,7 +69,7 @@ fn holes(deck: &ProudDeck, units: UnitSystem) -> AnyView {
                     (class, [span, bare(apart, units), of(hole.mean), words])
                 }
                 Standing::Missing(missing) if missing.field == Field::SeatHeight => {
-                    ("", unknown(t::NOT_ALL_MEASURED.to_owned()))
+                    ("", unknown(t::NOT_ALL_MEASURED.get().to_owned()))
                 }
                 Standing::Missing(missing) => ("", unknown(t::missing_of(missing))),
                 Standing::Unusable(unusable) => ("record-look", unknown(t::mend(unusable, units))),
@@ -85,11 +85,11 @@ fn holes(deck: &ProudDeck, units: UnitSystem) -> AnyView {
         .collect();
     let unit = length_unit(units).symbol();
     let heads = [
-        t::CYLINDER.to_owned(),
+        t::CYLINDER.get().to_owned(),
         format!("{} ({unit})", t::STANDS_PROUD),
         format!("{} ({unit})", t::APART_HERE),
         format!("{} ({unit})", t::MEAN_HEIGHT),
-        t::SIZE_STATE.to_owned(),
+        t::SIZE_STATE.get().to_owned(),
     ];
     table("cards deck-sizes", None, &heads, lines)
 }

@@ -169,7 +169,7 @@ fn offered(state: State, bank: u8, planned: &PlannedHeights, units: UnitSystem) 
         })
         .collect();
     let picture =
-        limits(state).map(|limits| before_and_after(&bars, limits, units, t::HEIGHTS_NOW));
+        limits(state).map(|limits| before_and_after(&bars, limits, units, t::HEIGHTS_NOW.get()));
     let plan = &planned.plan;
     let head = match plan.exceeds {
         Some((limit, by)) => verdict(Go::Stop, t::no_plan(limit, &length(by.as_m(), units))),
@@ -357,11 +357,11 @@ fn against(state: State, bank: u8, plan: &[KeptHole], units: UnitSystem) -> Opti
             words: Vec::new(),
         })
         .collect();
-    let picture =
-        limits(state).map(|limits| before_and_after(&bars, limits, units, t::HEIGHTS_PLANNED));
+    let picture = limits(state)
+        .map(|limits| before_and_after(&bars, limits, units, t::HEIGHTS_PLANNED.get()));
     let unit = length_unit(units).symbol();
     let heads = [
-        t::CYLINDER.to_owned(),
+        t::CYLINDER.get().to_owned(),
         format!("{} ({unit})", t::PLANNED),
         format!("{} ({unit})", t::MEASURED_AGAIN_MEAN),
         format!("{} ({unit})", t::OFF_PLAN),

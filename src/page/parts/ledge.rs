@@ -26,14 +26,14 @@ pub fn repair(state: State, step: StepId, owner: Owner, units: UnitSystem) -> Op
     let shim = if trued.shim.as_m() > 0.0 {
         let at_hand = match &repair.at_hand {
             Standing::Known(size) => t::nearest_shim(&of(*size)),
-            Standing::NotHere => t::NO_SHIM_AT_HAND.to_owned(),
+            Standing::NotHere => t::NO_SHIM_AT_HAND.get().to_owned(),
             Standing::Missing(missing) => t::missing_of(missing),
             Standing::Unusable(unusable) => t::mend(unusable, units),
             Standing::Refused(fault) => t::fault(fault),
         };
         t::then_shim(&of(trued.shim), &at_hand)
     } else {
-        t::NO_SHIM.to_owned()
+        t::NO_SHIM.get().to_owned()
     };
     Some(
         view! {

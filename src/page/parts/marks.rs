@@ -85,9 +85,9 @@ pub fn Marks(
     } else {
         t::MARK_DONE
     };
-    let done = button(label, |m| *m == Mark::Done, Mark::Done);
+    let done = button(label.get(), |m| *m == Mark::Done, Mark::Done);
     let not = button(
-        t::MARK_NOT,
+        t::MARK_NOT.get(),
         |m| *m == Mark::NotForThisJob,
         Mark::NotForThisJob,
     );
@@ -101,7 +101,7 @@ pub fn Marks(
     let take_away = move || {
         mark.with(Option::is_some).then(|| {
             view! {
-                <button type="button" aria-label=name(t::MARK_NONE) on:click=move |_| set(None)>
+                <button type="button" aria-label=name(t::MARK_NONE.get()) on:click=move |_| set(None)>
                     {t::MARK_NONE}
                 </button>
             }
@@ -111,7 +111,7 @@ pub fn Marks(
     let said = move || {
         mark.with(|m| match m {
             None => None,
-            Some(Mark::Done) => Some(t::MARKED_DONE.to_owned()),
+            Some(Mark::Done) => Some(t::MARKED_DONE.get().to_owned()),
             Some(Mark::NotForThisJob) => Some(t::MARK_NOT.to_lowercase()),
             Some(Mark::Skipped(why)) => Some(format!("{}: {why}", t::MARK_SKIP.to_lowercase())),
         })
@@ -122,11 +122,11 @@ pub fn Marks(
         <div class="row">{in_sight}</div>
         <details class="help marks">
             <summary>{t::FOR_THIS_STEP} {live(said)}</summary>
-            <div class="row" role="group" aria-label=t::MARK>
+            <div class="row" role="group" aria-label=t::MARK.get()>
                 {folded} {not} {live(take_away)}
             </div>
-            {why.line(state, why_id, t::SKIP_WHY, t::SKIP_NEEDS_WHY)}
-            <button type="button" aria-label=name(t::MARK_SKIP) on:click=skip>
+            {why.line(state, why_id, t::SKIP_WHY.get(), t::SKIP_NEEDS_WHY.get())}
+            <button type="button" aria-label=name(t::MARK_SKIP.get()) on:click=skip>
                 {t::MARK_SKIP}
             </button>
             <div class="choice">

@@ -66,7 +66,7 @@ fn line(check: &OrderCheck, units: UnitSystem) -> AnyView {
         ),
     };
     let word = match check.standing {
-        Standing::NotHere => t::NONE_HERE,
+        Standing::NotHere => t::NONE_HERE.get(),
         _ => t::signal(signal),
     };
     let class = match signal {

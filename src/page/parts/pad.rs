@@ -6,9 +6,11 @@ use crate::live::live;
 use crate::parts::caught::gauge_line;
 use crate::parts::keys::{Counting, Key, Typing, press};
 use crate::parts::reading::input_id;
+use crate::show::{fixed, signed};
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::format::{decimals, fixed, last_digit, signed};
+use crate::words;
+use coldseat_core::ask::format::{decimals, last_digit};
 use coldseat_core::ask::{Measure, Place, parse};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -50,6 +52,11 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         let counting = untrack(counting);
         let mut now = typing.get_untracked();
         let typed = press(&text, key, &mut now, counting, unit);
+        let typed = match key {
+            // No digit stands behind it yet.
+            Key::Point => typed.replace('.', words::mark()),
+            _ => words::marked(typed),
+        };
         typing.set(now);
         state.type_text(target, place, &typed);
     };
@@ -88,9 +95,9 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             .text(target, place)
             .starts_with(['-', '\u{2212}'])
         {
-            t::LOW
+            t::LOW.get()
         } else {
-            t::PROUD
+            t::PROUD.get()
         }
     };
     let sign_key = place.field.is_signed().then(|| {
@@ -98,7 +105,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             <button
                 type="button"
                 class="key key-word"
-                aria-label=if proud { format!("{} / {}", t::PROUD, t::LOW) } else { t::PAD_SIGN.to_owned() }
+                aria-label=if proud { format!("{} / {}", t::PROUD, t::LOW) } else { t::PAD_SIGN.get().to_owned() }
                 on:pointerdown=hold
                 on:click=move |_| tap(Key::Sign)
             >
@@ -123,7 +130,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         for d in [4, 3] {
             text = press(&text, Key::Digit(d), &mut typing, counting, unit);
         }
-        format!("43 = {text}")
+        format!("43 = {}", words::marked(text))
     };
     let count_key = is_length.then(|| {
         view! {
@@ -154,7 +161,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         })
     };
     view! {
-        <section class="pad" aria-label=t::PAD>
+        <section class="pad" aria-label=t::PAD.get()>
             {gauge_line(state)}
             <div class="pad-head">
                 <p class="pad-title">{t::pad_title(place)}</p>
@@ -191,7 +198,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
             </div>
             <div class="pad-keys">
                 {digit(7)} {digit(8)} {digit(9)}
-                {key(Key::Delete, "key key-word", t::PAD_DELETE.to_owned(), t::PAD_DELETE.to_owned())}
+                {key(Key::Delete, "key key-word", t::PAD_DELETE.get().to_owned(), t::PAD_DELETE.get().to_owned())}
                 {digit(4)} {digit(5)} {digit(6)}
                 {key(Key::Up, "key key-step", format!("+{step}"), format!("{} {step}", t::PAD_PLUS))}
                 {digit(1)} {digit(2)} {digit(3)}
@@ -201,7 +208,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     format!("\u{2212}{step}"),
                     format!("{} {step}", t::PAD_MINUS),
                 )} {sign_key} {digit(0)}
-                {key(Key::Point, "key", ".".to_owned(), t::PAD_POINT.to_owned())}
+                {key(Key::Point, "key", words::mark().to_owned(), t::PAD_POINT.get().to_owned())}
                 <button
                     type="button"
                     class=if place.field.is_signed() {

@@ -9,7 +9,6 @@ use crate::parts::folder::entered;
 use crate::show;
 use crate::state::{State, Target};
 use crate::texts as t;
-use coldseat_core::ask::format::number;
 use coldseat_core::ask::{Checked, Measure, NONE_HERE, Owner, Place, by_sheet_most};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -83,7 +82,11 @@ pub fn Reading(
     // A signed height says in words which way it stands.
     let echo = move || match checked.get() {
         Checked::Good(si) | Checked::Questioned(si, _) if place.field.stands_proud() => {
-            if si < 0.0 { t::LOW } else { t::PROUD }
+            if si < 0.0 {
+                t::LOW.get()
+            } else {
+                t::PROUD.get()
+            }
         }
         _ => "",
     };
@@ -150,7 +153,7 @@ pub fn Reading(
         }
         Checked::Questioned(_, question) => {
             let suggestion = t::suggestion(&question).map(|si| {
-                let value = number(si, unit);
+                let value = show::bare_number(si, unit);
                 let words = format!("{} {}", t::USE_VALUE, show::number(si, unit));
                 view! {
                     <button

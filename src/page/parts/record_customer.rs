@@ -59,7 +59,7 @@ pub fn customer_paper(
                 _ => false,
             };
             if *step == StepId::Deck && whose.iter().all(decided) {
-                return t::DECK_NOT_MARKED.to_owned();
+                return t::DECK_NOT_MARKED.get().to_owned();
             }
             t::step_not_done(*step, whose, job.cylinders().count(), banks)
         })
@@ -76,14 +76,14 @@ pub fn customer_paper(
     view! {
         <section class="record-paper record-customer" aria-labelledby="record-customer">
             <header class="record-head">
-                {head(job, "record-customer", t::FOR_THE_CUSTOMER)} {code}
+                {head(job, "record-customer", t::FOR_THE_CUSTOMER.get())} {code}
             </header>
             <p class="record-sentence">{t::record_sentence(&home, &open)}</p>
             {(!loose.is_empty()).then(|| view! { <p>{t::fit_not_measured(&loose)}</p> })}
             {plans}
             <p class="record-words">{what}</p>
             {no_sleeves(job, reports)}
-            {list(t::WHAT_WAS_DONE, done)}
+            {list(t::WHAT_WAS_DONE.get(), done)}
             {pressure_tests(job, units)}
             {steps}
             {(disputed > 0).then(|| view! { <p>{t::disputes_open(disputed)}</p> })}
@@ -137,15 +137,18 @@ fn one(id: &str, job: &Job, report: &CylinderReport, units: UnitSystem) -> AnyVi
     let left = as_left(job, report);
     let mut lines: Vec<(&'static str, String)> = Vec::new();
     if !is_bare(job, report) {
-        lines.push((t::LEFT_FIT, cell_words(left.fit, units)));
-        lines.push((t::LEFT_PROUD, told(&left.height, |si| bare(si, units))));
+        lines.push((t::LEFT_FIT.get(), cell_words(left.fit, units)));
+        lines.push((
+            t::LEFT_PROUD.get(),
+            told(&left.height, |si| bare(si, units)),
+        ));
         lines.push((t::left_gap(job.listed_kind()), cell_words(left.gap, units)));
         if let Some(chance) = left.p_seated {
-            lines.push((t::LEFT_CHANCE, t::percent(chance)));
+            lines.push((t::LEFT_CHANCE.get(), t::percent(chance)));
         }
     }
     if let Some(done) = finished(job, report) {
-        lines.push((t::LEFT_BORE, told(&done.bore, |si| bare(si, units))));
+        lines.push((t::LEFT_BORE.get(), told(&done.bore, |si| bare(si, units))));
     }
     let lines: Vec<AnyView> = lines
         .into_iter()

@@ -74,7 +74,7 @@ pub fn file_paper(
     let open = if open.is_empty() {
         view! { <p>{t::NOTHING_OPEN}</p> }.into_any()
     } else {
-        list(t::NOT_DONE, open)
+        list(t::NOT_DONE.get(), open)
     };
     let marked: Vec<String> = only_marked(job, reports)
         .iter()
@@ -91,7 +91,7 @@ pub fn file_paper(
         .iter()
         .map(|spot| t::disputed(*spot))
         .collect();
-    let disputes = (!disputes.is_empty()).then(|| list(t::IN_DISPUTE, disputes));
+    let disputes = (!disputes.is_empty()).then(|| list(t::IN_DISPUTE.get(), disputes));
     let limit = |field: Field| engine_words(job, field, units);
     let limits = t::record_limits(
         &limit(Field::FitLow),
@@ -115,7 +115,7 @@ pub fn file_paper(
     view! {
         <section class="record-paper record-file" aria-labelledby="record-file">
             <header class="record-head">
-                {head(job, "record-file", t::FOR_THE_FILE)} {opens}
+                {head(job, "record-file", t::FOR_THE_FILE.get())} {opens}
             </header>
             {table("cards", Some(caption), &heads, lines)}
             {finished}
@@ -295,7 +295,7 @@ fn remarks(job: &Job) -> Option<AnyView> {
             lines.push(format!("{} {cylinder}: {}", t::CYLINDER, times.join(", ")));
         }
     }
-    (!lines.is_empty()).then(|| list(t::REMARKS, lines))
+    (!lines.is_empty()).then(|| list(t::REMARKS.get(), lines))
 }
 
 /// Lines under a word.
@@ -314,7 +314,7 @@ pub fn list(head: &'static str, lines: Vec<String>) -> AnyView {
 /// The gasket to buy, once the pistons are measured.
 pub fn gasket_words(job: &Job, units: UnitSystem) -> String {
     match gasket(job) {
-        Ok(None) => t::GASKET_UNKNOWN.to_owned(),
+        Ok(None) => t::GASKET_UNKNOWN.get().to_owned(),
         Ok(Some(found)) => t::gasket(&found, units),
         Err(lack) => t::lack(&lack, units),
     }
@@ -333,7 +333,7 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
     let name = if job.engine.banks() > 1 {
         format!("{} {}", t::DECK, t::bank(bank))
     } else {
-        t::DECK.to_owned()
+        t::DECK.get().to_owned()
     };
     if let Some(next) = left_proud(job, reports, bank) {
         return format!(
@@ -343,14 +343,14 @@ pub fn deck_words(job: &Job, reports: &[CylinderReport], bank: u8, units: UnitSy
         );
     }
     let words = match lock(job, reports, bank) {
-        Lock::NoSleeves => t::NO_SLEEVES.to_owned(),
+        Lock::NoSleeves => t::NO_SLEEVES.get().to_owned(),
         Lock::Disputed(disputed) => t::mend(&disputed, units),
         Lock::Locked(_) if is_cut(job, bank) => {
             let cut = Place::of_bank(bank, Field::DeckCut, 0);
             let typed = job.entries.get(cut).map_or(DASH, |entry| &entry.text);
             t::deck_cut_locked(typed)
         }
-        Lock::Locked(_) => t::LOCKED.to_owned(),
+        Lock::Locked(_) => t::LOCKED.get().to_owned(),
         Lock::Together(p) => t::together(p),
         open @ (Lock::Open | Lock::OpenBeside(_) | Lock::ByHand(..)) => {
             let cut = match plan(job, bank) {

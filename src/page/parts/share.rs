@@ -42,7 +42,7 @@ pub fn share(
 fn sheet(id: &'static str, address: &str) -> AnyView {
     // A code must lead somewhere.
     let leads = browser::has_address();
-    let code = leads.then(|| qr(address, t::LINK_QR)).flatten();
+    let code = leads.then(|| qr(address, t::LINK_QR.get())).flatten();
     let without = match (leads, &code) {
         (false, _) => Some(t::NO_LINK_FROM_FILE),
         (true, None) => Some(t::QR_TOO_LONG),
@@ -52,7 +52,11 @@ fn sheet(id: &'static str, address: &str) -> AnyView {
     let (to_copy, to_share) = (address.to_owned(), address.to_owned());
     let copy = move |_| {
         browser::copy(&to_copy, move |done| {
-            told.set(if done { t::COPIED } else { t::COPY_BY_HAND });
+            told.set(if done {
+                t::COPIED.get()
+            } else {
+                t::COPY_BY_HAND.get()
+            });
         });
     };
     let hand_on = (leads && browser::can_share()).then(|| {

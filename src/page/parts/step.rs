@@ -413,7 +413,7 @@ pub fn StepView(
                 .session
                 .open
                 .with(|o| o.as_ref().and_then(|o| origin(&o.job, owner, spec.id)));
-            found.ok_or(t::NO_NUMBER_YET)
+            found.ok_or(t::NO_NUMBER_YET.get())
         })
     });
     let fitted = match owner {

@@ -93,7 +93,7 @@ pub fn Strip(
             view! { <div class="strip-row">{title} <ul>{rings}</ul></div> }.into_any()
         })
         .collect();
-    view! { <nav class="strip" aria-label=t::STRIP>{rows}</nav> }.into_any()
+    view! { <nav class="strip" aria-label=t::STRIP.get()>{rows}</nav> }.into_any()
 }
 
 fn ring(

@@ -66,7 +66,7 @@ fn left(expected: &Expected, passed: Passed) -> String {
     let of = |end: Seconds| show::clock((end.as_s() - elapsed_s).max(0.0));
     let (low, high) = (of(expected.low), of(expected.high));
     match expected.wanted {
-        _ if elapsed_s >= expected.call().as_s() => t::TIMER_OVER.to_owned(),
+        _ if elapsed_s >= expected.call().as_s() => t::TIMER_OVER.get().to_owned(),
         Wanted::AtLeast => t::timer_left(&low, &high),
         Wanted::AtMost => t::timer_at_most(&low),
     }
@@ -270,7 +270,7 @@ pub fn Timer(
                 // Two times: this one from the bath to the bore, the large one
                 // above from the bore on.
                 let late = t::at_bore_late(&high);
-                return big(t::AT_BORE_WITHIN, low, t::MINUTES, late);
+                return big(t::AT_BORE_WITHIN.get(), low, t::MINUTES.get(), late);
             }
             let words = t::timer_expected(spec.id, &low, &high);
             view! { <p class="quiet">{words}</p> }.into_any()
@@ -328,7 +328,8 @@ pub fn RunningTimers(
             })
             .collect();
         (!items.is_empty()).then(|| {
-            view! { <div class="timers" role="group" aria-label=t::TIMERS>{items}</div> }.into_any()
+            view! { <div class="timers" role="group" aria-label=t::TIMERS.get()>{items}</div> }
+                .into_any()
         })
     })
 }

@@ -2,7 +2,7 @@
 
 use crate::show;
 use crate::texts as t;
-use coldseat_core::ask::{Figure, OneNumber, Signal, UnitSystem, format};
+use coldseat_core::ask::{Figure, OneNumber, Signal, UnitSystem};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -80,14 +80,14 @@ pub fn big(word: &str, value: String, unit: &str, below: String) -> AnyView {
 /// The one number of a step.
 pub fn one_number(number: &OneNumber, units: UnitSystem) -> AnyView {
     let unit = number.measure.unit(units);
-    let bare = |si: f64| format::number(si, unit);
+    let bare = |si: f64| show::bare_number(si, unit);
     let band = match number.band() {
         Some([low, high]) => t::between(&bare(low), &bare(high)),
         None => String::new(),
     };
     let (shown, symbol) = match number.figure {
         // A time to wait reads as on a clock.
-        Figure::Quiet => (show::clock(number.si), t::MINUTES),
+        Figure::Quiet => (show::clock(number.si), t::MINUTES.get()),
         figure => (
             bare(number.size()),
             t::figure_unit(figure, units).unwrap_or(unit.symbol()),

@@ -105,7 +105,7 @@ fn shown(state: State) -> AnyView {
         )
     };
     view! {
-        <section class="wall" aria-label=t::WALL>
+        <section class="wall" aria-label=t::WALL.get()>
             <div class="wall-head">
                 <p class="wall-where">{live(step)}</p>
                 <button type="button" on:click=move |_| state.gauge.wall.set(false)>

@@ -6,10 +6,9 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::parts::drop_answer::ready;
 use crate::parts::fold::is_open;
-use crate::show::{bare, clock, length, number, seconds};
+use crate::show::{bare, clock, fixed, length, number, seconds};
 use crate::state::State;
 use crate::texts as t;
-use coldseat_core::ask::format::fixed;
 use coldseat_core::ask::{
     DropAnswer, DropWays, Fault, Heat, Measure, Reach, Seconds, Signal, Span, Takes, UnitSystem,
     Way, drop_by_other_means, drop_of_sheet, drop_price, drop_ways,
@@ -68,7 +67,7 @@ fn takes(takes: &Takes) -> String {
 fn reach(reach: &Reach, units: UnitSystem) -> String {
     match reach {
         Reach::From(at) => number(at.as_k(), Measure::Temperature.unit(units)),
-        Reach::AsItIs => t::ENOUGH_AS_IT_IS.to_owned(),
+        Reach::AsItIs => t::ENOUGH_AS_IT_IS.get().to_owned(),
         Reach::Never(left) => t::never_enough(&length(left.as_m(), units)),
     }
 }
@@ -87,12 +86,12 @@ pub fn beside(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
     } = drop_ways(&view.case, view.least);
     let plate = view.case.heat == Heat::HotPlate;
     let lines = [
-        in_cold.map(|time| line(t::IN_COLD, said(&time, span))),
-        in_heat.map(|time| line(t::IN_HEAT, said(&time, span))),
-        plate.then(|| line(t::IN_HEAT, t::PLATE_TOUCH.to_owned())),
-        medium.map(|medium| line(t::TAKES, said(&medium, takes))),
+        in_cold.map(|time| line(t::IN_COLD.get(), said(&time, span))),
+        in_heat.map(|time| line(t::IN_HEAT.get(), said(&time, span))),
+        plate.then(|| line(t::IN_HEAT.get(), t::PLATE_TOUCH.get().to_owned())),
+        medium.map(|medium| line(t::TAKES.get(), said(&medium, takes))),
         Some(line(
-            t::FIT_MOST,
+            t::FIT_MOST.get(),
             said(&fit_most, |fit| {
                 if fit.as_m() > 0.0 {
                     t::up_to(&length(fit.as_m(), units))
@@ -101,11 +100,17 @@ pub fn beside(answer: &DropAnswer, units: UnitSystem) -> Option<AnyView> {
                 }
             }),
         )),
-        Some(line(t::COLD_ENOUGH, said(&cold_for, |r| reach(r, units)))),
-        Some(line(t::HOT_ENOUGH, said(&heat_for, |r| reach(r, units)))),
+        Some(line(
+            t::COLD_ENOUGH.get(),
+            said(&cold_for, |r| reach(r, units)),
+        )),
+        Some(line(
+            t::HOT_ENOUGH.get(),
+            said(&heat_for, |r| reach(r, units)),
+        )),
         closes.map(|closes| {
             line(
-                t::CLOSES_IN,
+                t::CLOSES_IN.get(),
                 said(&closes, |c| {
                     t::closes(
                         &length(c.by.as_m(), units),
@@ -185,7 +190,7 @@ fn costs(way: &Way, takes: Option<Result<Takes, Fault>>) -> String {
     match drop_price(&way.sheet, takes) {
         Ok(Some(price)) => fixed(price, 2),
         Ok(None) => "\u{2013}".to_owned(),
-        Err(_) => t::MEND_FIRST.to_owned(),
+        Err(_) => t::MEND_FIRST.get().to_owned(),
     }
 }
 
@@ -201,7 +206,7 @@ fn row(way: Way) -> AnyView {
         let why = match (&lacks.refused, fields.is_empty()) {
             (Some(fault), _) => t::fault(fault),
             (None, false) => t::drop_missing(&fields),
-            (None, true) => t::MEND_FIRST.to_owned(),
+            (None, true) => t::MEND_FIRST.get().to_owned(),
         };
         return view! {
             <tr>
@@ -239,10 +244,10 @@ fn row(way: Way) -> AnyView {
     view! {
         <tr>
             <th scope="row">{name}</th>
-            <td data-name=t::CLEARANCE_AT_BORE>{entry}</td>
-            <td data-name=t::HOME_BY>{live(told)}</td>
-            <td data-name=t::IN_COLD>{time}</td>
-            <td data-name=t::COSTS>{costs}</td>
+            <td data-name=t::CLEARANCE_AT_BORE.get()>{entry}</td>
+            <td data-name=t::HOME_BY.get()>{live(told)}</td>
+            <td data-name=t::IN_COLD.get()>{time}</td>
+            <td data-name=t::COSTS.get()>{costs}</td>
         </tr>
     }
     .into_any()

@@ -86,14 +86,14 @@ fn port(state: State) -> AnyView {
     view! {
         <Choice
             id="wire-speed"
-            label=t::WIRE_SPEED
+            label=t::WIRE_SPEED.get()
             options=speeds.to_vec()
             value=Signal::derive(move || wire(state).speed.to_string())
             change=set_speed
         />
         <Choice
             id="wire-frame"
-            label=t::WIRE_FRAME
+            label=t::WIRE_FRAME.get()
             options=frames.to_vec()
             value=Signal::derive(move || wire(state).frame.id().to_owned())
             change=set_frame
@@ -177,7 +177,7 @@ fn taught(state: State) -> AnyView {
         {forget}
         <Choice
             id="wire-unit"
-            label=t::WIRE_UNIT
+            label=t::WIRE_UNIT.get()
             options=options.to_vec()
             value=Signal::derive(move || wire.unit.id().to_owned())
             change=set_unit

@@ -1,9 +1,9 @@
 //! The number to work to: large before anything is cut, in a line after it.
 
 use crate::parts::verdict::big;
-use crate::show::{length, length_unit};
+use crate::show::{bare_number, length, length_unit};
 use crate::texts as t;
-use coldseat_core::ask::{Standing, StepReport, UnitSystem, WorkTo, format};
+use coldseat_core::ask::{Standing, StepReport, UnitSystem, WorkTo};
 use coldseat_markup::view;
 use leptos::prelude::*;
 
@@ -29,7 +29,7 @@ pub fn work_to_big(report: &StepReport, units: UnitSystem) -> Option<AnyView> {
     };
     let unit = length_unit(units);
     let word = t::work(to.work);
-    let number = format::number(to.si, unit);
+    let number = bare_number(to.si, unit);
     let taken = to.taken.map(|field| {
         view! { <p class="quiet">{t::work_taken(field)}</p> }
     });

@@ -110,19 +110,19 @@ pub fn DeckScreen(
             }
         })
     };
-    let from = where_from(t::CUT.to_owned(), units, move || {
+    let from = where_from(t::CUT.get().to_owned(), units, move || {
         // Locked: no number to cut to is shown at all.
         if !state_of_lock.with(Lock::is_open) {
-            return Err(t::NONE_WHILE_LOCKED);
+            return Err(t::NONE_WHILE_LOCKED.get());
         }
         let found = state.session.open.with(|o| {
             o.as_ref()
                 .and_then(|o| origin(&o.job, Owner::Bank(bank), StepId::Deck))
         });
-        found.ok_or(t::NO_NUMBER_YET)
+        found.ok_or(t::NO_NUMBER_YET.get())
     });
     let stand = untrack(|| state.session.stand());
-    let heading = heading_of(state, t::DECK, bank);
+    let heading = heading_of(state, t::DECK.get(), bank);
     view! {
         {whole_bar(state, &id, heading)}
         <div class="step-body">
@@ -144,7 +144,7 @@ pub fn DeckScreen(
 fn heights_screen(state: State, id: &str, bank: u8) -> AnyView {
     let onward = onward(state, id, bank);
     view! {
-        {whole_bar(state, id, heading_of(state, t::HEIGHTS, bank))}
+        {whole_bar(state, id, heading_of(state, t::HEIGHTS.get(), bank))}
         <p class="quiet">{t::NOT_DECKED}</p>
         <StepView spec=StepId::Heights.spec() owner=Owner::Bank(bank) onward=onward />
         {heights_plan(state, bank)}
@@ -287,7 +287,7 @@ fn lock_view(state: State, bank: u8, lock: Lock) -> AnyView {
                 </div>
                 <details class="help">
                     <summary>{t::RELEASE}</summary>
-                    {reason.line(state, id, t::RELEASE_REASON, t::RELEASE_NEEDS_REASON)}
+                    {reason.line(state, id, t::RELEASE_REASON.get(), t::RELEASE_NEEDS_REASON.get())}
                     <button type="button" on:click=release>
                         {t::RELEASE}
                     </button>
@@ -357,7 +357,7 @@ fn cut(
     let heads: Vec<String> = [t::CYLINDER, t::FLANGE_LOSES]
         .into_iter()
         .chain(left)
-        .map(str::to_owned)
+        .map(String::from)
         .collect();
     let without = (!bank.without.is_empty()).then(|| {
         let names: Vec<String> = bank.without.iter().map(t::missing_of).collect();
@@ -367,7 +367,7 @@ fn cut(
     });
     view! {
         {big(
-            t::CUT,
+            t::CUT.get(),
             bare(plan.removal.as_m(), units),
             length_unit(units).symbol(),
             format!("{} {}", t::CUT_LEAST, length(plan.removal_least.as_m(), units)),
@@ -381,7 +381,7 @@ fn cut(
                 .any_low
                 .map(chance_row)
                 .into_iter()
-                .chain(home.map(|chance| (t::ALL_HOME.to_owned(), t::percent(chance))))
+                .chain(home.map(|chance| (t::ALL_HOME.get().to_owned(), t::percent(chance))))
                 .collect(),
         )}
         {clean_up_m.map(|clean_up_m| deck_cuts(bank, clean_up_m, units))}

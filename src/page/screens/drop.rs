@@ -11,10 +11,11 @@ use crate::parts::origin::where_from;
 use crate::parts::reading::{Label, Reading};
 use crate::parts::share::share;
 use crate::parts::ways::{beside, side_by_side};
+use crate::show::fixed;
 use crate::state::{State, Target};
 use crate::texts as t;
 use coldseat_core::ask::document::Shared;
-use coldseat_core::ask::format::{decimals, fixed};
+use coldseat_core::ask::format::decimals;
 use coldseat_core::ask::{
     Caution, Cold, DropAnswer, DropSheet, Field, Heat, Lack, Lacks, MaterialId, Part, Place,
     UnitSystem, drop_field_of as field_of, origin_of_drop,
@@ -69,7 +70,7 @@ pub fn DropScreen() -> impl IntoView {
     let title = move || {
         let name = state.session.drop_open.with(|open| open.job.name.clone());
         if name.trim().is_empty() {
-            t::COLD_DROP.to_owned()
+            t::COLD_DROP.get().to_owned()
         } else {
             name
         }
@@ -141,9 +142,9 @@ pub fn DropScreen() -> impl IntoView {
                 {live(title)}
             </h1>
             <div class="drop-what">
-                {word(state, Field::DropPart, t::PART, Part::ALL, Part::id, t::part)}
-                {word(state, Field::DropCold, t::COLD_BY, Cold::ALL, Cold::id, t::cold)}
-                {word(state, Field::DropHeat, t::HEAT_BY, Heat::ALL, Heat::id, t::heat)}
+                {word(state, Field::DropPart, t::PART.get(), Part::ALL, Part::id, t::part)}
+                {word(state, Field::DropCold, t::COLD_BY.get(), Cold::ALL, Cold::id, t::cold)}
+                {word(state, Field::DropHeat, t::HEAT_BY.get(), Heat::ALL, Heat::id, t::heat)}
             </div>
             <div class="step-body">
                 <div class="step-answer">
@@ -153,8 +154,8 @@ pub fn DropScreen() -> impl IntoView {
                         {live(move || drop_picture(&answer.get(), units.get()))}
                     </div>
                     {live(move || beside(&answer.get(), units.get()))} {side_by_side(state, answer)}
-                    {live(move || where_from(t::GRIP_TIME.to_owned(), units.get(), move || {
-                        state.session.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET)
+                    {live(move || where_from(t::GRIP_TIME.get().to_owned(), units.get(), move || {
+                        state.session.drop_sheet.with(origin_of_drop).ok_or(t::NO_NUMBER_YET.get())
                     }))}
                 </div>
                 <div class="step-entry">
@@ -162,7 +163,7 @@ pub fn DropScreen() -> impl IntoView {
                         <legend>{t::PART}</legend>
                         <MaterialChoice
                             id="drop-sleeve-material"
-                            label=t::PART_MATERIAL
+                            label=t::PART_MATERIAL.get()
                             value=sleeve
                             change=set_sleeve
                         />
@@ -172,7 +173,7 @@ pub fn DropScreen() -> impl IntoView {
                         <legend>{t::HOUSING}</legend>
                         <MaterialChoice
                             id="drop-block-material"
-                            label=t::HOUSING_MATERIAL
+                            label=t::HOUSING_MATERIAL.get()
                             value=block
                             change=set_block
                         />
@@ -188,14 +189,14 @@ pub fn DropScreen() -> impl IntoView {
                     </fieldset>
                     <Choice
                         id="drop-units"
-                        label=t::UNITS
+                        label=t::UNITS.get()
                         options=unit_options
                         value=shown_units
                         change=set_units
                     />
                     </div>
                 <div class="step-aside">
-                    {kept_drops(state)} {share(t::SHARE_DROP, "link-drop", move || {
+                    {kept_drops(state)} {share(t::SHARE_DROP.get(), "link-drop", move || {
                         Some(Shared::Drop(state.session.drop_sheet.get()))
                     })} {live(warnings)}
                 </div>

@@ -19,6 +19,7 @@ use crate::parts::words::gauges_checked;
 use crate::screens::{Route, View};
 use crate::state::{State, Target};
 use crate::texts as t;
+use crate::words::Word;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
     Field, GAUGES_CHECKED, Job, Layout, MaterialId, PULL_HANGS_ON, Place, SleeveEnds, StepId,
@@ -94,7 +95,7 @@ const TOOLS: &[Field] = &[
 ];
 
 /// Limits and targets, by what they are about.
-const LIMITS: [(&str, &[Field]); 4] = [
+const LIMITS: [(Word, &[Field]); 4] = [
     (
         t::LIMITS_FIT,
         &[
@@ -345,23 +346,23 @@ pub fn EngineScreen(
         .open
         .with_untracked(|o| o.as_ref().is_some_and(|o| o.job.sheet));
     let head = if sheet {
-        sheet_bar(state, t::ENGINE_AND_LIMITS.to_owned())
+        sheet_bar(state, t::ENGINE_AND_LIMITS.get().to_owned())
     } else {
-        whole_bar(state, &id, t::ENGINE_AND_LIMITS.to_owned())
+        whole_bar(state, &id, t::ENGINE_AND_LIMITS.get().to_owned())
     };
     let whose = (!sheet).then(|| {
         view! {
             <Line
                 id="job-name"
                 locked=locked
-                label=t::JOB_NAME
+                label=t::JOB_NAME.get()
                 value=read(|j| j.name.clone())
                 change=write(|j, text| j.name = text)
             />
             <Line
                 id="job-customer"
                 locked=locked
-                label=t::CUSTOMER
+                label=t::CUSTOMER.get()
                 value=read(|j| j.customer.clone())
                 change=write(|j, text| j.customer = text)
             />
@@ -373,7 +374,7 @@ pub fn EngineScreen(
             <Choice
                 id="job-cylinders"
                 locked=locked
-                label=t::CYLINDERS
+                label=t::CYLINDERS.get()
                 options=counts()
                 value=read(|j| j.engine.cylinders.to_string())
                 change=write(|j, n| j.engine.cylinders = n.parse().unwrap_or(j.engine.cylinders))
@@ -381,7 +382,7 @@ pub fn EngineScreen(
             <Choice
                 id="job-layout"
                 locked=locked
-                label=t::LAYOUT
+                label=t::LAYOUT.get()
                 options=layouts()
                 value=read(|j| j.engine.layout.id().to_owned())
                 change=write(|j, id| {
@@ -396,7 +397,7 @@ pub fn EngineScreen(
             <Line
                 id="job-engine"
                 locked=locked
-                label=t::ENGINE_NAME
+                label=t::ENGINE_NAME.get()
                 value=read(|j| j.engine.name.clone())
                 change=write(|j, text| {
                     if j.sheet {
@@ -409,7 +410,7 @@ pub fn EngineScreen(
             <Line
                 id="job-note"
                 locked=locked
-                label=t::NOTE
+                label=t::NOTE.get()
                 value=read(|j| j.note.clone())
                 change=write(|j, text| j.note = text)
             />
@@ -420,7 +421,7 @@ pub fn EngineScreen(
             <MaterialChoice
                 id="job-sleeve-material"
                 locked=locked
-                label=t::SLEEVE_MATERIAL
+                label=t::SLEEVE_MATERIAL.get()
                 value=read(|j| j.engine.sleeve_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.sleeve_material = MaterialId::from_id(&id)
@@ -430,7 +431,7 @@ pub fn EngineScreen(
             <MaterialChoice
                 id="job-block-material"
                 locked=locked
-                label=t::BLOCK_MATERIAL
+                label=t::BLOCK_MATERIAL.get()
                 value=read(|j| j.engine.block_material.id().to_owned())
                 change=write(|j, id| {
                     j.engine.block_material = MaterialId::from_id(&id)
@@ -452,23 +453,23 @@ pub fn EngineScreen(
         {head}
         <p class="quiet">{t::FIRST_NUMBERS_WHAT}</p>
         {stands(state, locked)}
-        {folded(state, t::FIRST_NUMBERS, FIRST, true)}
+        {folded(state, t::FIRST_NUMBERS.get(), FIRST, true)}
         {materials}
         {first}
         {form}
         <p class="quiet">{t::ENGINE_FIRST}</p>
-        {folded(state, t::GEOMETRY, GEOMETRY, sheet)}
-        {folded(state, t::PISTONS_AND_HEAD, ENGINE, false)}
+        {folded(state, t::GEOMETRY.get(), GEOMETRY, sheet)}
+        {folded(state, t::PISTONS_AND_HEAD.get(), ENGINE, false)}
         {live(from_the_deck)}
         {live(at_hand)}
         {order(state)}
-        {folded(state, t::TOOLS, &[TOOLS, &PULL_HANGS_ON].concat(), false)}
-        {folded(state, t::SERVICE, SERVICE, false)}
+        {folded(state, t::TOOLS.get(), &[TOOLS, &PULL_HANGS_ON].concat(), false)}
+        {folded(state, t::SERVICE.get(), SERVICE, false)}
         <p class="quiet">{t::LIMITS_WHAT}</p>
-        {LIMITS.map(|(title, list)| folded(state, title, list, false)).into_iter().collect_view()}
-        {folded(state, t::GAUGES, &gauges(), false)}
+        {LIMITS.map(|(title, list)| folded(state, title.get(), list, false)).into_iter().collect_view()}
+        {folded(state, t::GAUGES.get(), &gauges(), false)}
         {gauges_checked(state, Target::Job)}
-        {share(t::SHARE_ENGINE, "link-engine", move || {
+        {share(t::SHARE_ENGINE.get(), "link-engine", move || {
             state.session
                 .open
                 .with(|o| o.as_ref().map(|o| {

@@ -26,7 +26,7 @@ pub fn EnginesScreen() -> impl IntoView {
                     }
                     .address();
                     let name = if job.row.engine.trim().is_empty() {
-                        t::UNNAMED.to_owned()
+                        t::UNNAMED.get().to_owned()
                     } else {
                         job.row.engine.clone()
                     };

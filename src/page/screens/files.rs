@@ -35,7 +35,7 @@ pub fn FilesScreen() -> impl IntoView {
         let at = state.session.shop.with(last_backup);
         match at {
             Some(at) => format!("{}: {}", t::LAST_BACKUP, browser::date(at)),
-            None => t::NO_BACKUP.to_owned(),
+            None => t::NO_BACKUP.get().to_owned(),
         }
     };
     view! {
@@ -70,7 +70,7 @@ pub fn last_backup(shop: &coldseat_core::ask::document::Shop) -> Option<u64> {
 
 fn shown(state: State, preview: RwSignal<Option<Preview>>) -> Option<AnyView> {
     let words = match preview.get()? {
-        Preview::Reading => t::OPENING.to_owned(),
+        Preview::Reading => t::OPENING.get().to_owned(),
         Preview::Refused(fault) => t::file_fault(&fault),
         Preview::Taken(count) => t::taken(count),
         Preview::Lines(lines) => return Some(preview_list(state, preview, &lines)),
@@ -83,7 +83,7 @@ fn preview_list(state: State, preview: RwSignal<Option<Preview>>, lines: &[Line]
         .iter()
         .map(|line| {
             let name = if line.name.trim().is_empty() {
-                t::UNNAMED
+                t::UNNAMED.get()
             } else {
                 &line.name
             };

@@ -31,7 +31,7 @@ pub fn FloorScreen(
             .with(|open| open.as_ref().map(|o| floor(&key, &o.job, units)))
     };
     view! {
-        {whole_bar(state, &id, t::FLOOR_SHEET.to_owned())}
+        {whole_bar(state, &id, t::FLOOR_SHEET.get().to_owned())}
         <div class="row screen-only">
             <button type="button" class="button-first" on:click=|_| browser::print()>
                 {t::PRINT}
@@ -52,13 +52,13 @@ fn floor(id: &str, job: &Job, units: UnitSystem) -> AnyView {
     let lines: Vec<Line> = all.iter().map(|one| line(id, one, units)).collect();
     let unit = length_unit(units).symbol();
     let heads = [
-        t::CYLINDER.to_owned(),
+        t::CYLINDER.get().to_owned(),
         format!("{} ({unit})", t::HONE_TO),
-        t::MEASURED_BORE.to_owned(),
+        t::MEASURED_BORE.get().to_owned(),
         format!("{} ({unit})", t::CUT_TO),
-        t::MEASURED_DEPTH.to_owned(),
+        t::MEASURED_DEPTH.get().to_owned(),
         format!("{} ({unit})", t::STANDS_PROUD),
-        t::INITIALS.to_owned(),
+        t::INITIALS.get().to_owned(),
     ];
     view! {
         <h2>{format!("{}: {}", t::FLOOR_SHEET, job.name)}</h2>

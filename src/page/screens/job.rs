@@ -141,7 +141,7 @@ pub fn JobScreen(
             <section class="work-step" aria-labelledby="step-heading">
                 {live(body)}
             </section>
-            <nav class="steps" aria-label=t::STEPS>
+            <nav class="steps" aria-label=t::STEPS.get()>
                 {live(steps)} {live(leave_out)}
             </nav>
         </div>

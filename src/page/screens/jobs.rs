@@ -219,7 +219,7 @@ fn line(listed: Listed) -> AnyView {
     let job = listed.row;
     let about = about(&job);
     let name = if job.name.trim().is_empty() {
-        t::UNNAMED.to_owned()
+        t::UNNAMED.get().to_owned()
     } else {
         job.name
     };

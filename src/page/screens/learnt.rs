@@ -6,6 +6,7 @@ use crate::live::live;
 use crate::memo::Memo;
 use crate::state::State;
 use crate::texts as t;
+use crate::words::Word;
 use coldseat_core::ask::{
     Engine, Entries, Entry, FEW, Job, Layout, Length, Lesson, MaterialId, Place, Seconds, Series,
     State as Condition, UnitSystem, assess, home_offer, home_time, home_times, homes, hone_offer,
@@ -194,7 +195,7 @@ fn offered(
     state: State,
     few: bool,
     words: String,
-    button: &'static str,
+    button: Word,
     entries: Vec<(Place, Entry)>,
 ) -> AnyView {
     let taken = RwSignal::new(false);

@@ -44,7 +44,7 @@ async fn source(state: State, value: &str) -> Option<(Engine, Entries)> {
 
 /// Where engines come from: own numbers, the sheets, the demos, the latest jobs.
 fn sources(state: State) -> Vec<(String, String)> {
-    let mut all = vec![(OWN.to_owned(), t::OWN_NUMBERS.to_owned())];
+    let mut all = vec![(OWN.to_owned(), t::OWN_NUMBERS.get().to_owned())];
     let key = |job: &Listed| format!("job-{}", job.id);
     state.library.jobs.with_untracked(|jobs| {
         let here = || jobs.iter().filter(|job| job.row.binned.is_none());
@@ -105,19 +105,19 @@ pub fn NewScreen() -> impl IntoView {
         <div class="form">
             <Line
                 id="new-name"
-                label=t::JOB_NAME
+                label=t::JOB_NAME.get()
                 value=name.into()
                 change=Callback::new(move |text| name.set(text))
             />
             <Line
                 id="new-customer"
-                label=t::CUSTOMER
+                label=t::CUSTOMER.get()
                 value=customer.into()
                 change=Callback::new(move |text| customer.set(text))
             />
             <Choice
                 id="new-from"
-                label=t::FROM_ENGINE
+                label=t::FROM_ENGINE.get()
                 options=sources(state)
                 value=from.into()
                 change=Callback::new(move |value| from.set(value))
@@ -129,7 +129,7 @@ pub fn NewScreen() -> impl IntoView {
             </button>
             <Line
                 id="new-link"
-                label=t::PASTE_LINK
+                label=t::PASTE_LINK.get()
                 value=link.into()
                 change=Callback::new(move |text| link.set(text))
                 most=20_000
@@ -153,13 +153,13 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
     view! {
         <Line
             id="new-engine"
-            label=t::ENGINE_NAME
+            label=t::ENGINE_NAME.get()
             value=read(|e| e.name.clone())
             change=Callback::new(move |text| engine.update(|e| e.name = text))
         />
         <Choice
             id="new-cylinders"
-            label=t::CYLINDERS
+            label=t::CYLINDERS.get()
             options=counts()
             value=read(|e| e.cylinders.to_string())
             change=Callback::new(move |n: String| {
@@ -168,7 +168,7 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
         />
         <Choice
             id="new-layout"
-            label=t::LAYOUT
+            label=t::LAYOUT.get()
             options=layouts()
             value=read(|e| e.layout.id().to_owned())
             change=Callback::new(move |id: String| {
@@ -177,7 +177,7 @@ pub fn engine_form(engine: RwSignal<Engine>) -> AnyView {
         />
         <Choice
             id="new-units"
-            label=t::UNITS
+            label=t::UNITS.get()
             options=units
             value=read(|e| e.units.id().to_owned())
             change=Callback::new(move |id: String| {

@@ -5,6 +5,7 @@ use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::{live, words};
 use crate::parts::bar::whole_bar;
+use crate::parts::choice::Choice;
 use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::record_customer::customer_paper;
@@ -16,6 +17,7 @@ use crate::share::file::save_table;
 use crate::share::qr::qr;
 use crate::state::{State, Target};
 use crate::texts as t;
+use crate::words::Language;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
     CylinderReport, Field, Job, Owner, UnitSystem, as_left, holes_of, plan, shown,
@@ -68,17 +70,22 @@ pub fn RecordScreen(
         }
         .into_any()
     };
+    let set_language = Callback::new(move |tag: String| {
+        if let Some(language) = Language::from_tag(&tag) {
+            state.ui.speak_here(language);
+        }
+    });
     let floor = Route::Job {
         id: id.clone(),
         view: View::Floor,
     }
     .address();
     view! {
-        {whole_bar(state, &id, t::RECORD.to_owned())}
+        {whole_bar(state, &id, t::RECORD.get().to_owned())}
         <div class="row screen-only">
-            {button(t::PRINT, "button-first", BOTH)}
-            {button(t::PRINT_CUSTOMER, "", ONLY_CUSTOMER)}
-            {button(t::PRINT_FILE, "", ONLY_FILE)}
+            {button(t::PRINT.get(), "button-first", BOTH)}
+            {button(t::PRINT_CUSTOMER.get(), "", ONLY_CUSTOMER)}
+            {button(t::PRINT_FILE.get(), "", ONLY_FILE)}
             {export_button(state)}
             <a class="button" href=floor>
                 {t::FLOOR_SHEET}
@@ -88,11 +95,20 @@ pub fn RecordScreen(
             </button>
         </div>
         <div class="screen-only">
-            {share(t::SHARE_FLOOR, "link-floor", move || {
+            {share(t::SHARE_FLOOR.get(), "link-floor", move || {
                 state.session
                     .open
                     .with(|o| o.as_ref().map(|o| Shared::Floor(Box::new(o.job.clone()))))
             })}
+        </div>
+        <div class="screen-only">
+            <Choice
+                id="record-language"
+                label=t::RECORD_LANGUAGE.get()
+                options=Language::ALL.map(|l| (l.tag().to_owned(), l.own_name().to_owned())).to_vec()
+                value=Signal::derive(move || state.ui.language.get().tag().to_owned())
+                change=set_language
+            />
         </div>
         {record_words(state)}
         <article class=words(move || papers.get())>{live(sheet)}</article>
@@ -148,7 +164,7 @@ fn opens(id: &str) -> Option<AnyView> {
     let id = id.to_owned();
     let view = View::Record;
     let address = format!("{page}{}", Route::Job { id, view }.address());
-    let code = qr(&address, t::QR_OPENS_LABEL)?;
+    let code = qr(&address, t::QR_OPENS_LABEL.get())?;
     Some(
         view! {
             <figure class="record-code record-opens">
@@ -192,7 +208,7 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
         format!("{head} / {whose}"),
     ]
     .iter()
-    .find_map(|text| qr(text, t::QR_LABEL))
+    .find_map(|text| qr(text, t::QR_LABEL.get()))
     .map(|code| {
         view! {
             <figure class="record-code">

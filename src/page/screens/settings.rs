@@ -11,6 +11,7 @@ use crate::parts::wire::wire_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{fields, gauges};
 use crate::texts as t;
+use crate::words::{Decimal, Language};
 use crate::{
     session::fresh_drop,
     state::{State, Target},
@@ -45,7 +46,9 @@ fn notices() -> AnyView {
     let show = move |_| {
         spawn_local(async move {
             let found = browser::beside("notices", "./notices.txt").await;
-            text.set(Some(found.unwrap_or_else(|| t::NO_NOTICES.to_owned())));
+            text.set(Some(
+                found.unwrap_or_else(|| t::NO_NOTICES.get().to_owned()),
+            ));
         });
     };
     let shown = move || match text.get() {
@@ -75,6 +78,25 @@ pub fn SettingsScreen() -> impl IntoView {
     let options = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
         .to_vec();
+    let languages = Language::ALL
+        .map(|language| (language.tag().to_owned(), language.own_name().to_owned()))
+        .to_vec();
+    let set_language = Callback::new(move |tag: String| {
+        if let Some(language) = Language::from_tag(&tag) {
+            state.close_pad();
+            state.ui.speak(language);
+        }
+    });
+    let set_decimal = Callback::new(move |sample: String| {
+        if let Some(decimal) = Decimal::from_sample(&sample) {
+            state.close_pad();
+            state.ui.write(decimal);
+        }
+    });
+    let no_language = move || {
+        let is_missing = state.ui.no_language.get();
+        is_missing.then(|| view! { <p class="fault" role="alert">{t::NO_LANGUAGE}</p> }.into_any())
+    };
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
@@ -91,13 +113,13 @@ pub fn SettingsScreen() -> impl IntoView {
         }
     });
     let set_pad = Callback::new(move |word: String| {
-        let on = word == t::ON;
+        let on = word == t::ON.get();
         state.session.edit_shop(|shop| {
             shop.pad = Some(on);
         });
     });
     let set_feedback = Callback::new(move |word: String| {
-        let on = word == t::ON;
+        let on = word == t::ON.get();
         state.session.edit_shop(|shop| {
             shop.feedback = Some(on);
         });
@@ -106,9 +128,9 @@ pub fn SettingsScreen() -> impl IntoView {
         units.get();
         view! {
             {lines(state, Target::Shop, &OF_SHOP)}
-            {fields(Target::Shop, t::GAUGES, &gauges())}
+            {fields(Target::Shop, t::GAUGES.get(), &gauges())}
             {gauges_checked(state, Target::Shop)}
-            {fields(Target::Shop, t::SHOP_LIMITS, LIMITS)}
+            {fields(Target::Shop, t::SHOP_LIMITS.get(), LIMITS)}
             {shims(state, Target::Shop)}
         }
         .into_any()
@@ -120,28 +142,45 @@ pub fn SettingsScreen() -> impl IntoView {
         <p class="quiet">{t::SHOP_WHAT}</p>
         <div class="form">
             <Choice
+                id="shop-language"
+                label=t::LANGUAGE.get()
+                options=languages
+                value=Signal::derive(move || state.ui.language.get().tag().to_owned())
+                change=set_language
+            />
+            {live(no_language)}
+            <p class="quiet">{t::LANGUAGE_WHAT}</p>
+            <Choice
+                id="shop-decimal"
+                label=t::DECIMAL.get()
+                options=Decimal::ALL.map(|d| (d.sample().to_owned(), d.sample().to_owned())).to_vec()
+                value=Signal::derive(move || state.ui.decimal.get().sample().to_owned())
+                change=set_decimal
+            />
+            <p class="quiet">{t::DECIMAL_WHAT}</p>
+            <Choice
                 id="shop-units"
-                label=t::UNITS
+                label=t::UNITS.get()
                 options=options
                 value=Signal::derive(move || units.get().id().to_owned())
                 change=set_units
             />
             <Choice
                 id="shop-pad"
-                label=t::PAD_SETTING
-                options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
+                label=t::PAD_SETTING.get()
+                options=[t::ON.get(), t::OFF.get()].map(|w| (w.to_owned(), w.to_owned())).to_vec()
                 value=Signal::derive(move || {
-                    (if state.ui.pad_on.get() { t::ON } else { t::OFF }).to_owned()
+                    (if state.ui.pad_on.get() { t::ON.get() } else { t::OFF.get() }).to_owned()
                 })
                 change=set_pad
             />
             <p class="quiet">{t::PAD_SETTING_WHAT}</p>
             <Choice
                 id="shop-feedback"
-                label=t::FEEDBACK
-                options=[t::ON, t::OFF].map(|w| (w.to_owned(), w.to_owned())).to_vec()
+                label=t::FEEDBACK.get()
+                options=[t::ON.get(), t::OFF.get()].map(|w| (w.to_owned(), w.to_owned())).to_vec()
                 value=Signal::derive(move || {
-                    (if state.ui.feedback.get() { t::ON } else { t::OFF }).to_owned()
+                    (if state.ui.feedback.get() { t::ON.get() } else { t::OFF.get() }).to_owned()
                 })
                 change=set_feedback
             />

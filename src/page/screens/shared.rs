@@ -70,8 +70,8 @@ fn contents(shared: &Shared) -> AnyView {
         .into_any(),
         Shared::Drop(sheet) => view! {
             {pairs(vec![
-                line(t::SLEEVE_MATERIAL, sheet.sleeve_material.name()),
-                line(t::BLOCK_MATERIAL, sheet.block_material.name()),
+                line(t::SLEEVE_MATERIAL.get(), t::material_name(sheet.sleeve_material)),
+                line(t::BLOCK_MATERIAL.get(), t::material_name(sheet.block_material)),
             ])}
             {numbers(&sheet.entries, Owner::Block)}
         }
@@ -102,11 +102,17 @@ fn contents(shared: &Shared) -> AnyView {
 
 fn engine_lines(engine: &Engine) -> AnyView {
     pairs(vec![
-        line(t::ENGINE_NAME, &engine.name),
-        line(t::CYLINDERS, &engine.cylinders.to_string()),
-        line(t::LAYOUT, t::layout(engine.layout)),
-        line(t::SLEEVE_MATERIAL, engine.sleeve_material.name()),
-        line(t::BLOCK_MATERIAL, engine.block_material.name()),
+        line(t::ENGINE_NAME.get(), &engine.name),
+        line(t::CYLINDERS.get(), &engine.cylinders.to_string()),
+        line(t::LAYOUT.get(), t::layout(engine.layout)),
+        line(
+            t::SLEEVE_MATERIAL.get(),
+            t::material_name(engine.sleeve_material),
+        ),
+        line(
+            t::BLOCK_MATERIAL.get(),
+            t::material_name(engine.block_material),
+        ),
     ])
 }
 

@@ -88,7 +88,7 @@ fn phase_fold(
     let mark = move || {
         let tally = tally.get();
         match tally.signal {
-            Go::None if tally.passed_over => marked(Go::None, t::PASSED),
+            Go::None if tally.passed_over => marked(Go::None, t::PASSED.get()),
             Go::None if tally.done == tally.of => tick(),
             Go::None => ().into_any(),
             signal => marked(signal, t::signal(signal)),
@@ -174,7 +174,7 @@ fn step_line(
     let mark = move || {
         let (listed, _) = said.get();
         match listed.signal {
-            Go::None if listed.passed_over => marked(Go::None, t::PASSED),
+            Go::None if listed.passed_over => marked(Go::None, t::PASSED.get()),
             // What is good and behind the hand is quiet: `go` is for what may be
             // done next.
             Go::Go if listed.done => tick(),

@@ -125,7 +125,7 @@ pub fn WholeScreen(
             <section class="work-step" aria-labelledby="step-heading">
                 {live(body)}
             </section>
-            <nav class="steps" aria-label=t::STEPS_OF_JOB>
+            <nav class="steps" aria-label=t::STEPS_OF_JOB.get()>
                 {live(steps)}
             </nav>
         </div>

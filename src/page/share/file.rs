@@ -8,6 +8,7 @@ use crate::library;
 use crate::state::State;
 use crate::storage::durable;
 use crate::texts as t;
+use crate::words::Word;
 use coldseat_core::ask::document::{Words, csv, read_slot, write_jobs};
 use coldseat_core::storage::Answer;
 use coldseat_core::storage::Ask;
@@ -94,8 +95,8 @@ pub fn save_table(state: State) {
     let table = state.session.open.with_untracked(|open| {
         let job = &open.as_ref()?.job;
         let words = Words {
-            heads: t::CSV_HEADS,
-            no_unit: t::CSV_NO_UNIT,
+            heads: t::CSV_HEADS.map(Word::get),
+            no_unit: t::CSV_NO_UNIT.get(),
             owner: &|place| t::owner(place.owner),
             reading: &|place| t::place_title(place),
             time: &browser::date,

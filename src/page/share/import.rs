@@ -117,7 +117,7 @@ async fn line(state: State, found: Found) -> Line {
         }
         Body::Shop(_) => {
             let here = with(|s| (s.shop().document(SHOP), s.shop().read_only));
-            (t::SETTINGS.to_owned(), Some(here))
+            (t::SETTINGS.get().to_owned(), Some(here))
         }
         Body::Drop(drop) if id.is_some() => {
             let here = match &id {
@@ -132,7 +132,7 @@ async fn line(state: State, found: Found) -> Line {
         }
         Body::Drop(_) => {
             let here = with(|s| (s.cold_drop().document(DROP), s.cold_drop().read_only));
-            (t::COLD_DROP.to_owned(), Some(here))
+            (t::COLD_DROP.get().to_owned(), Some(here))
         }
     };
     let id = id.unwrap_or_else(browser::fresh_id);

@@ -18,6 +18,29 @@ globalThis.trustedTypes?.createPolicy("default", {
   },
 });
 
+// The language chosen on this device, else the first of the browser's own that the
+// page has; the program takes it from the root of the page.
+const LANGUAGES = ["en-US", "es-US"];
+const CHOSEN = "coldseat/language";
+
+function language() {
+  try {
+    const chosen = localStorage.getItem(CHOSEN);
+    if (LANGUAGES.includes(chosen)) return chosen;
+  } catch {
+    // Blocked: the browser's own language.
+  }
+  const short = (tag) => tag.slice(0, 2).toLowerCase();
+  for (const tag of navigator.languages ?? []) {
+    const found = LANGUAGES.find((own) => short(own) === short(tag));
+    if (found) return found;
+  }
+  return LANGUAGES[0];
+}
+
+const root = document.documentElement;
+root.lang = language();
+
 const script = document.querySelector("script[data-glue][data-wasm]");
 const boot = document.getElementById("boot");
 // Found inside, as it is no longer in the page once the program runs.
@@ -28,8 +51,11 @@ const front = document.getElementById("boot-front");
 /** Whether nothing is kept here yet and the address is the front's. */
 function isFirstVisit() {
   try {
-    const own = Object.keys(localStorage).some((key) => key.startsWith("coldseat/"));
-    return !own && !navigator.serviceWorker?.controller && location.hash.length < 3;
+    const own = Object.keys(localStorage).some(
+      (key) => key.startsWith("coldseat/") && key !== CHOSEN,
+    );
+    // The front in the page is English.
+    return !own && root.lang === LANGUAGES[0] && !navigator.serviceWorker?.controller && location.hash.length < 3;
   } catch {
     return false;
   }
@@ -47,6 +73,18 @@ const leaves = () => showFront(false);
 addEventListener("hashchange", leaves, { once: true });
 
 let started = false;
+
+/** The words of the language, put where the program finds them. */
+async function fetchWords(address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address.pathname}: ${answer.status}`);
+  const words = document.createElement("pre");
+  words.id = `words-${root.lang}`;
+  words.hidden = true;
+  words.textContent = await answer.text();
+  document.body.append(words);
+  return words;
+}
 
 /** Shows what happened and the ways out; the first message stays. */
 function fail(reason) {
@@ -152,8 +190,10 @@ addEventListener("unhandledrejection", (event) => {
 
 try {
   const at = (name) => new URL(script.dataset[name], document.baseURI);
-  const program = await import(at("glue"));
+  const address = new URL(at("words").href.replace("LANGUAGE", root.lang));
+  const [program, words] = await Promise.all([import(at("glue")), fetchWords(address)]);
   await program.default({ module_or_path: at("wasm") });
+  words.remove();
   started = true;
   removeEventListener("hashchange", leaves);
   front.remove();
