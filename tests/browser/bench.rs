@@ -9,6 +9,7 @@ use url::Url;
 
 use crate::driver::Driver;
 use crate::engine::Engine;
+use crate::long_words;
 use crate::page::Page;
 use crate::server::PageServer;
 
@@ -52,6 +53,8 @@ pub enum Folder {
     Dist,
     /// A copy of it that the test may change.
     Copy,
+    /// A copy whose English is written two fifths longer.
+    LongWords,
     /// The page as one file, opened from the disk with no server at all.
     OneFile,
 }
@@ -129,9 +132,12 @@ impl Bench {
                 xtask::one_file::write(&dist, folder.path())?;
                 (dist, Some(folder))
             }
-            Folder::Copy => {
+            Folder::Copy | Folder::LongWords => {
                 let copy = TempDir::new()?;
                 xtask::page::copy_folder(&dist, copy.path())?;
+                if setting.folder == Folder::LongWords {
+                    long_words::put_into(copy.path())?;
+                }
                 (copy.path().to_path_buf(), Some(copy))
             }
         };

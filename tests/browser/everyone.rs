@@ -50,7 +50,7 @@ const SAME_NAMES: &str = "
 ";
 
 /// Numbers that do not fit into their field.
-const CUT_NUMBERS: &str = "
+pub(crate) const CUT_NUMBERS: &str = "
     return [...document.querySelectorAll('input[data-place]')]
         .filter((e) => e.value && e.scrollWidth > e.clientWidth + 1)
         .map((e) => `${e.id}: ${e.value}`);
@@ -58,7 +58,7 @@ const CUT_NUMBERS: &str = "
 
 /// Opens everything that can be opened, also what shows up in what was opened,
 /// and lets it be worked out and drawn.
-const UNFOLD: &str = "
+pub(crate) const UNFOLD: &str = "
     for (let round = 0; round < 3; round += 1) {
         for (const d of document.querySelectorAll('details')) d.open = true;
         for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
@@ -66,7 +66,8 @@ const UNFOLD: &str = "
 ";
 
 /// How wide the page is; a phone widens its window with what does not fit.
-const WIDE: &str = "return Math.max(document.documentElement.scrollWidth, window.innerWidth);";
+pub(crate) const WIDE: &str =
+    "return Math.max(document.documentElement.scrollWidth, window.innerWidth);";
 
 /// What the page breaks as it stands, all of it unfolded; `place` names it.
 pub(crate) async fn broken_rules(page: &Page, place: &str) -> Result<Vec<String>> {
@@ -148,16 +149,18 @@ async fn fits(widths: &[u32], set: impl AsyncFn(&Page) -> Result<()>) -> Result<
     Ok(())
 }
 
+/// Sets the browser's default size of text to twice what it is.
+pub(crate) async fn twice_the_text(page: &Page) -> Result<()> {
+    page.devtools("Page.enable", json!({})).await?;
+    let sizes = json!({ "fontSizes": { "standard": 32, "fixed": 26 } });
+    page.devtools("Page.setFontSizes", sizes).await?;
+    Ok(())
+}
+
 /// The person's own text at twice its size: it is the browser's default size.
 #[tokio::test]
 async fn text_at_twice_its_size_fits_and_cuts_no_number() -> Result<()> {
-    fits(&[320, 390, 820, 1600], async |page| {
-        page.devtools("Page.enable", json!({})).await?;
-        let sizes = json!({ "fontSizes": { "standard": 32, "fixed": 26 } });
-        page.devtools("Page.setFontSizes", sizes).await?;
-        Ok(())
-    })
-    .await
+    fits(&[320, 390, 820, 1600], twice_the_text).await
 }
 
 #[tokio::test]

@@ -31,6 +31,7 @@ mod finger;
 mod host;
 mod jobs;
 mod key;
+mod long_words;
 mod page;
 mod part;
 mod places;

@@ -26,6 +26,7 @@ mod hand;
 mod heard;
 mod installed;
 mod job;
+mod languages;
 mod late;
 mod learnt;
 mod links;

@@ -79,7 +79,7 @@ pub fn bore_profile(profile: &Profile, beside: Option<&Profile>, units: UnitSyst
     let ledge = y(profile.ledge);
     if profile.ledge.as_m() > 0.0 {
         picture.line("scribe-thin", (48.0, ledge), (232.0, ledge));
-        picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+        picture.text("tiny", (1.0, ledge + 4.0), t::LEDGE);
     }
     let lame = x(profile.lame);
     picture.line("scribe-dashed", (lame, TOP), (lame, foot));
@@ -173,7 +173,7 @@ pub fn pressure_down(
     let ledge = y(profile.ledge);
     if profile.ledge.as_m() > 0.0 {
         picture.line("scribe-thin", (48.0, ledge), (270.0, ledge));
-        picture.text("tiny-end", (46.0, ledge + 4.0), t::LEDGE);
+        picture.text("tiny", (1.0, ledge + 4.0), t::LEDGE);
     }
     if let Some(beside) = beside {
         let y = down(beside);

@@ -415,8 +415,17 @@ pub fn choice(field: Field, index: u8) -> &'static str {
             let held = HeldDown::ALL.get(index);
             return held.map_or("", |held| super::proud::held_down(*held));
         }
+        Field::DropOutcome => {
+            let outcomes = [
+                w::DROP_OUTCOME_FREE,
+                w::DROP_OUTCOME_DRAGGED,
+                w::DROP_OUTCOME_STUCK,
+            ];
+            return outcomes.get(index).map_or("", |word| word.get());
+        }
         _ => {}
     }
+    // Parts and colds are named by `part`; Ra and Rz are so everywhere.
     field.choices().get(index).copied().unwrap_or_default()
 }
 

@@ -328,3 +328,9 @@ less-than = less than { $value }
 ## How many cylinders have a step behind them.
 
 cylinders-done = { $done } of { $all } cylinders
+
+## How a drop went in.
+
+drop-outcome-free = free
+drop-outcome-dragged = dragged
+drop-outcome-stuck = stuck

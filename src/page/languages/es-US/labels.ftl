@@ -205,7 +205,7 @@ use-value = Usar
 predicted = prevista
 wanted = meta
 measured = medida
-loaded = con carga
+loaded = carga
 
 language = Idioma
 language-what =

@@ -330,3 +330,9 @@ less-than = menos de { $value }
 ## How many cylinders have a step behind them.
 
 cylinders-done = { $done } de { $all } cilindros
+
+## How a drop went in.
+
+drop-outcome-free = libre
+drop-outcome-dragged = con roce
+drop-outcome-stuck = atorada
