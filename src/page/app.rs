@@ -49,8 +49,8 @@ pub fn App() -> impl IntoView {
     // Words are said when they are drawn: another language draws the frame anew, and
     // what was typed stands where it stood, for none of it is kept in the frame.
     live(move || {
-        state.ui.language.get();
-        state.ui.decimal.get();
+        state.tongue.shown.get();
+        state.tongue.decimal.get();
         frame(state)
     })
 }
@@ -65,8 +65,8 @@ fn frame(state: State) -> AnyView {
         if before.is_some_and(|b| b != now) {
             browser::focus_heading();
             // A language for one record ends with it.
-            if !matches!(now, Screen::Record(_) | Screen::Floor(_)) {
-                state.ui.speak_at_home();
+            if !now.is_for_a_reader() {
+                state.tongue.speak_at_home();
             }
         }
         now

@@ -23,6 +23,7 @@ mod state;
 mod storage;
 mod tag;
 mod texts;
+mod tongue;
 mod ui;
 mod words;
 

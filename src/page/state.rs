@@ -13,6 +13,7 @@ pub use crate::session::Target;
 use crate::storage::local::Local;
 use crate::storage::{Event, StorageState, with};
 use crate::texts as t;
+use crate::tongue::Tongue;
 use crate::ui::Ui;
 use coldseat_core::ask::document::MARK;
 use coldseat_core::ask::{Entries, Job, Place, Scope};
@@ -32,6 +33,8 @@ pub struct State {
     pub storage: StorageState,
     /// What gauges sent, and the order of the hand.
     pub gauge: Gauge,
+    /// What the page speaks.
+    pub tongue: Tongue,
 }
 
 /// The address of the shortcut to the job changed last.
@@ -49,6 +52,7 @@ impl State {
             ui: Ui::new(session.shop),
             storage,
             gauge: Gauge::new(),
+            tongue: Tongue::new(),
         };
         storage.listen(move |event| state.hears(event));
         state.show_shop();

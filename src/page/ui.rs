@@ -6,11 +6,9 @@ use crate::memo::Memo;
 use crate::parts::keys::{Counting, Typing};
 use crate::screens::Route;
 use crate::session::Target;
-use crate::words::{self, Decimal, Language};
 use coldseat_core::ask::Place;
 use coldseat_core::ask::document::{LinkFault, Shared, Shop};
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 
 /// What is on the screen and under the hand.
 #[derive(Clone, Copy)]
@@ -25,12 +23,6 @@ pub struct Ui {
     pub pad_on: Memo<bool>,
     /// Beep and vibrate when a time is up: a setting.
     pub feedback: Memo<bool>,
-    /// The language that is shown: a choice of this device.
-    pub language: RwSignal<Language>,
-    /// What stands before decimals: a choice of this device.
-    pub decimal: RwSignal<Decimal>,
-    /// A language was chosen and its words could not be loaded.
-    pub no_language: RwSignal<bool>,
     /// How the pad takes digits.
     pub counting: RwSignal<Counting>,
     /// What pad and keyboard have typed so far into the reading under the hand.
@@ -52,41 +44,6 @@ pub struct Ui {
 }
 
 impl Ui {
-    /// Shows another language from now on, once its words are here; what was typed
-    /// stays.
-    pub fn speak(self, language: Language) {
-        self.speak_by(language, words::choose);
-    }
-
-    /// Shows another language until the screen is left: a record for its reader.
-    pub fn speak_here(self, language: Language) {
-        self.speak_by(language, words::show_for_now);
-    }
-
-    /// Shows this device's own language again.
-    pub fn speak_at_home(self) {
-        if self.language.get_untracked() != words::home() {
-            self.speak_here(words::home());
-        }
-    }
-
-    fn speak_by(self, language: Language, show: fn(Language)) {
-        spawn_local(async move {
-            let is_here = words::load(language).await;
-            self.no_language.set(!is_here);
-            if is_here {
-                show(language);
-                self.language.set(language);
-            }
-        });
-    }
-
-    /// Writes numbers so from now on.
-    pub fn write(self, decimal: Decimal) {
-        words::choose_decimal(decimal);
-        self.decimal.set(decimal);
-    }
-
     /// The first screen, nothing under the hand; follows the settings.
     #[must_use]
     pub fn new(shop: RwSignal<Shop>) -> Self {
@@ -96,9 +53,6 @@ impl Ui {
             was: RwSignal::new(None),
             pad_on: Memo::new(move |_| shop.with(|shop| shop.pad != Some(false))),
             feedback: Memo::new(move |_| shop.with(|shop| shop.feedback != Some(false))),
-            language: RwSignal::new(words::shown()),
-            decimal: RwSignal::new(words::decimal()),
-            no_language: RwSignal::new(false),
             counting: RwSignal::new(Counting::FromRight),
             typing: RwSignal::new(Typing::default()),
             menu: RwSignal::new(false),

@@ -24,7 +24,7 @@ async fn passes_and_hold_are_worked_out_when_they_are_opened() -> Result<()> {
     page.go(&format!("{job}/cylinder/2/fit")).await?;
     page.unfold("What the fit holds").await?;
     page.says("left of the fit, running").await?;
-    page.says("lets go where sleeve and block are both at")
+    page.says("lets go when sleeve and block are both at")
         .await?;
     ensure!(page.complaints().await?.is_empty());
     Ok(())

@@ -48,9 +48,9 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.gone(Role::Button, "Brought back, done: Dowels")
             .await?;
         page.long_picture(&format!("deck-before-{name}")).await?;
-        page.write(containing("Cut decided on"), "0.0050").await?;
+        page.write(containing("Deck cut (to"), "0.0050").await?;
         page.press(Key::Escape).await?;
-        page.says("By the cut decided on").await?;
+        page.says("By the cut entered").await?;
         page.tap(Role::Button, "Recut, done: Water-hole counterbores")
             .await?;
         page.says("checked off as done, not measured").await?;
@@ -66,7 +66,7 @@ async fn a_cut_says_what_it_changes_and_keeps_what_is_said_of_it() -> Result<()>
         page.long_picture(&format!("deck-after-{name}")).await?;
         // Decided on is not cut.
         page.go("#/job/deck/record").await?;
-        page.says("not cut yet, or not marked as cut; 0.0050 in decided on")
+        page.says("not cut yet, or not marked as cut; 0.0050 in to take")
             .await?;
         page.go("#/job/deck/deck/1").await?;
         page.tap(Role::Button, "The deck is cut").await?;

@@ -11,7 +11,7 @@ async fn plain(page: &Page, kind: &str) -> Result<String> {
     page.says("saved").await?;
     let job = page.job().await?;
     page.go(&format!("{job}/engine")).await?;
-    page.choose("How the sleeves stand", kind).await?;
+    page.choose("What the sleeves sit on", kind).await?;
     page.says("saved").await?;
     Ok(job)
 }
@@ -30,7 +30,7 @@ async fn round_the_clock(page: &Page, group: &str, text: &str) -> Result<()> {
 async fn a_sleeve_on_a_step_is_asked_for_its_length_and_cut_to_its_depth() -> Result<()> {
     let bench = Bench::open(Setting::default()).await?;
     let page = bench.page();
-    let job = plain(page, "plain, on a step of the bore").await?;
+    let job = plain(page, "plain, on a bore step").await?;
     // What a flange would be asked for is gone, the step's own are there.
     page.gone(Role::TextBox, containing("Flange OD")).await?;
     page.unfold("Geometry").await?;
@@ -44,9 +44,9 @@ async fn a_sleeve_on_a_step_is_asked_for_its_length_and_cut_to_its_depth() -> Re
     round_the_clock(page, "Sleeve length, end to end", "8.8440").await?;
     page.go(&format!("{job}/cylinder/1/step-depth")).await?;
     // The target before the cut: 8.8440 less 0.0100 proud.
-    page.says("cut the step to a depth of").await?;
+    page.says("cut the bore step to a depth of").await?;
     page.says("8.8340").await?;
-    round_the_clock(page, "Step depth", "8.8340").await?;
+    round_the_clock(page, "Bore step depth", "8.8340").await?;
     page.says("go").await?;
     page.long_picture("plain-step-depth").await?;
     page.go(&format!("{job}/cylinder/1/seat")).await?;

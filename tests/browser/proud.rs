@@ -85,7 +85,7 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.write(containing("Size: shim 1"), "0.0015").await?;
         page.write(containing("How many left: shim 1"), "2").await?;
         page.press(Key::Escape).await?;
-        page.says("Hole 3: lay a 0.0015 in shim on its ledge")
+        page.says("Cylinder 3: lay a 0.0015 in shim on its ledge")
             .await?;
         page.long_picture(&format!("proud-plan-{name}")).await?;
         let mut broken = broken_rules(page, "plan").await?;
@@ -96,7 +96,7 @@ async fn a_deck_left_proud_is_planned_ticked_and_measured_again() -> Result<()> 
         page.reload().await?;
         page.tap(
             Role::Button,
-            containing("Done: Hole 3: lay a 0.0015 in shim"),
+            containing("Done: Cylinder 3: lay a 0.0015 in shim"),
         )
         .await?;
         page.says("saved").await?;
@@ -143,7 +143,7 @@ async fn a_job_without_limits_asks_for_them_and_refuses_what_cannot_be() -> Resu
     page.says("saved").await?;
     let job = page.job().await?;
     page.go(&format!("{job}/engine")).await?;
-    page.choose("How the sleeves end", "left proud, within limits")
+    page.choose("How the sleeves are left", "left proud, within limits")
         .await?;
     page.says("published engine manuals").await?;
     page.write(containing("Held down while read"), "90").await?;

@@ -198,7 +198,7 @@ async fn what_must_stand_on_the_record_stands_on_it() -> Result<()> {
         "Pressure test before boring",
         "Steps not done",
         "Marks, notes and times",
-        "Decking was released by hand",
+        "Decking was unlocked by hand",
         "Invented Engine Works",
         "B 4471-22",
         "checked 2026-05-12",

@@ -39,7 +39,7 @@ async fn an_engine_sheet_says_go_or_no_go_and_begins_a_job() -> Result<()> {
     }
     // A lower step and a fire ring are there or not: somebody has to say so.
     page.says("Not all is checked yet").await?;
-    for none in ["Deck to the next lower step", "Fire ring height"] {
+    for none in ["Deck to the next lower bore step", "Fire ring height"] {
         let label = format!("This block has none: {none}");
         let button = page.find(Role::Button, containing(&label)).await?;
         button.bring_up().await?;
@@ -88,12 +88,12 @@ async fn a_sleeve_that_came_out_is_written_down_and_goes_in_again() -> Result<()
     page.go(&format!("{job}/cylinder/3/seat")).await?;
     page.says("NOT SEATED").await?;
     unfold(page, "The sleeve came out again").await?;
-    page.tap(Role::Button, "Keep it and start the next try")
+    page.tap(Role::Button, "Save this try, start the next")
         .await?;
     page.says("Type what was found first").await?;
     page.write(containing("What was found"), "a chip at 3")
         .await?;
-    page.tap(Role::Button, "Keep it and start the next try")
+    page.tap(Role::Button, "Save this try, start the next")
         .await?;
     page.find(Role::Heading, containing("Cylinder 3 \u{b7} Clean"))
         .await?;

@@ -298,7 +298,8 @@ async fn undo_and_redo_reach_over_the_job_and_over_a_reload() -> Result<()> {
     type_and_wait(page, "0.2011").await?;
     page.go(&format!("#/job/{id}/cylinder/4/counterbore"))
         .await?;
-    page.tap(Role::Button, "No sleeve in this cylinder").await?;
+    page.tap(Role::Button, "Put no sleeve in this cylinder")
+        .await?;
     saved(page).await?;
     page.reload().await?;
     // The mark of another step first, then the reading, on another screen.
@@ -306,7 +307,7 @@ async fn undo_and_redo_reach_over_the_job_and_over_a_reload() -> Result<()> {
         .await?;
     page.menu().await?;
     page.tap(Role::Button, "Undo").await?;
-    page.find(Role::Button, "No sleeve in this cylinder")
+    page.find(Role::Button, "Put no sleeve in this cylinder")
         .await?;
     page.menu().await?;
     page.tap(Role::Button, "Undo").await?;

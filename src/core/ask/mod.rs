@@ -248,6 +248,7 @@ pub use crate::quantity::parse::Unit;
 pub use crate::quantity::parse::parse;
 pub use crate::quantity::report::Fault;
 pub use crate::quantity::report::Finding;
+pub use crate::quantity::report::Level;
 pub use crate::quantity::ties;
 pub use crate::quantity::wire::Frame;
 pub use crate::quantity::wire::LinePart;

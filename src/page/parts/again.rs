@@ -38,7 +38,7 @@ fn account(job: &Job, cylinder: u8, found: &str, verdict: Option<&str>) -> Strin
         .into_iter()
         .map(|(field, typed)| {
             let values: Vec<String> = typed.into_iter().map(|(_, text)| text).collect();
-            format!("{} {}", t::field(field).to_lowercase(), values.join(", "))
+            format!("{} {}", t::in_sentence(t::field(field)), values.join(", "))
         })
         .collect();
     t::came_out(

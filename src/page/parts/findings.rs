@@ -13,7 +13,7 @@ pub fn findings(list: &[Finding], units: UnitSystem) -> Option<AnyView> {
             .map(|finding| {
                 view! {
                     <li>
-                        <strong>{finding.level.word()}</strong>
+                        <strong>{t::level(finding.level)}</strong>
                         {format!(" {}", t::finding(finding, units))}
                     </li>
                 }

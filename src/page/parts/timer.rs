@@ -204,7 +204,7 @@ pub fn Timer(
             }
             return view! {
                 <button type="button" class="button-first timer-start" on:click=start>
-                    {format!("{}: {}", t::TIMER_START, t::field(field).to_lowercase())}
+                    {format!("{}: {}", t::TIMER_START, t::in_sentence(t::field(field)))}
                 </button>
             }
             .into_any();

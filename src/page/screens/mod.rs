@@ -200,6 +200,12 @@ pub enum Screen {
 }
 
 impl Screen {
+    /// Whether it is printed for somebody, maybe in another language.
+    #[must_use]
+    pub const fn is_for_a_reader(&self) -> bool {
+        matches!(self, Self::Record(_) | Self::Floor(_))
+    }
+
     /// Whether it has a job's bar.
     #[must_use]
     pub const fn is_of_job(&self) -> bool {

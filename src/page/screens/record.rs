@@ -72,7 +72,7 @@ pub fn RecordScreen(
     };
     let set_language = Callback::new(move |tag: String| {
         if let Some(language) = Language::from_tag(&tag) {
-            state.ui.speak_here(language);
+            state.tongue.speak_here(language);
         }
     });
     let floor = Route::Job {
@@ -106,7 +106,7 @@ pub fn RecordScreen(
                 id="record-language"
                 label=t::RECORD_LANGUAGE.get()
                 options=Language::ALL.map(|l| (l.tag().to_owned(), l.own_name().to_owned())).to_vec()
-                value=Signal::derive(move || state.ui.language.get().tag().to_owned())
+                value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
                 change=set_language
             />
         </div>

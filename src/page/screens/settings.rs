@@ -84,17 +84,17 @@ pub fn SettingsScreen() -> impl IntoView {
     let set_language = Callback::new(move |tag: String| {
         if let Some(language) = Language::from_tag(&tag) {
             state.close_pad();
-            state.ui.speak(language);
+            state.tongue.speak(language);
         }
     });
     let set_decimal = Callback::new(move |sample: String| {
         if let Some(decimal) = Decimal::from_sample(&sample) {
             state.close_pad();
-            state.ui.write(decimal);
+            state.tongue.write(decimal);
         }
     });
     let no_language = move || {
-        let is_missing = state.ui.no_language.get();
+        let is_missing = state.tongue.missing.get();
         is_missing.then(|| view! { <p class="fault" role="alert">{t::NO_LANGUAGE}</p> }.into_any())
     };
     let set_units = Callback::new(move |id: String| {
@@ -145,7 +145,7 @@ pub fn SettingsScreen() -> impl IntoView {
                 id="shop-language"
                 label=t::LANGUAGE.get()
                 options=languages
-                value=Signal::derive(move || state.ui.language.get().tag().to_owned())
+                value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
                 change=set_language
             />
             {live(no_language)}
@@ -154,7 +154,7 @@ pub fn SettingsScreen() -> impl IntoView {
                 id="shop-decimal"
                 label=t::DECIMAL.get()
                 options=Decimal::ALL.map(|d| (d.sample().to_owned(), d.sample().to_owned())).to_vec()
-                value=Signal::derive(move || state.ui.decimal.get().sample().to_owned())
+                value=Signal::derive(move || state.tongue.decimal.get().sample().to_owned())
                 change=set_decimal
             />
             <p class="quiet">{t::DECIMAL_WHAT}</p>

@@ -46,6 +46,12 @@ const boot = document.getElementById("boot");
 // Found inside, as it is no longer in the page once the program runs.
 const part = (name) => boot.querySelector(`#boot-${name}`);
 
+// What is said before any words are here stands in the page in both languages.
+if (root.lang.startsWith("es")) {
+  for (const said of boot.querySelectorAll("[data-es]")) said.textContent = said.dataset.es;
+}
+const STOPPED = { "en-US": "Coldseat stopped", "es-US": "Coldseat se detuvo" };
+
 const front = document.getElementById("boot-front");
 
 /** Whether nothing is kept here yet and the address is the front's. */
@@ -93,7 +99,7 @@ function fail(reason) {
   part("wait").hidden = true;
   part("failed").hidden = false;
   part("reason").textContent = String(reason?.message ?? reason);
-  if (started) part("heading").textContent = "Coldseat stopped";
+  if (started) part("heading").textContent = STOPPED[root.lang] ?? STOPPED[LANGUAGES[0]];
   part("needs").hidden = started;
   boot.classList.toggle("boot-over", started);
   document.body.prepend(boot);

@@ -202,7 +202,7 @@ pub fn next_after_cut(next: &Next, units: UnitSystem) -> String {
         .say(),
         Next::DeckSizeWants(item, field) => w::NextAfterCutDeckSizeWants {
             item: &capital(deck_size_short(*item)),
-            field: &names::field(*field).to_lowercase(),
+            field: &names::in_sentence(names::field(*field)),
         }
         .say(),
         Next::DeckRough => w::NEXT_AFTER_CUT_DECK_ROUGH.get().to_owned(),

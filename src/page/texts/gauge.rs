@@ -58,7 +58,7 @@ pub fn refused(refused: &Refused) -> String {
     let shown: String = refused.text.chars().take(40).collect();
     match &refused.why {
         NotTaken::OfField(why, of, units) => w::RefusedOfField {
-            of: &field(*of).to_lowercase(),
+            of: &super::in_sentence(field(*of)),
             why: &refusal(why, *of, *units),
             shown: &shown,
         }

@@ -63,7 +63,7 @@ pub fn spot(spot: &Spot) -> String {
             Some("customer") => w::CUSTOMER.get().to_owned(),
             Some("name") => w::JOB_NAME.get().to_owned(),
             Some("note") => w::NOTE.get().to_owned(),
-            Some("left_out") => w::LEAVE_OUT.get().to_owned(),
+            Some("left_out") => w::SPOT_LEFT_OUT.get().to_owned(),
             _ => keys.join(", "),
         },
     }

@@ -1,7 +1,7 @@
 //! Labels, buttons, headings and short words.
 
 use crate::words::made as w;
-use coldseat_core::ask::{Family, Layout, Signal, State, UnitSystem};
+use coldseat_core::ask::{Family, Layout, Level, Signal, State, UnitSystem};
 
 #[must_use]
 pub fn units(units: UnitSystem) -> &'static str {
@@ -62,5 +62,15 @@ pub fn state(state: State) -> &'static str {
         State::Seated => w::STATE_SEATED.get(),
         State::Look => w::STATE_LOOK.get(),
         State::Stop => w::STATE_STOP.get(),
+    }
+}
+
+/// How much a finding weighs.
+#[must_use]
+pub fn level(level: Level) -> &'static str {
+    match level {
+        Level::Note => w::LEVEL_NOTE.get(),
+        Level::Look => w::SIGNAL_LOOK.get(),
+        Level::Stop => w::SIGNAL_STOP.get(),
     }
 }

@@ -50,7 +50,7 @@ pub fn next(next: &Next, units: UnitSystem) -> String {
         Next::Assumed(Field::Indicator) => w::NEXT_ASSUMED_INDICATOR.get().into(),
         Next::Assumed(Field::FlangeOdHere) => w::NEXT_ASSUMED_FLANGE_OD_HERE.get().into(),
         Next::Assumed(field) => w::NextAssumed {
-            field: &names::field(*field).to_lowercase(),
+            field: &names::in_sentence(names::field(*field)),
         }
         .say(),
         Next::ReleasedByHand => w::NEXT_RELEASED_BY_HAND.get().into(),

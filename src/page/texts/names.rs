@@ -469,3 +469,18 @@ pub fn cylinders_done(done: usize, all: usize) -> String {
     }
     .say()
 }
+
+/// A name in the middle of a sentence: small letters, but for what the shop writes in
+/// capitals (OD, Rz).
+#[must_use]
+pub fn in_sentence(name: &str) -> String {
+    let words = name.split(' ').map(|word| {
+        let capitals = word.chars().filter(|c| c.is_uppercase()).count();
+        if capitals > 1 || matches!(word.as_bytes(), [b'R', b'a' | b'z']) {
+            word.to_owned()
+        } else {
+            word.to_lowercase()
+        }
+    });
+    words.collect::<Vec<_>>().join(" ")
+}

@@ -171,9 +171,9 @@ pub fn disputes_open(count: usize) -> String {
 /// A gauge on the record: what it measures, how sure, when it was checked.
 #[must_use]
 pub fn record_gauge(gauge: Field, sure: &str, checked: Option<&str>) -> String {
-    let name = names::field(gauge)
-        .trim_end_matches(" (gauge)")
-        .to_lowercase();
+    // Its bracket says that it is a gauge, in whatever language.
+    let name = names::field(gauge);
+    let name = names::in_sentence(name.split(" (").next().unwrap_or(name));
     match checked {
         Some(checked) => w::RecordGaugeSome {
             name: &name,
@@ -270,6 +270,6 @@ pub fn time_kept(field: Field) -> String {
         Field::Carry => w::TIME_KEPT_CARRY.get().to_owned(),
         Field::HomeTimed => w::TIME_KEPT_HOME_TIMED.get().to_owned(),
         Field::HoldTime => w::TIME_KEPT_HOLD_TIME.get().to_owned(),
-        other => names::field(other).to_lowercase(),
+        other => names::in_sentence(names::field(other)),
     }
 }

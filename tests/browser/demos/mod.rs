@@ -120,7 +120,7 @@ async fn home_and_decked(player: &mut Player<'_>, spec: &'static StepSpec, high:
         if bank > 0 {
             player.on("Next step").await?;
         }
-        page.says("Decking is open").await?;
+        page.says("Decking is unlocked").await?;
         player.fill(spec, Owner::Bank(bank)).await?;
     }
     Ok(())

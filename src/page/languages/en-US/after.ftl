@@ -2,7 +2,7 @@
 
 after-cut = What the cut does to sizes measured from the deck
 after-cut-planned = By the planned cut. Nothing is cut yet.
-after-cut-decided = By the cut decided on or made.
+after-cut-decided = By the cut entered (to take or taken).
 from-deck-group = Measured from the deck, and how much may be cut
 from-deck-what =
     Enter each size before the cut, and its range by the engine's sheet. Leave out what this

@@ -2,7 +2,7 @@
 
 grip = What the fit holds, cold and running
 fit-left = left of the fit once the peaks are smoothed
-contact-pressure = presses at mid length with
+contact-pressure = contact pressure at mid length
 slips-pushed = slips when pushed with
 slips-pulled = slips when pulled with (it thins)
 heat-path = heat path through the joint
@@ -11,10 +11,10 @@ running-wanted =
     For the running engine, enter the temperatures of sleeve and block under Engine. Judge an
     aluminum block there, not cold.
 fit-running = left of the fit, running
-pressure-running = presses, running, with the gas
+pressure-running = contact pressure, running, with the gas
 sleeve-margin = sleeve: least strength over hoop stress
 block-margin = block: least strength over hoop stress
-lets-go = lets go where sleeve and block are both at
+lets-go = lets go when sleeve and block are both at
 no-tension = no tension
 grip-source =
     Lamé's rings at mid length, slip with the sleeve's own swelling. Friction 0.10 to 0.16, cast
@@ -44,7 +44,7 @@ number-what =
 ## pair columns
 
 pair-columns-sleeve = Sleeve
-pair-columns-hole = Hole
+pair-columns-hole = Cylinder
 pair-columns-hone-takes-diameter = Hone takes (diameter)
 
 ## A pass: the bore after it, its cut on diameter and on radius.
@@ -61,7 +61,7 @@ gauge-most-what-ram = ram
 gauge-most-what-rod = rod
 gauge-most-what-ledge = ledge
 gauge-most-what-flange = flange
-gauge-most = pump to at most (limit of the { $what })
+gauge-most = pump no higher than (limit of the { $what })
 
 ## wanted
 

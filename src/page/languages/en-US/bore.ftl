@@ -42,7 +42,7 @@ dial-flange = Flange thickness
 
 ## on diameter
 
-on-diameter = In { $unit }, on diameter. Minus means it opens.
+on-diameter = Unit: { $unit }, on diameter. Minus means it opens.
 
 ## pressure head
 

@@ -3,7 +3,7 @@
 ## The word before the one number; `si` with the sign it goes by (`OneNumber::sense`).
 
 figure-price = price
-figure-apart = block and sleeves apart
+figure-apart = block and sleeves differ by
 figure-pressure-lost = pressure lost
 figure-datum-lean = deck leans, end to end
 figure-wear = old bore varies by
@@ -16,11 +16,11 @@ figure-hone-stock-past-the-target = past the target bore by
 figure-hone-stock-left-for-the = left for the hone (diameter)
 figure-flange-room-flange-larger-than = flange larger than its counterbore by
 figure-flange-room-around-the = room around the flange (diameter)
-figure-fillet-room-fillet-over-chamfer = fillet over chamfer
-figure-fillet-room-chamfer-over-fillet = chamfer over fillet
+figure-fillet-room-fillet-over-chamfer = fillet larger than chamfer by
+figure-fillet-room-chamfer-over-fillet = chamfer larger than fillet by
 figure-oxygen-left = least oxygen in the room
 figure-quiet = quiet after about
-figure-warm-apart = sleeve and shop apart
+figure-warm-apart = sleeve and shop differ by
 figure-head-room = room between piston and head
 figure-piston-proud-piston-low-by = piston low by
 figure-piston-proud-piston-proud-at = piston proud at most
@@ -35,7 +35,7 @@ figure-still-to-cut-still-to-cut = still to cut
 figure-fit-loose-by = loose by
 figure-fit = fit
 figure-above-predicted-below-its-ledge = below its ledge by
-figure-above-predicted-above-its-seat = above its seat
+figure-above-predicted-above-its-seat = above its ledge by
 figure-above-target-too-low-by = too low by
 figure-above-target-above-its-mark = above its mark
 figure-gap-after-pull-gap = below its ledge by

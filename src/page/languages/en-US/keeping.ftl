@@ -237,3 +237,7 @@ offer-by-your-last =
 hone-offer =
     By your last { $n } holes, ten strokes of the hone take { $rate } off the diameter. The
     strokes still to go can be calculated from it.
+
+## Whether a cylinder gets a sleeve, as the name of a value.
+
+spot-left-out = Sleeve in this cylinder

@@ -44,12 +44,12 @@ keep-as-sheet = Keep this engine as a sheet
 sheet-into-bin = Put this sheet into the bin
 came-out = The sleeve came out again
 came-out-what =
-    What was read from bath to seat goes into the record with what you found. The steps from
+    What was read from bath to seat check goes into the record with what you found. The steps from
     cleaning on are then free for the next try. Sleeve, counterbore and bore keep their readings.
     Where a chip or the drag marked them, measure them again. Undo takes it back.
 came-out-found = What was found: chip, burr, fillet
 came-out-needs = Type what was found first. The record shows it.
-next-try = Keep it and start the next try
+next-try = Save this try, start the next
 timer-start = Start the timer
 timer-stop = Stop, keep the time
 timer-home = It is home: keep the time since it entered
@@ -136,18 +136,18 @@ strip = Cylinders
 next-step = Next step
 next-cylinder = Next cylinder, this step
 help = How to measure this
-leave-out = No sleeve in this cylinder
+leave-out = Put no sleeve in this cylinder
 take-in = This cylinder gets a sleeve after all
 pull = Pull
 no-job = This job is not on this device.
 back-to-jobs = Back to the jobs
 read-only = Written by a later version of this page. You can look, but not change it.
 locked = Decking is locked
-open = Decking is open
-open-by-hand = Decking was released by hand
+open = Decking is unlocked
+open-by-hand = Decking was unlocked by hand
 not-seated-yet = Not shown to be home:
-lock-why = An unseated sleeve that is decked flush drops later and takes the head gasket with it.
-release = Release by hand
+lock-why = An unseated sleeve that is decked flush settles later and takes the head gasket with it.
+release = Unlock by hand
 release-reason = Reason, kept in the record
 release-needs-reason = Type why first. The record shows the reason.
 lock-again = Lock again
@@ -254,3 +254,7 @@ state-marked = marked
 state-seated = seated
 state-look = look
 state-stop = stop
+
+## How much a finding weighs.
+
+level-note = note

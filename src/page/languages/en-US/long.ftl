@@ -29,18 +29,19 @@ last-return = sprang back
 still = a move of up to this is too small to count
 chance-seated = chance that it is home
 gauges-show = best chance one sleeve alone could show with these gauges
-better-depth = with a depth gauge half as unsure
+better-depth = with a depth gauge twice as sure
 chance-asked = chance asked for
 over-an-hour = over an hour
 drop-numbers = see inside
 slider = slider
-cut-kept = The cut entered below is kept. It does not count until the deck is open.
+cut-kept = The cut entered below is kept. It does not count until the deck is unlocked.
 left-out-why =
     A hole that is left out has readings of a sleeve. If that sleeve is still in the block, put
     the hole back in and do not deck over it. If it came out, write that down at its seat check.
 open-why = Every sleeve is home, within the limits you entered or left as usual.
 cut-good = Cleans up the lowest point and every sleeve.
-cut-too-small = Leaves metal that is not cleaned up: cut more, or bring the low sleeve up first.
+cut-too-small =
+    Leaves metal that is not cleaned up: cut the deck more, or bring the low sleeve up first.
 
 ## What to do next.
 
@@ -61,23 +62,23 @@ next-assumed-flange-od-here = Good with a flange of nominal size. Measure this o
 next-assumed =
     Good with the usual or planned { $field }. Nobody has measured or entered it yet: do that.
 next-released-by-hand =
-    Released by hand over flanges that are not shown to be home. One that drops later takes the
+    Unlocked by hand over flanges that are not shown to be home. One that settles later takes the
     gasket with it.
 next-deep-cut = More than twice the planned cut: check the number. Pistons stand prouder by as much.
 next-may-stay-low =
-    The chance of leaving a sleeve low is more than the one accepted. Cut deeper, or measure
-    again.
+    The chance of leaving a sleeve low is more than the one accepted. Cut the deck deeper, or
+    measure again.
 next-stops-at = Cylinder { $cylinder } is on stop: hand nothing over until it is fixed.
 next-not-all-done = Marked, but steps are open. The record shows what was not done.
 next-no-groove = This engine has no fire ring: no groove to cut.
 next-refused = No answer from these numbers; see why below.
-next-sleeve-round = Round at the top: number it to its hole.
+next-sleeve-round = Round at the top: mark it with its cylinder number.
 next-sleeve-look =
-    Out of round at the top: measure again, turn the sleeve a quarter. If it stays, ask the
-    supplier.
+    Out of round at the top: turn the sleeve a quarter turn and measure again. If it stays out of
+    round, ask the supplier.
 next-sleeve-stop = Too far out of round at the top: do not fit it.
 next-cut-deeper =
-    Cut { $to_go } deeper. Take the last { $what } in small bites, then measure all four clock
+    Cut { $to_go } deeper. Take small bites for the last { $what }, then measure all four clock
     positions.
 next-cut-deeper-inch = 0.010 in
 next-cut-deeper-metric = 0.25 mm
@@ -89,8 +90,8 @@ next-too-deep =
     Too deep by { $over }: do not fit the sleeve. Put a shim under it, or repair what it stands
     on.
 next-step-lies =
-    The step is { $over } deeper than this sleeve needs, and a step is only ever cut deeper. Use a
-    longer sleeve, a shim, or repair the step.
+    The bore step is { $over } deeper than this sleeve needs, and it is only ever cut deeper. Use a
+    longer sleeve, a shim, or repair the bore step.
 next-fit-good = The fit is in its band: clean, blue the ledge, go on.
 next-fit-undecided =
     The gauges cannot tell whether the fit is in its band. Set the bore gauge from the micrometer
@@ -102,21 +103,22 @@ next-fit-loose =
 next-bore-form = The fit is right, but the bore is out of round or tapered: hone it straight.
 next-drop-ready = The numbers are there: see clearance and grip time below.
 next-pulled-home =
-    Above its seat before the pull, as warming makes it. The seat check has shown it home since.
+    Above its ledge before it was pulled down, as warming makes it. The seat check has shown it home
+    since.
 next-pull-home =
-    Above its seat, and warming alone can explain it. A chip on its ledge would read the same:
-    only the pull tells. Pull it home.
+    Above its ledge, and warming alone can explain it. A chip on its ledge would read the same: only
+    pulling it down tells. Pull it down onto its ledge.
 next-above-ceiling =
     Higher than warming can explain: look for a chip, a burr, or a corner that rides on the ledge.
 next-home-warm =
-    On its ledge already, as near as the gauges can tell: pull once to prove it, then check the
-    seat.
+    On its ledge already, as near as the gauges can tell. Pull it down once to prove it, then
+    check the seat.
 next-pull-again =
-    Not shown to have stopped. It takes at least three pulls, the last two at the highest
-    pressure. Neither of those may move it by more than the gauge can tell. Pull again at the same
+    Not shown to have stopped. It takes at least three pulls, the last two at the highest pressure.
+    Neither of those may move it by more than the gauge can tell. Pull it down again at the same
     pressure and read it loaded and released.
 next-check-seat =
-    It has quit moving. By the pulls it may be home: only the seat check proves it. Measure the
+    It has stopped moving. By the pulls it may be home: only the seat check proves it. Measure the
     height at all four clock positions.
 next-stopped-high =
     Stopped moving but { $gap } high: not home. Do not deck. Take it out. Look for a chip, a burr
@@ -132,8 +134,8 @@ next-set-low-at =
     TOO LOW by { $low } at its lowest clock position. Nothing under it stops it, and no pull
     brings it up. Do not deck. Draw it out and set it again.
 next-set-high =
-    Stands { $high } too high: pull it down in small steps. Measure after each. Nothing under it
-    will stop it.
+    Stands { $high } too high: pull it down a little at a time. Measure after each pull. Nothing
+    under it will stop it.
 next-set-undecided =
     The gauge cannot tell whether it stands where it should. Measure the height again.
 next-not-seated =
@@ -199,20 +201,21 @@ caution-title-hot = Hot parts
 ## A caution.
 
 caution-lifting = Rated slings, block secured; the wash is hot and caustic.
-caution-pressure-test = Low pressure, plates secured, stand aside.
+caution-pressure-test = Low pressure, plates secured, stand clear.
 caution-cutting = No gloves near rotation; eye protection; sharp edges.
 caution-nitrogen =
-    Face shield, loose cryogenic gloves, cuffless pants over boots. It asphyxiates without
-    warning: oxygen alarm, doors open, two people, never a pit or small room. Someone down: get
-    out and call, do not rush in. Never seal it. No oil or grease near an open bath. Lower slowly.
-    No bare skin.
-caution-cold-iron = Cold iron is brittle: no hammer. Pinch point at the deck. Afterward dry and oil.
+    Face shield, loose cryogenic gloves, cuffless pants over boots. It asphyxiates without warning:
+    oxygen alarm, doors open, two people, never a pit or small room. Someone down: get out and call
+    for help, do not rush in. Never seal it. No oil or grease near an open bath. Lower the part
+    slowly. No bare skin.
+caution-cold-iron =
+    Cold iron is brittle: no hammer. Pinch point at the deck. Dry and oil it afterward.
 caution-dry-ice =
-    One kilogram becomes 0.55 m3 (19 cu ft) of carbon dioxide. The US limit for a working day
-    (OSHA) is 5000 parts per million. At that limit a room of 100 m3 (3500 cu ft) holds what 0.9
-    kg gives off. It lies at the floor: doors open, never a pit, a cellar or a closed van. Never
-    in a sealed vessel: it bursts. Alcohol burns, and its vapor with it: no flame, no spark, a
-    small open vessel. Gloves and face shield.
+    One kilogram becomes 0.55 m3 (19 cu ft) of carbon dioxide. The US limit for a working day (OSHA)
+    is 5000 parts per million. What 0.9 kg gives off brings a room of 100 m3 (3500 cu ft) to that
+    limit. The gas lies at the floor: doors open, never a pit, a cellar or a closed van. Never in a
+    sealed vessel: it bursts. Alcohol burns, and its vapor with it: no flame, no spark, a small open
+    vessel. Gloves and face shield.
 caution-hot =
     Dry gloves that stand the heat: water turns to steam. No oil near it: it smokes and burns.
     Heat evenly. Measure at the bore by contact. The maker's sheet says how hot: heat-treated
@@ -224,7 +227,7 @@ caution-cold-reading =
     zero.
 caution-ram =
     Rated ram and rod, full thread engagement, straight line, nobody in line with the rod. Pump
-    slowly, release before touching. Oil under the skin: hospital now.
+    slowly, release the pressure before touching. Oil under the skin: hospital now.
 
 ## A drop that a job cannot work out yet: what is missing.
 
@@ -325,5 +328,5 @@ record-state-not-seated-tilted = NOT SEATED
 ## The limits behind the record.
 
 record-limits =
-    Limits in { $unit }, as entered or left at their usual value: fit { $fit_low } to
-    { $fit_high }. Gap at most { $gap }, tilt at most { $tilt }.
+    Limits ({ $unit }), as entered or left at their usual value: fit { $fit_low } to { $fit_high }.
+    Gap at most { $gap }, tilt at most { $tilt }.

@@ -19,7 +19,7 @@ has-none = This block has none
 # The button that takes it.
 home-time-take = Use for new jobs: time you need
 # The button that takes it.
-home-take = Use for new jobs: share that is home
+home-take = Use for new jobs: part that is home
 # Why two values stand in one place.
 disputed = two devices differ. Choose one.
 # A cold drop into which nobody has typed.
@@ -52,17 +52,18 @@ deck-points-to-other =
 deck-points-to-home = Every measured sleeve is home.
 deck-points-to-who =
     { $count ->
-        [one] Cylinder { $names } stands
-       *[other] Cylinders { $names } stand
+        [one] Cylinder { $names } reads
+       *[other] Cylinders { $names } read
     }
-deck-points-to-stands-out = { $who } out from the others: a chip, a burr or a cocked sleeve.
+deck-points-to-stands-out = { $who } unlike the others: look for a chip, a burr or a cocked sleeve.
 deck-points-to-all-alike = All alike: zero the depth gauge on a flat, and look at one fillet.
 deck-points-to-undecided = The gauges cannot tell: measure height, depth and sleeve again.
 
 ## What the shop's own sleeves offer.
 
 home-offer =
-    Of { $n } sleeves that had stopped, and 20 usual ones before them, { $share } were home.
+    Of { $n } sleeves that had stopped, and 20 usual ones before them, the part that was home:
+    { $share }.
 
 ## What timed drops say.
 
@@ -79,7 +80,7 @@ home-time-none-they-are-too = { $said } They are too far apart to tell the time 
 ## Each by itself is home, all together not sure enough.
 
 together =
-    Each sleeve alone is home. That all of them are, the gauges show only to { $chance_short }.
+    Each sleeve alone is home. The chance that all of them are home is only { $chance_short }.
     Measure depth and height of the least sure ones again.
 
 ## What is missing: whose, which, how many.
@@ -95,7 +96,7 @@ owner-words-cylinder = cylinder { $cylinder },{" "}
 
 where-words-engine = the engine (cylinders, layout, units, materials)
 where-words-left-out = which holes get a sleeve
-where-words-unlock = the release of deck { $bank }
+where-words-unlock = the unlocking of deck { $bank }
 where-words-step = { $owner }the mark of "{ $step }"
 
 ## Why something cannot be told.

@@ -18,7 +18,7 @@ step-title-centre = Center the bar
 step-title-bore = Bore
 step-title-counterbore-d = Counterbore diameter
 step-title-counterbore = Counterbore depth
-step-title-step-depth = Step depth
+step-title-step-depth = Bore step depth
 step-title-chamfer = Ledge chamfer
 step-title-fit = Hone and fit
 step-title-clean = Clean and blue
@@ -27,7 +27,7 @@ step-title-chill = Chill
 step-title-drop = Drop
 step-title-hold = Hold down while warming
 step-title-warm-height = Warm height
-step-title-pull = Pull
+step-title-pull = Pull down
 step-title-seat = Seat check
 step-title-deck = Deck
 step-title-protrusion = Piston protrusion
@@ -35,11 +35,11 @@ step-title-groove = Fire-ring groove
 step-title-finish = Finish bore
 step-title-ring-gap = Ring gaps
 step-title-wash-again = Wash, test again
-step-title-report = Report and hand over
+step-title-report = Record and hand over
 
 ## Why a check of an order has nothing to check.
 
-order-not-here-bottom = no lower step entered: bored through
+order-not-here-bottom = no lower bore step entered: bored through
 order-not-here-ledge = held by its fit: it stands on nothing
 order-not-here-groove-outside-groove-floor = a plain sleeve has no flange
 order-not-here-other = no fire ring entered
@@ -54,10 +54,10 @@ least = at least { $value }
 
 ## What an order is checked for.
 
-order-item-bottom-to-cut-at = to cut at the step
+order-item-bottom-to-cut-at = to cut at the bore step
 order-item-wall = wall left
 order-item-web = web between the holes
-order-item-bottom-room-to-the = room to the lower step
+order-item-bottom-room-to-the = room to the lower bore step
 order-item-ledge = ledge width
 order-item-finish-stock = stock for the torque-plate hone
 order-item-groove-inside = metal inside the groove
@@ -69,7 +69,7 @@ order-item-groove-floor = flange under the groove
 field-pitch = Bore pitch
 field-flange-od = Flange OD, nominal (diameter)
 field-final-bore = Finished bore (diameter)
-field-step-below = Deck to the next lower step
+field-step-below = Deck to the next lower bore step
 field-spindle = Bar spindle (diameter)
 field-gasket = Head gasket, compressed
 field-head-least = Room between piston and head, min (sheet)
@@ -77,20 +77,20 @@ field-ring-height = Fire ring height (sheet)
 field-ring-proud = Fire ring stand-proud (sheet)
 field-ring-gap-low = Ring gap, min (sheet)
 field-ring-gap-high = Ring gap, max (sheet)
-field-apart-most = Block and sleeves apart, max (degrees)
-field-test-loss = Pressure lost in the test, max (share)
+field-apart-most = Block and sleeves differ by, max (degrees)
+field-test-loss = Pressure lost in the test, max (0.05 = 5 %)
 field-datum-tilt = Deck leans end to end, max
-field-wall-calm = Wall left: look below
-field-wall-look = Wall left: stop below
-field-web-calm = Web left: look below
-field-web-look = Web left: stop below
-field-bottom-least = Room to a lower step, min
+field-wall-calm = Wall left: look if under
+field-wall-look = Wall left: stop if under
+field-web-calm = Web left: look if under
+field-web-look = Web left: stop if under
+field-bottom-least = Room to a lower bore step, min
 field-finish-least = Stock for the torque-plate hone, min
 field-clear-low = Room around the flange, min (diameter)
 field-clear-high = Room around the flange, max (diameter)
-field-offset-look = Bar off the old center: look above
+field-offset-look = Bar off the old center: look if over
 field-hone-leave = Left for the hone (diameter)
-field-fillet-spare = Chamfer over fillet, min
+field-fillet-spare = Chamfer larger than fillet by, min
 field-ledge-least = Ledge width, min
 field-groove-inner = Fire-ring groove, inside (diameter)
 field-groove-outer = Fire-ring groove, outside (diameter)
@@ -123,18 +123,18 @@ field-litre-price = Price per liter of nitrogen
 field-other-price = Everything else
 field-bath-fill = Nitrogen to fill the bath (liters)
 field-standing-loss = Nitrogen lost by standing (liters per hour)
-field-standing-hours = Hours it stands
+field-standing-hours = Hours the bath stands
 field-rz-sleeve = Sleeve outside, Rz
 field-rz-bore = Block bore honed, Rz
-field-smoothing = Share of both Rz lost to smoothing
+field-smoothing = Part of both Rz lost to smoothing (0.8 = 80 %)
 field-run-sleeve = Sleeve temperature, running
 field-run-block = Block temperature, running
 field-gas-pressure = Gas pressure, highest (sheet)
 field-passes = Bar passes
-field-common-height = Height gauge: share of its variance common to a deck
-field-common-thickness = Thickness: share of its variance common to a deck
-field-common-depth = Depth gauge: share of its variance common to a deck
-field-prior-home = Share of sleeves that are home when they have stopped
+field-common-height = Height gauge: part of its variance common to a deck (0.5 = 50 %)
+field-common-thickness = Thickness: part of its variance common to a deck (0.5 = 50 %)
+field-common-depth = Depth gauge: part of its variance common to a deck (0.5 = 50 %)
+field-prior-home = Of sleeves that have stopped, part that is home (0.95 = 95 %)
 field-hone-rate = Hone: ten strokes take off (diameter)
 field-last-cut = Last pass of the bar (on diameter)
 field-chill-shrink = Shrink in the bath as measured (diameter)
@@ -149,7 +149,7 @@ field-retest-end = Second test: pressure at the end
 field-room-volume = Room volume
 field-room-litres = Nitrogen in the room (liters)
 field-air-changes = Air changes per hour
-field-release = Boils off over
+field-release = Time it boils off over
 field-deck-height = Deck height above the main line
 field-old-bore = Old bore (diameter)
 field-wall-reading = Wall now
@@ -179,28 +179,28 @@ field-head-clamp = Head or torque-plate load on one sleeve
 field-shim = Shim under the sleeve
 field-fit-low = Fit, min (on diameter)
 field-fit-high = Fit, max (on diameter)
-field-round-look = Sleeve out of round: look above
-field-round-stop = Sleeve out of round: stop above
+field-round-look = Sleeve out of round: look if over
+field-round-stop = Sleeve out of round: stop if over
 field-bore-form = Bore out of round and taper, max
 field-entry-least = Clearance at the bore, min
 field-target-proud = Target stand-proud
 field-planned-cut = Planned deck cut
 field-clean-up = Clean-up cut
-field-risk = Accepted chance of a low sleeve
+field-risk = Accepted chance of a low sleeve (0.01 = 1 %)
 field-gap-limit = Gap at the ledge, max
 field-tilt-limit = Tilt of a seated sleeve, max
-field-confidence = How sure "seated" must be
+field-confidence = How sure "seated" must be (0.95 = 95 %)
 field-gauge-sleeve = Sleeve OD
 field-gauge-bore = Bore diameter
 field-gauge-height = Height above the deck
 field-gauge-thickness = Flange thickness (gauge)
 field-gauge-depth = Counterbore depth (gauge)
-field-feed-sd = Hand feed of the ledge cutter
-field-deck-sd = Deck cut, off the cut that was set
+field-feed-sd = Hand feed of the ledge cutter, spread
+field-deck-sd = Deck cut, spread about the cut set
 field-room-temperature = Shop and block temperature
 field-drop-room = Shop temperature
 field-low-spot = Deck below its highest point
-field-deck-cut = Cut decided on
+field-deck-cut = Deck cut (to take or taken)
 field-sleeve-od = Sleeve OD (diameter)
 field-sleeve-temperature = Sleeve temperature
 field-flange-thickness = Flange thickness
@@ -228,12 +228,12 @@ field-drop-heat-most = Heat limit of the housing (maker's sheet)
 field-drop-heat-out = Out of the heat until it goes in
 field-drop-least = Target clearance at the bore
 field-drop-litre-price = Nitrogen, price per liter
-field-sleeve-kind = How the sleeves stand
+field-sleeve-kind = What the sleeves sit on
 field-plain-length = Sleeve length, end to end
-field-step-depth = Step depth
+field-step-depth = Bore step depth
 field-step-bore = Bore below the step (diameter)
 field-gauge-length = Sleeve length (gauge)
-field-gauge-step = Step depth (gauge)
+field-gauge-step = Bore step depth (gauge)
 field-drop-ice-price = Dry ice, price per kilogram
 field-from-deck-before = Before the cut
 field-from-deck-least = Min (sheet)
@@ -250,7 +250,7 @@ field-machinist = Machinist
 field-block-serial = Block serial number
 field-engine-hours = Engine hours run
 field-gauge-checked = Gauge last checked
-field-sleeve-ends = How the sleeves end
+field-sleeve-ends = How the sleeves are left
 field-proud-low = Stands proud, min (sheet)
 field-proud-high = Stands proud, max (sheet)
 field-spread-hole = Heights apart within one hole, max (sheet)
@@ -307,13 +307,13 @@ place-list-ring = ring { $index }
 ## How the sleeves of a job stand.
 
 sleeve-kind-flanged = flanged, on a counterbore's ledge
-sleeve-kind-on-step = plain, on a step of the bore
+sleeve-kind-on-step = plain, on a bore step
 sleeve-kind-by-fit = plain, held by its fit alone
 
 ## What heights that are there are judged by, beside the choice.
 
 judged-as-by-flanged = flange and counterbore depth
-judged-as-by-on-step = sleeve length and step depth
+judged-as-by-on-step = sleeve length and bore step depth
 judged-as-by-fit = the target stand-proud, and by no ledge
 judged-as = Heights are read already. They are judged by { $by }.
 

@@ -32,7 +32,7 @@ formula-heights-direct-readings-limits =
 formula-apart-temperature-of-the = Temperature of the block less that of the sleeves.
 formula-apart-t-block-t = |t_block - t_sleeve|
 formula-apart-direct-reading-limit = Direct reading. Limit: from memory, no source; yours to change.
-formula-pressure-drop-what-the-pressure = What the pressure lost, as a share of what it was.
+formula-pressure-drop-what-the-pressure = What the pressure lost, in % of what it was.
 formula-pressure-drop-p-start-p = (p_start - p_end) / p_start
 formula-pressure-drop-direct-reading-limit =
     Direct reading. Limit: from memory, no source; yours to change.

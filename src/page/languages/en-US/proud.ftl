@@ -109,38 +109,38 @@ held-down-free = free
 breach-of-low = not proud enough by { $by }
 breach-of-high = too proud by { $by }
 breach-of-hole = its heights are too far apart by { $by }
-breach-of-neighbour = too far from its neighbor, hole { $other }, by { $by }
-breach-of-all = too far from hole { $other } by { $by }
+breach-of-neighbour = too far from its neighbor, cylinder { $other }, by { $by }
+breach-of-all = too far from cylinder { $other } by { $by }
 
 ## What to do next, of heights that are left proud.
 
 next-proud-out-low =
-    Hole { $hole }: { $what }. Measure again. Then lay a shim on its ledge, or fit a sleeve with a
-    thicker flange.
+    Cylinder { $hole }: { $what }. Measure again. Then lay a shim on its ledge, or fit a sleeve with
+    a thicker flange.
 next-proud-out-high =
-    Hole { $hole }: { $what }. Measure again and look for a chip at its ledge. Then cut its ledge,
-    or use a thinner shim.
+    Cylinder { $hole }: { $what }. Measure again and look for a chip at its ledge. Then cut its
+    ledge, or use a thinner shim.
 next-proud-out-hole =
-    Hole { $hole }: { $what }. Measure again and look for a chip at its ledge. Then turn the
+    Cylinder { $hole }: { $what }. Measure again and look for a chip at its ledge. Then turn the
     sleeve, or true the ledge.
 next-proud-out-neighbour-all =
-    Hole { $hole }: { $what }. Measure both again. Then shim the one that stands less proud, or
+    Cylinder { $hole }: { $what }. Measure both again. Then shim the one that stands less proud, or
     cut the ledge of the prouder one.
 next-proud-read-again = Work was done here after the reading. Read again: { $missing }.
 next-proud-plan-open =
-    Hole { $hole }: first do what the plan of the heights says for this hole. Check off each line
-    when it is done. Then measure again.
+    Cylinder { $hole }: first do what the plan of the heights says for this hole. Check off each
+    line when it is done. Then measure again.
 next-proud-off-plan-way-prouder = prouder
 next-proud-off-plan-way-less-proud = less proud
 next-proud-off-plan =
-    Hole { $hole }: one clock position is { $by } { $way } than planned. That is more than the
+    Cylinder { $hole }: one clock position is { $by } { $way } than planned. That is more than the
     gauges explain. Measure again. Look for a chip, the wrong shim or the wrong sleeve.
 next-proud-in-limits-way-shallower = shallower
 next-proud-in-limits-way-deeper = deeper
-next-proud-in-limits = Within the limits, { $by } { $way } than the middle. Chamfer and clean.
+next-proud-in-limits = Within the limits, { $by } { $way } than their middle. Chamfer and clean.
 next-proud-apart-from =
-    Within its own limits. But at these depths it will stand { $by } too far from hole { $hole }.
-    Get the plan of the heights at this deck before you cut or set.
+    Within its own limits. But at these depths it will stand { $by } too far from cylinder
+    { $hole }. Get the plan of the heights at this deck before you cut or set.
 next-proud-good = Every height is within the limits you entered. Leave the deck as it is.
 next-proud-read-free =
     These heights were read free, but the sheet states a torque. Hold the sleeves down at that
@@ -148,7 +148,7 @@ next-proud-read-free =
 
 ## A hole for those who cannot see the drawing.
 
-height-spoken = hole { $cylinder }: { $low } to { $high }
+height-spoken = cylinder { $cylinder }: { $low } to { $high }
 
 ## What the drawing shows.
 
@@ -157,7 +157,7 @@ heights-label = How proud each sleeve stands. { $holes }
 ## Under the drawing.
 
 heights-caption =
-    How proud each sleeve stands. One bar per clock position: 12, 3, 6, 9. Below: mean and hole.
+    How proud each sleeve stands. One bar per clock position: 12, 3, 6, 9. Below: mean and cylinder.
     Dashed: the limits, { $low } and { $high }. Line at 0: the deck.
 
 ## No plan is calculated; the reason in the calculation's own words.
@@ -186,15 +186,16 @@ turned-other = , turned { $quarters }° clockwise: its 12 o'clock to { $quarters
 
 ## What is done at a hole, as a sentence; nothing where it is not to be done.
 
-line-cut = Hole { $hole }: cut { $cut } off its ledge, pass by pass. Then measure its depth again.
-line-shim-hole-take-out = Hole { $hole }: take out the { $before } shim.
+line-cut =
+    Cylinder { $hole }: cut { $cut } off its ledge, pass by pass. Then measure its depth again.
+line-shim-hole-take-out = Cylinder { $hole }: take out the { $before } shim.
 line-shim-hole-take-out-2 =
-    Hole { $hole }: take out the { $before } shim, lay a { $shim } shim instead.
-line-shim-hole-lay-a = Hole { $hole }: lay a { $shim } shim on its ledge.
+    Cylinder { $hole }: take out the { $before } shim, lay a { $shim } shim instead.
+line-shim-hole-lay-a = Cylinder { $hole }: lay a { $shim } shim on its ledge.
 line-sleeve-hole-fit-the =
-    Hole { $hole }: fit the sleeve that was number { $sleeve }{ $quarters }. Mark that sleeve
+    Cylinder { $hole }: fit the sleeve that was number { $sleeve }{ $quarters }. Mark that sleeve
     { $hole }.
-line-sleeve-hole-fit-its = Hole { $hole }: fit its own sleeve{ $quarters }.
+line-sleeve-hole-fit-its = Cylinder { $hole }: fit its own sleeve{ $quarters }.
 
 ## What a plan takes.
 
@@ -218,7 +219,7 @@ no-plan =
 ## A hole of the drawing, for those who cannot see it.
 
 hole-before-after-done = nothing done
-hole-before-after = hole { $hole }: { $before }, then { $after }, { $done }
+hole-before-after = cylinder { $hole }: { $before }, then { $after }, { $done }
 
 ## The drawing of a plan.
 

@@ -14,7 +14,7 @@ left-fit = fit
 left-proud = proud
 left-chance = home
 left-bore = bore
-deck-not-marked = Deck (a cut is decided on, but not marked as made)
+deck-not-marked = Deck (a cut is entered, but not marked as taken)
 sleeve-length = Sleeve length
 off-mark = Off its mark
 # Columns of the floor sheet for the hand.
@@ -25,7 +25,7 @@ initials = Initials
 ## What the words at each hole of the plan mean.
 
 deck-plan-what-off-flanged = Gap: how far the gauges find it off its ledge
-deck-plan-what-off-on-step = Gap: how far the gauges find it off its step
+deck-plan-what-off-on-step = Gap: how far the gauges find it off its bore step
 deck-plan-what-off-by-fit =
     Off its mark: how far above the height it was to stand at (below with a minus)
 deck-plan-what-cut-decked = , before any cut of the deck
@@ -49,7 +49,7 @@ deck-plan-caption-the-deck = The deck { $how } ({ $unit })
 
 ## Shims under the sleeves, each with its hole.
 
-shims-laid-each = hole { $cylinder }: { $size }
+shims-laid-each = cylinder { $cylinder }: { $size }
 shims-laid = Shims under the sleeves: { $each }.
 
 ## The limits of sleeves that are left proud.
@@ -110,7 +110,7 @@ deck-finish-line =
 
 ## The cut of a deck that nobody has made, for the record.
 
-deck-not-cut-how-decided-on = decided on
+deck-not-cut-how-decided-on = to take
 deck-not-cut-how-planned = planned
 deck-not-cut = not cut yet, or not marked as cut; { $cut } { $how }
 

@@ -9,25 +9,26 @@ help-enquiry =
     by standing.
 help-intake =
     Note who brought what, and in what condition. Number the main caps. Mark the cylinder 1 end on
-    the block: holes counted from the wrong end swap sleeves.
+    the block: count from the wrong end and the sleeves get swapped.
 help-rest =
     Strip, wash and dry. Then let block and sleeves rest side by side. Start the timer when the
     block comes out of the wash. Write down how warm it is. A second reading later shows, from the
-    block's own cooling, how long it still takes. A warm block hides a whole fit.
+    block's own cooling, how long it still takes. A warm block measures large: that can hide the
+    whole fit.
 help-pressure =
-    Low pressure, plates secured, stand aside. Write down where it leaks. A sleeve fixes the wall
-    of a bore and nothing else.
+    Low pressure, plates secured, stand clear. Write down where it leaks. A sleeve fixes the wall of
+    a bore and nothing else.
 help-datum =
     Measure the deck's height above the main line at both ends. Then measure the low spots in rows
     across the deck, from the front. Take one row before each bore and one behind the last. Left
     and right are as you stand at the front and look along it. The highest point is 0. If the deck
     leans, true it before you measure anything from it.
 help-old-bore =
-    Measure across and along the engine at three heights. The bar is centered on the unworn zone,
-    mostly near the bottom.
+    Measure across and along the engine at three levels. The bar is centered on the unworn part,
+    usually near the bottom.
 help-wall =
-    Measure at four clock positions on three levels, 12 toward the front of the engine. Wall left
-    is wall now, less half of what the bar opens on diameter. What the bar is off toward that wall
+    Measure at four clock positions on three levels, 12 toward the front of the engine. Wall left is
+    wall now, less half of what the bar opens on diameter. If the bar is off toward that wall, that
     comes off too.
 help-choose =
     Check before you order. Wall, web, room below and stock for the last hone must all hold. So
@@ -36,15 +37,15 @@ help-choose =
 help-sleeve =
     Measure the diameter across and along the engine, near the top, in the middle and near the
     bottom. Near the top means right under a flange. Lower down a sleeve springs round. At the top
-    it must be round by itself. Measure flange thickness, or the length of a plain sleeve, at 12,
-    3, 6 and 9. 12 is toward the front of the engine. Number the sleeve to its hole.
+    it must be round by itself. Measure flange thickness, or the length of a plain sleeve, at 12, 3,
+    6 and 9. 12 is toward the front of the engine. Mark the sleeve with its cylinder number.
 help-caps =
     Put the main caps on and torque them to the sheet before the bar goes in. Bored with the caps
     off or loose, the holes move when you torque them.
 help-centre =
-    Sweep an indicator from the bar around the unworn zone. A larger reading means that wall is
-    nearer. Half the difference of opposite readings is how far the bar is off. An offset on
-    purpose is fine: note why.
+    Sweep an indicator from the bar around the unworn part. A larger reading means that wall is
+    nearer. Half the difference of opposite readings is how far the bar is off. An offset on purpose
+    is fine: note why.
 help-bore =
     Measure the diameter after the last pass. The bar leaves a thou or so on diameter for the
     hone. Micrometer over spindle and cutter: add bore and spindle, then halve it.
@@ -53,21 +54,21 @@ help-counterbore =
     Measure from the deck to the ledge at four clock positions, zero on the deck beside this hole.
     Where the deck at this hole is left empty, the survey around it counts. Target depth: least
     flange thickness less the stand-proud. Too shallow can be fixed, too deep cannot. Where the
-    ledge may be cupped, read it at two radii. This depth is at the outer corner, the other near
-    the bore's edge (More of this hole's ledge). A ledge that falls toward the bore breaks the
+    ledge may be cupped, read it at two radii. Enter the outer corner here. Enter the depth near the
+    bore's edge under "More of this hole's ledge". A ledge that falls toward the bore breaks the
     flange.
 help-step-depth =
-    Measure from the deck to the step that the sleeve stands on. Read four clock positions, zero
-    on the deck beside this hole. Target depth: least sleeve length less the stand-proud. A step
-    is cut deeper, never higher: too shallow can be fixed, too deep cannot.
+    Measure from the deck to the bore step that the sleeve stands on. Read four clock positions,
+    zero on the deck beside this hole. Target depth: least sleeve length less the stand-proud. A
+    bore step is cut deeper, never higher: too shallow can be fixed, too deep cannot.
 help-chamfer =
-    The chamfer on the ledge's edge must clear the fillet under the flange. If not, the flange
-    rides on it and drops later.
+    The chamfer on the ledge's edge must clear the fillet under the flange. If not, the flange rides
+    on it and settles later.
 help-fit =
     Let block and sleeve rest side by side until cool. Measure the bore across and along at three
     levels. Set the bore gauge from the micrometer that measured the sleeve. Both temperatures
-    count: a warm block hides a whole fit. A fitted sleeve moves its neighbors. Measure all bores
-    before the first sleeve goes in.
+    count: a warm block measures large, and that can hide the whole fit. A fitted sleeve moves its
+    neighbors. Measure all bores before the first sleeve goes in.
 help-clean =
     Wash bore and counterbore. Blue the ledge. Look at the corner with a light: no chip, no burr.
 help-dry-run =
@@ -95,15 +96,16 @@ help-pull =
     goes in again, say so below. What was read is kept in the record. The readings are then free
     for the next try.
 help-seat =
-    Measure height at four clock positions after the last pull, zero on the deck. It is compared,
-    clock by clock, with what the sleeve has above its ledge less the ledge's depth. A sleeve held
-    by its fit is compared with the height it was to stand at.
+    Measure height at four clock positions after the last pull, zero on the deck. At each clock
+    position it is compared with flange thickness and shim, less counterbore depth. For a plain
+    sleeve on a bore step: length and shim, less bore step depth. A sleeve held by its fit is
+    compared with the height it was to stand at.
 help-deck =
-    Survey the deck in rows across it, from the front. Take one row before each bore and one
-    behind the last. Left and right are as you stand at the front and look along it. The highest
-    point is 0. Where the deck beside a hole was not measured at its counterbore, the four points
-    around it count. What was entered at step 5 is here already: it is the same survey. The cut
-    must clean up the lowest point and every sleeve.
+    Survey the deck in rows across it, from the front. Take one row before each bore and one behind
+    the last. Left and right are as you stand at the front and look along it. The highest point is
+    0. Where the deck beside a hole was not measured at its counterbore, the four points around it
+    count. What was entered under "Deck height and low spots" is here already: it is the same
+    survey. The cut must clean up the lowest point and every sleeve.
 help-heights =
     Measure each sleeve's height at four clock positions after the last pull, zero on the deck
     beside it. Type the heights at the seat check. If the engine's sheet states a torque, hold the
@@ -118,9 +120,9 @@ help-groove =
 help-finish =
     Torque plate on. With the hone's stroke, turns and cycles under Engine, the cross-hatch is
     calculated. It shows the included angle between the scratches, and of one scratch to the
-    horizontal. Measure across and along at three heights. Stop at the finished bore. The fit
-    closes the sleeve inside, more in some places than others. The drawing shows where the hone
-    must take more.
+    horizontal. Measure across and along at three levels. Stop at the finished bore. The fit closes
+    the sleeve inside, more in some places than others. The drawing shows where the hone must take
+    more.
 help-ring-gap =
     Set each ring square in its finished bore. Too small: file it. Each thou on the bore is three
     on the gap.
@@ -134,7 +136,7 @@ help-report =
 
 says-enquiry-go = The price at these rates. Take the job, or say no now.
 says-rest-go = At one temperature: measure.
-says-rest-wait = Too far apart: let both rest side by side, then measure again.
+says-rest-wait = Temperatures too far apart: let both rest side by side, then measure again.
 says-pressure-go = Holds, within the loss allowed.
 says-pressure-stop =
     Loses pressure: find the leak. A sleeve fixes the wall of a bore and nothing else.
@@ -142,7 +144,7 @@ says-wash-again-go = Holds, within the loss allowed.
 says-wash-again-stop = Loses pressure: find the leak before it leaves the shop.
 says-datum-go = The deck is level enough, end to end.
 says-datum-look = The deck leans: true it first, or measure both ends again.
-says-old-bore-go = Center the bar on the unworn part of the bore, mostly the bottom.
+says-old-bore-go = Center the bar on the unworn part of the bore, usually near the bottom.
 says-wall-go = Enough wall, within the limits you entered or left as usual.
 says-wall-look = Thin: move the center away from it, or take a smaller sleeve.
 says-wall-stop = Too thin to bore: move the center, or take a smaller sleeve.
@@ -151,15 +153,15 @@ says-choose-look = Thin, or flanges overlapping: look at the lines below before 
 says-choose-stop = Do not order: what is on stop below is too small for this block.
 says-choose-wait = Not all is checked yet: enter what is still needed below, then order.
 says-pull-stop =
-    A pull loads more than allowed: see the bars. Release. Look for cracks at the ledge and in the
-    sleeve. If they are sound, say so in the note. Take that pull out of the list, and pull within
-    the limit.
+    A pull loads more than allowed: see the bars. Release the pressure. Look for cracks at the ledge
+    and in the sleeve. If they are sound, say so in the note. Take that pull out of the list, and
+    pull it down within the limit.
 says-deck-wait = Locked: not every sleeve on it is shown to be home.
 says-heights-wait = Not every sleeve on this deck is shown to be home: see their seat checks.
-says-deck-none = Open: cut it, then tap "The deck is cut".
+says-deck-none = Unlocked: cut the deck, then tap "The deck is cut".
 says-centre-go = On center.
 says-centre-look = Off center: move it, or note why the offset is meant.
-says-bore-go = The hone has its stock.
+says-bore-go = Enough is left for the hone.
 says-bore-look = Little or nothing is left for the hone: measure again before honing.
 says-counterbore-d-go = The flange drops in freely.
 says-counterbore-d-look = Wide: the flange is not guided. Watch where the sleeve stands.
@@ -222,8 +224,8 @@ finding-no-piston-clearance =
     the finished bore is no larger than the piston: a radius among the diameters, or the wrong
     piston?
 finding-cocked =
-    one clock position is far from the others. A reading is off by a turn of the micrometer, or
-    the sleeve is cocked. Measure again before pulling
+    one clock position is far from the others. A reading is off by a turn of the micrometer, or the
+    sleeve is cocked. Measure again before pulling it down
 finding-cold-not-smaller =
     the sleeve measured cold is no smaller than it was warm: a reading is wrong. Wipe it and
     measure again, or clear the reading to go by the table for its iron
@@ -239,8 +241,8 @@ finding-deep-cut =
     more than twice the planned cut: the pistons stand prouder by as much. Check gasket and room
     to the head first
 finding-flange-may-stay-low =
-    the chance of leaving a sleeve low is greater than the one accepted. Cut deeper, or measure
-    heights and deck again
+    the chance of leaving a sleeve low is greater than the one accepted. Cut the deck deeper, or
+    measure heights and deck again
 finding-ledge-not-flat =
     the depth varies by more than { $uneven } around the hole. Clean the ledge, measure again, and
     true it before a sleeve sits on it
@@ -286,8 +288,8 @@ finding-too-little =
     the planned cut leaves a low spot or a sleeve uncut. Plan at least the least cut, or find out
     why it is low
 finding-unequal-pulls =
-    the last two pulls were weaker than 95 % of the strongest: they cannot show that it has
-    stopped. Pull twice more at one pressure
+    the last two pulls were weaker than 95 % of the strongest: they cannot show that it has stopped.
+    Pull it down twice more at one pressure
 finding-worse-at-the-floor =
     near the dewar, in pits and at floor level there is far less oxygen: oxygen alarm, doors open,
     two people
@@ -373,8 +375,8 @@ finding-neighbours-move =
     Fitting one sleeve makes the neighboring bores oval. Measure all bores before the first sleeve
     goes in, and the neighbors again after it.
 finding-no-flange =
-    Nothing is left of a flange after this cut: do not cut. Set that sleeve deeper, cut less, or
-    choose a thicker flange.
+    Nothing is left of a flange after this cut: do not cut. Set that sleeve deeper, cut the deck
+    less, or choose a thicker flange.
 finding-no-plan =
     No plan keeps every limit. Get other shims or sleeves, or ask whether the ledges may be cut.
 finding-one-reading =
@@ -393,8 +395,8 @@ finding-samples-refused = Some of the draws had no answer. The band is that of t
 finding-slope-from-roughness =
     The slope was taken from the roughness. Published rules differ by a factor of 2 there.
 finding-stands-out =
-    One sleeve stands out. Pull it down again. Then lift it and look for a chip or a burr under
-    its flange.
+    One sleeve reads unlike the others. Pull it down again. Then take it out and look for a chip or
+    a burr under its flange.
 finding-swept-oval =
     12 and 6 together read otherwise than 3 and 9. The hole is oval where it was swept, or one was
     misread.

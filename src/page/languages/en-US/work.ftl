@@ -50,12 +50,12 @@ steps-done = { $done } of { $of }
 
 ## A phase of the shop.
 
-phase-take-in = Intake
+phase-take-in = Check-in
 phase-measure = Measure
 phase-bore = Bore
 phase-counterbore = Cut and hone
 phase-drop = Chill and drop
-phase-seat = Pull and seat
+phase-seat = Pull down, seat
 phase-deck = Deck
 phase-finish = Finish
 
@@ -64,7 +64,7 @@ phase-finish = Finish
 work-bore = bore to (diameter)
 work-widen = open it to (diameter)
 work-depth = cut to a depth of
-work-step-depth = cut the step to a depth of
+work-step-depth = cut the bore step to a depth of
 work-chamfer = chamfer at least
 work-hone = hone to (diameter)
 work-groove = groove to a depth of

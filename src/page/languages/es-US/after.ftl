@@ -62,7 +62,7 @@ deck-size-short-bolt-hole = agujeros de tornillo de cabeza
 
 remedy-water-bore-seal-bore = cortar más profundo
 remedy-bolt-chamfer = achaflanar otra vez
-remedy-dowel = meterlos más a golpe, o acortarlos
+remedy-dowel = meterlos más a golpes, o acortarlos
 remedy-piston = usar un empaque más grueso, o rebajar las coronas, según la hoja del fabricante
 remedy-bolt-hole = pasar el machuelo más profundo, o los tornillos topan antes de apretar
 
@@ -87,7 +87,7 @@ recut-to-recut-to = cortar otra vez a { $to }
 
 ## No cut is both deep enough and shallow enough.
 
-bears-less = La cara queda limpia a { $least }. No se pueden las dos cosas: corrija una.
+bears-less = La cara queda limpia con { $least }. No se pueden las dos cosas: corrija una.
 
 ## What becomes of a size; `to` is where it is brought back to.
 

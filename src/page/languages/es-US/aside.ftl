@@ -1,7 +1,7 @@
 ### What a step has beside its one number.
 
 grip = Lo que sostiene el apriete, en frío y en marcha
-fit-left = queda del apriete con los picos alisados
+fit-left = apriete que queda con los picos alisados
 contact-pressure = a la mitad del largo presiona con
 slips-pushed = se desliza si la empujan con
 slips-pulled = se desliza si la jalan con (se adelgaza)
@@ -10,7 +10,7 @@ not-smoothed = No se descuenta nada por picos alisados: capture en Motor el Rz d
 running-wanted =
     Para el motor en marcha, capture en Motor las temperaturas de camisa y bloque. Un bloque de
     aluminio júzguelo ahí, no en frío.
-fit-running = queda del apriete, en marcha
+fit-running = apriete que queda, en marcha
 pressure-running = presiona, en marcha, con los gases
 sleeve-margin = camisa: resistencia mínima contra esfuerzo de aro
 block-margin = bloque: resistencia mínima contra esfuerzo de aro
@@ -23,13 +23,13 @@ grip-source =
     referencia de segunda mano. Paso del calor: Yovanovich. Los ejemplos de manual quedan entre 0.8
     y 8 veces ese valor: úselo para comparar acabados, no como número de fiar. La rugosidad Rms es
     un quinto de Rz, de memoria. Resistencias: la mínima del grado, vea el material. En marcha: cada
-    uno a una temperatura media. Las hojas de los fabricantes mandan.
+    uno a una temperatura promedio. Las hojas de los fabricantes mandan.
 passes = Pasadas de la barra
 micrometer = Micrómetro sobre husillo y buril, pasada por pasada:
 passes-what =
     De la lectura más chica del barreno viejo a la camisa, menos el centro de su banda de apriete y
-    el material del bruñido. Pasadas iguales, luego la última. Micrómetro: la mitad de barreno y
-    husillo juntos.
+    el material del bruñido. Pasadas iguales, luego la última. Micrómetro: la mitad de la suma de
+    barreno y husillo.
 pairs = Qué camisa en qué barreno
 spare = de repuesto
 # Numbers of the engine, asked at the step that wants them.
@@ -55,7 +55,7 @@ pass = { $count }: a { $bore } (diámetro), quita { $diameter } en diámetro, { 
 
 ## The warmest that is looked at.
 
-not-below = no debajo de { $warmest }
+not-below = arriba de { $warmest }, si suelta
 
 ## The highest pressure of a pull, and what it is that bears no more.
 
@@ -63,7 +63,7 @@ gauge-most-what-ram = gato hidráulico
 gauge-most-what-rod = varilla
 gauge-most-what-ledge = asiento
 gauge-most-what-flange = ceja
-gauge-most = bombee a lo más a (límite: { $what })
+gauge-most = no bombee a más de (límite: { $what })
 
 ## wanted
 
@@ -75,7 +75,7 @@ times = { $times } veces
 
 ## A conductance, and that of a joint twice as rough.
 
-heat-path-kw-m-k = { $now } kW/m²K; con el doble de aspereza: { $rough }
+heat-path-kw-m-k = { $now } kW/m²K; con el doble de rugosidad: { $rough }
 
 ## paired
 

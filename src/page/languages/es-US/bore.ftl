@@ -9,13 +9,13 @@ ledge = asiento
 lame = Lamé
 hone-takes = quita el bruñido
 takes-all = todo
-takes-bored = tras la barra
+takes-bored = ya barrenada
 profile-caption =
     El barreno de la camisa metida, de la cara hacia abajo, exagerado, junto a la recta meta. Hacia
     la derecha se cierra. Gruesa: como queda al meterla. Línea marcada "con cabeza": con cabeza o
     placa de torque. Delgadas: a lo largo y a lo ancho de la fila. Línea cortada: un solo número por
-    los anillos de Lamé. Números: lo que el bruñido debe quitar ahí en diámetro, todo, y después de
-    que la barra lo dejó recto.
+    los anillos de Lamé. Números: lo que el bruñido debe quitar ahí en diámetro. Es todo, o lo que
+    queda ya barrenada la camisa, donde la barra la dejó recta.
 pressure-caption =
     Cómo presiona la camisa en su barreno, de la cara hacia abajo. No se dibuja nada a menos de un
     espesor de pared del asiento y del pie. Ahí no se puede confiar en el modelo.
@@ -26,14 +26,14 @@ back-to-job = Volver a los números del trabajo
 flange-stress = Esfuerzo en la ceja y el asiento
 stress-fillet = debajo de la ceja, en el radio
 stress-counterbore = en el bloque, a la misma distancia de la esquina de la caja
-stress-ledge = asiento, presión media
+stress-ledge = asiento, presión promedio
 
 ## bore columns
 
 bore-columns-below-deck = Debajo de la cara
 bore-columns-closes = Cierra
 bore-columns-hone-takes = Quita el bruñido
-bore-columns-after-bar = Tras la barra
+bore-columns-after-bar = Ya barrenada
 
 ## A dimension to try.
 
@@ -57,7 +57,7 @@ pressure-label =
 ## push home
 
 push-home =
-    Se necesita de { $least } a { $most } para empujarla a fondo contra su apriete, con fricción de
+    Se necesitan de { $least } a { $most } para empujarla a fondo contra su apriete, con fricción de
     { $low } a { $high }.
 
 ## head sinks

@@ -2,19 +2,19 @@
 ### below them.
 
 load-caption =
-    El jalón más fuerte. Marcas: 80 % de lo nominal del gato, media fluencia de la varilla,
-    presión en el asiento y corte de la ceja capturados.
+    El jalón más fuerte. Marcas: 80 % de lo nominal del gato y la mitad del límite elástico de la
+    varilla. Además, presión en el asiento y esfuerzo cortante de la ceja, como se capturaron.
 chill-caption =
-    Tiempo en el baño hasta que queda en calma. Sombreado: de lo más pronto a lo más tarde. Barra:
-    el tiempo en el baño.
+    Tiempo en el baño hasta que deja de burbujear. Sombreado: de lo más pronto a lo más tarde.
+    Barra: el tiempo en el baño.
 oxygen-caption =
     Oxígeno en este cuarto, de 15 a 21 %, ya mezclado. Cerca del termo y al ras del piso es mucho
     peor. Marca: 19.5 %.
 deck-map-caption =
-    La cara vista desde arriba, el frente a la izquierda. Entre más grande el punto, más abajo está
-    del punto más alto. Relleno: sigue bajo después del corte planeado.
+    La cara vista desde arriba, el frente a la izquierda. Entre más grande la marca, más abajo está
+    del punto más alto. Rellena: sigue baja después del corte planeado.
 deck-survey-caption =
-    La cara vista desde arriba, el frente a la izquierda. Entre más grande el punto, más abajo está
+    La cara vista desde arriba, el frente a la izquierda. Entre más grande la marca, más abajo está
     del punto más alto.
 at-once = todo de golpe
 with-air = con el aire capturado
@@ -29,8 +29,8 @@ part-flange = ceja
 shallow = de menos
 deep = de más
 own-cuts-one =
-    Sus cajas en este trabajo contra la profundidad a que se cortó cada una. Una sola todavía no
-    dice nada de la dispersión.
+    Sus cajas en este trabajo contra la profundidad meta de cada una. Una sola todavía no dice nada
+    de la dispersión.
 
 ## A level of readings.
 
@@ -61,7 +61,7 @@ wall-label = Pared que queda después de barrenar: { $walls }.
 
 wall-caption =
     Pared que queda alrededor del barreno, una línea suave por las cuatro posiciones de reloj. El
-    número es la más delgada de los niveles. Línea cortada: { $stop }, el límite para alto.
+    número es la pared más delgada de los niveles. Línea cortada: { $stop }, el límite para "pare".
 
 ## plan wall
 
@@ -83,7 +83,7 @@ plan-caption =
 load-words-what-ram = gato hidráulico
 load-words-what-rod = varilla
 load-words-what-ledge = asiento
-load-words-what-flange = corte de la ceja
+load-words-what-flange = esfuerzo cortante de la ceja
 load-words = { $what } { $now }, a lo más { $most }
 
 ## load label
@@ -93,8 +93,8 @@ load-label = Cargas del jalón más fuerte: { $loads }.
 ## chill label
 
 chill-label-some =
-    En el baño { $elapsed }. En calma después de unos { $quiet }, entre { $low } y { $high }.
-chill-label-none = En calma después de unos { $quiet }, entre { $low } y { $high }.
+    En el baño { $elapsed }. Deja de burbujear como a los { $quiet }, entre { $low } y { $high }.
+chill-label-none = Deja de burbujear como a los { $quiet }, entre { $low } y { $high }.
 
 ## oxygen label
 
@@ -122,7 +122,7 @@ own-cuts-label = Cajas de este trabajo contra su profundidad meta: { $cuts }.
 
 ## own cuts caption
 
-own-cuts-caption-few = {" "}Pocos cortes: el siguiente puede quedar muy afuera.
+own-cuts-caption-few = {" "}Pocos cortes: el siguiente puede quedar muy lejos de ahí.
 own-cuts-caption =
-    Sus { $n } cajas en este trabajo contra la profundidad a que se cortó cada una. Línea cortada:
-    su media, { $mean } { $mean_m }. Sombreado: una desviación estándar, { $sd }.{ $few }
+    Sus { $n } cajas en este trabajo contra la profundidad meta de cada una. Línea cortada: su
+    promedio, { $mean } { $mean_m }. Sombreado: una desviación estándar, { $sd }.{ $few }

@@ -36,8 +36,8 @@ shrinks-by-sleeve = Según esta camisa medida en frío, no según la tabla de su
 
 ## Beside a time: the diameter measured cold.
 
-cold-use-said-used = usado para meterla
-cold-use-said-odd = usado para meterla, aunque no es lo que hace su hierro
+cold-use-said-used = usado en el cálculo
+cold-use-said-odd = usado en el cálculo, aunque no es lo que hace su hierro
 cold-use-said-not-used = no usado: ningún hierro hace eso
 cold-use = medido en frío { $diameter }, { $said }
 
@@ -58,7 +58,8 @@ cause-insertion = qué tan rápido llega a fondo
 
 ## What the later end of that time means.
 
-at-bore-late = desde ahí la holgura puede quedar debajo de la meta; después de { $late } ya lo está
+at-bore-late =
+    de ahí en adelante la holgura puede quedar debajo de la meta; después de { $late } ya quedó
 
 ## How soon in a warmer block.
 

@@ -11,8 +11,8 @@ hand = Después de una lectura, seguir con
 # What it is good for.
 hand-what =
     Para un medidor que escribe sus lecturas (por cable o adaptador de radio, enviadas con Enter o
-    Tab). Con la segunda o tercera opción entra todo un bloque sin tocar la pantalla. Page Down
-    (Av Pág) salta un lugar. Page Up (Re Pág) regresa. Una lectura sin final no se toma.
+    Tab). Con la segunda o tercera opción entra todo un bloque sin tocar la pantalla. Page Down (Av
+    Pág) salta un lugar. Page Up (Re Pág) regresa. Una lectura sin Enter ni Tab al final no se toma.
 # A gauge in use.
 gauge-in-use = Medidor que escribe
 # The key that skips.

@@ -38,7 +38,7 @@ save-csv = Lecturas en tabla (CSV)
 import = Trabajos de un archivo
 import-what =
     Primero usted ve qué cambiaría. Un trabajo que ya está aquí se une con su copia, lectura por
-    lectura. Nada se encima.
+    lectura. No se borra lo que ya está.
 import-file = Archivo con uno o varios trabajos
 preview = Esto cambiaría:
 take-all = Tomar estos cambios
@@ -99,8 +99,8 @@ keeping-gone = borrado, solo en la pantalla
 ## where there is nothing to do.
 
 kept-in-one-newer =
-    Una versión posterior de esta página escribió aquí. Lo que usted escribe ahora no se encima.
-    Recargue la página.
+    Una versión posterior de esta página escribió aquí. Lo que usted escriba ahora no se guarda
+    encima. Recargue la página.
 kept-in-one-durable-full =
     El almacén rápido de este navegador está lleno. Lo que usted escribe está en el segundo almacén,
     en disco. No hay otra copia. Vacíe la papelera o guarde todo en un archivo.
@@ -225,7 +225,7 @@ lesson-hone = Lo que quitan diez carreras de bruñido (diámetro)
 
 lesson-numbers-some = Un valor: { $only }
 lesson-numbers =
-    { $n } valores, media { $mean }, dispersión (1 desv. est.) { $sd }; el 95 % de los siguientes
+    { $n } valores, promedio { $mean }, dispersión (1 desv. est.) { $sd }; el 95 % de los siguientes
     queda entre { $low } y { $high } (con 95 % de certeza)
 
 ## From how many jobs.
@@ -249,3 +249,7 @@ offer-by-your-last =
 hone-offer =
     Según sus últimos { $n } barrenos, diez carreras de bruñido quitan { $rate } del diámetro. Con
     eso se pueden calcular las carreras que faltan.
+
+## Whether a cylinder gets a sleeve, as the name of a value.
+
+spot-left-out = Camisa en este cilindro

@@ -34,15 +34,15 @@ limits-order = Límites: paredes y pedido
 limits-bench = Límites: prueba, barra, caja, ranura
 engines = Hojas del motor
 engines-what =
-    Geometría, límites y empaque de un motor, aparte de cualquier bloque. Revísela antes de pedir
-    camisas, compártala por enlace o código, o empiece un trabajo con ella.
+    La geometría, los límites y el empaque de un motor, aparte de cualquier bloque. Revise la hoja
+    antes de pedir camisas, compártala por enlace o código, o empiece un trabajo con ella.
 no-sheets = Todavía no hay hojas del motor en este equipo.
 new-sheet = Hoja nueva
 make-sheet = Hacer la hoja
 copy-sheet = Copiar esta hoja
 keep-as-sheet = Guardar este motor como hoja
 sheet-into-bin = Mandar esta hoja a la papelera
-came-out = La camisa volvió a salir
+came-out = Se sacó la camisa
 came-out-what =
     Lo leído desde el baño hasta el asiento pasa al registro, con lo que usted encontró. Los pasos
     desde la limpieza quedan libres para el siguiente intento. Camisa, caja y barreno conservan sus
@@ -62,8 +62,8 @@ feedback-what = La pantalla queda encendida mientras corre un reloj, si el naveg
 no-jobs =
     Todavía no hay trabajos. Dé una vuelta por un trabajo de muestra, o empiece uno suyo. Todo se
     queda en este equipo.
-cold-drop-what = En cuánto tiempo debe estar a fondo, holgura y subida, sin trabajo
-new-job-what = De un motor que ya tuvo, o con sus propios números
+cold-drop-what = Tiempo para llegar a fondo, holgura y cuánto sube, sin abrir un trabajo
+new-job-what = De un motor que ya trabajó, o con sus propios números
 open-demo = Abrir un trabajo de muestra
 unnamed = Trabajo sin nombre
 changed = cambiado el
@@ -93,7 +93,7 @@ bath-clearance = holgura al salir del baño
 grip-time = tiempo hasta que agarra
 grips-in = derecha y sin escarcha, agarra a los
 home-within = desde que entra, a fondo en menos de
-home-drawing = probando cuatrocientas metidas como esta
+home-drawing = calculando cuatrocientas metidas como esta
 home-none = sin tiempo: no entra
 climb = la camisa puede subir
 expected = esperado
@@ -103,8 +103,9 @@ never-grips = no agarra en una hora
 cautions = Precauciones
 standing-words =
     Solo es una guía. Siga al proveedor del gas, a los fabricantes de la herramienta, la camisa y el
-    motor, las reglas de su empresa y la ley. Donde difieran, mandan ellos. Alto si tiene duda. Los
-    veredictos valen dentro de los límites que usted capturó o dejó en su valor usual.
+    motor, las reglas de su empresa y la ley. Donde difieran, mandan ellos. Si tiene duda,
+    deténgase. Los veredictos valen dentro de los límites que usted capturó o dejó en su valor
+    usual.
 from-engine = Motor
 own-numbers = Sus propios números
 engine-name = Nombre del motor
@@ -159,13 +160,13 @@ reason = Motivo
 no-sleeves = Ningún cilindro de esta cara lleva camisa.
 cut = corte
 cut-least = al menos
-flange-loses = pierde la camisa (posición más baja a más alta)
+flange-loses = se le quita (posición más baja a más alta)
 flange-left = queda al menos
 without-height = No está en el plan; falta la altura o aquello con que se juzga:
 print = Imprimir
 taper = Conicidad
 fit = Apriete
-mean = media
+mean = promedio
 gap = Luz
 tilt = Inclinación
 state = Estado
@@ -193,7 +194,7 @@ pad-change = cambio
 pad-plus = subir
 pad-minus = bajar
 pad-point = Punto decimal
-pad-sign = Más o menos
+pad-sign = Cambiar el signo
 proud = sobresale
 low = hundida
 pad-setting = Teclado numérico de esta página
@@ -249,7 +250,7 @@ signal-marked = marcado
 signal-go = siga
 signal-wait = espere
 signal-look = revise
-signal-stop = alto
+signal-stop = pare
 
 ## state
 
@@ -259,4 +260,8 @@ state-in-work = empezado
 state-marked = marcado
 state-seated = asentada
 state-look = revise
-state-stop = alto
+state-stop = pare
+
+## How much a finding weighs.
+
+level-note = nota

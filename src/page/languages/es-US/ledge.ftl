@@ -31,8 +31,8 @@ next-ledge-ink-broken =
 ## The least cut.
 
 true-it =
-    Emparéjelo con el menor corte: a { $depth } en todo, { $cut } donde está más alto. Luego mida
-    otra vez su profundidad, en los dos radios.
+    Emparéjelo con el menor corte: a { $depth } en todo alrededor, quitando { $cut } donde está más
+    alto. Luego mida otra vez su profundidad, en los dos radios.
 
 ## The shim that makes up for it.
 

@@ -8,10 +8,10 @@ clearance-caption =
     Holgura en diámetro contra segundos en el barreno, hasta que agarra. Sombreado: la banda de 95
     %.
 fit-caption =
-    Sombreado: la banda. Barra: lo que los medidores dejan sin definir (95 %). Rayas: el par de
-    lecturas más flojo y el más apretado.
+    Sombreado: la banda. Barra: lo que los medidores dejan sin definir (95 %). Rayas: el apriete
+    menor y el mayor según las lecturas.
 enters-with = entra con
-mean-diameter = diámetro medio
+mean-diameter = diámetro promedio
 round-anywhere = ovalamiento, peor nivel
 depth-wanted = profundidad meta
 chance-low = probabilidad de una camisa hundida
@@ -19,15 +19,15 @@ all-home = probabilidad de que todas estén a fondo
 cut-too-deep = No corte: deja muy poca ceja.
 proud-for-risk = proyección mínima para la probabilidad aceptada
 chance-inside = probabilidad de que el apriete esté en su banda
-loosest = par más flojo
-tightest = par más apretado
+loosest = apriete menor según lecturas
+tightest = apriete mayor según lecturas
 bore-round = ovalamiento del barreno
 bore-taper = conicidad del barreno
 predicted-height = altura prevista a fondo
 climb-ceiling = el calentamiento explica a lo más
 last-drop = el último jalón la movió
-last-return = regresó
-still = moverse hasta esto es muy poco para contar
+last-return = al soltar regresó
+still = movimiento que no cuenta, hasta
 chance-seated = probabilidad de que esté a fondo
 gauges-show = mejor probabilidad que una camisa sola puede mostrar con estos medidores
 better-depth = con la mitad de incertidumbre en el medidor de profundidad
@@ -44,7 +44,7 @@ open-why =
     Todas las camisas están a fondo, dentro de los límites que usted capturó o dejó en su valor
     usual.
 cut-good = Deja limpios el punto más bajo y todas las camisas.
-cut-too-small = Deja metal sin limpiar: corte más, o suba primero la camisa hundida.
+cut-too-small = Deja metal sin limpiar: corte más la cara, o suba primero la camisa hundida.
 
 ## What to do next.
 
@@ -72,9 +72,9 @@ next-deep-cut =
     Más del doble del corte planeado: revise el número. Los pistones sobresalen más en la misma
     medida.
 next-may-stay-low =
-    La probabilidad de dejar hundida una camisa es mayor que la aceptada. Corte más, o mida otra
+    La probabilidad de dejar hundida una camisa es mayor que la aceptada. Corte más la cara, o mida otra
     vez.
-next-stops-at = Cilindro { $cylinder }: alto. No entregue nada hasta corregirlo.
+next-stops-at = Cilindro { $cylinder }: pare. No entregue nada hasta corregirlo.
 next-not-all-done = Marcado, pero hay pasos abiertos. El registro muestra lo que no se hizo.
 next-no-groove = Este motor no lleva anillo de fuego: no hay ranura que cortar.
 next-refused = Estos números no dan respuesta; vea abajo por qué.
@@ -219,24 +219,24 @@ caution-cutting =
 caution-nitrogen =
     Careta, guantes criogénicos holgados, pantalón sin valenciana por fuera de las botas. El
     nitrógeno asfixia sin avisar. Alarma de oxígeno, puertas abiertas, dos personas, nunca en una
-    fosa ni en un cuarto chico. Si alguien cae: salga y llame a emergencias, no entre corriendo a
-    sacarlo. Nunca selle el recipiente. Nada de aceite ni grasa cerca de un baño abierto. Baje la
-    pieza despacio. Nada de piel descubierta.
+    fosa ni en un cuarto chico. Si alguien cae: salga, llame a emergencias y no entre a sacarlo.
+    Nunca selle el recipiente. Nada de aceite ni grasa cerca de un baño abierto. Baje la pieza
+    despacio. Nada de piel descubierta.
 caution-cold-iron =
     El hierro frío es quebradizo: nada de martillo. Punto de atrapamiento en la cara del bloque:
-    ahí machuca. Después seque y aceite.
+    machuca manos y dedos. Después seque el hierro y póngale aceite.
 caution-dry-ice =
     Un kilogramo se vuelve 0.55 m3 (19 pies cúbicos) de dióxido de carbono. El límite en EE. UU.
-    para una jornada de trabajo (OSHA) es 5000 partes por millón. En ese límite, un cuarto de 100
-    m3 (3500 pies cúbicos) contiene lo que sueltan 0.9 kg. Se queda a ras del piso: puertas
-    abiertas, nunca en una fosa, un sótano ni una camioneta cerrada. Nunca en un recipiente
+    para una jornada de trabajo (OSHA) es 5000 partes por millón. Lo que sueltan 0.9 kg basta para
+    llegar a ese límite en un cuarto de 100 m3 (3500 pies cúbicos). El gas se queda a ras del piso:
+    puertas abiertas, nunca en una fosa, un sótano ni una camioneta cerrada. Nunca en un recipiente
     sellado: revienta. El alcohol arde, y su vapor también: ni flama ni chispa, recipiente chico y
     abierto. Guantes y careta.
 caution-hot =
     Guantes secos que aguanten el calor: el agua se vuelve vapor. Nada de aceite cerca: echa humo y
-    arde. Caliente de manera pareja. Mida la temperatura en el barreno, por contacto. La hoja del
-    fabricante dice hasta qué temperatura: el aluminio con tratamiento térmico y las piezas
-    templadas pierden resistencia. Nada cerrado ni lleno entra en un horno.
+    arde. Caliente parejo. Mida la temperatura en el barreno, por contacto. La hoja del fabricante
+    dice hasta qué temperatura: el aluminio con tratamiento térmico y las piezas templadas pierden
+    resistencia. Nunca meta al horno nada cerrado ni lleno.
 caution-cold-reading =
     El metal congelado quema la piel y se le pega: guantes para tomar camisa y micrómetro. Se
     escarcha en segundos, y la escarcha se lee como diámetro: limpie donde mide, lea enseguida. El
@@ -265,10 +265,10 @@ section-label-waiting =
 ## section caption
 
 section-caption-some =
-    Altura y luz dibujadas ×{ $times } respecto a la ceja. Media de las posiciones de reloj.
+    Altura y luz dibujadas ×{ $times } respecto a la ceja. Promedio de las posiciones de reloj.
 section-caption-none =
-    Altura y luz dibujadas mucho más grandes de lo que son, la camisa mucho más corta. Media de las
-    posiciones de reloj.
+    Altura y luz dibujadas mucho más grandes de lo que son, la camisa mucho más corta. Promedio de
+    las posiciones de reloj.
 
 ## staircase label
 
@@ -340,7 +340,7 @@ open-beside =
 ## The states of a job's cylinders, counted.
 
 tally-text = asentadas: { $count } de { $total }
-tally-stop = { $text }, alto: { $stops }
+tally-stop = { $text }, pare: { $stops }
 tally-look = { $text }, revise: { $looks }
 tally-to-choose-two = { $text }, por elegir: { $disputed } (dos equipos difieren)
 

@@ -25,7 +25,7 @@ disputed = dos equipos difieren. Elija uno.
 # A cold drop into which nobody has typed.
 drop-example =
     Un ejemplo para ver. Capture su propia pieza, apriete, alojamiento y traslado. Entonces dice
-    siga o alto.
+    "siga" o "pare".
 
 ## A usual value in an empty field.
 
@@ -55,11 +55,11 @@ deck-points-to-other =
 deck-points-to-home = Todas las camisas medidas están a fondo.
 deck-points-to-who =
     { $count ->
-        [one] El cilindro { $names } se sale
-        [many] Los cilindros { $names } se salen
-       *[other] Los cilindros { $names } se salen
+        [one] El cilindro { $names } lee distinto
+        [many] Los cilindros { $names } leen distinto
+       *[other] Los cilindros { $names } leen distinto
     }
-deck-points-to-stands-out = { $who } de lo que leen los demás: viruta, rebaba o camisa ladeada.
+deck-points-to-stands-out = { $who } que los demás: viruta, rebaba o camisa ladeada.
 deck-points-to-all-alike =
     Todas iguales: ponga en cero el medidor de profundidad sobre un plano, y revise un radio.
 deck-points-to-undecided =
@@ -75,9 +75,9 @@ home-offer =
 home-time-said =
     { $n ->
         [one] Una camisa cronometrada desde que entró hasta estar a fondo: { $longest } s.
-        [many] { $n } camisas cronometradas desde que entran hasta estar a fondo: media { $mean }
+        [many] { $n } camisas cronometradas desde que entran hasta estar a fondo: promedio { $mean }
             s, la más larga { $longest } s.
-       *[other] { $n } camisas cronometradas desde que entran hasta estar a fondo: media { $mean }
+       *[other] { $n } camisas cronometradas desde que entran hasta estar a fondo: promedio { $mean }
             s, la más larga { $longest } s.
     }
 home-time-some =

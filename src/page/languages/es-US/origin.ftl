@@ -23,9 +23,9 @@ formula-estimate-price-h-job =
 formula-estimate-the-shop-s =
     Las tarifas del propio taller; el nitrógeno según el enfriado de esta camisa.
 formula-heights-highest-less-lowest =
-    La mayor menos la menor de las alturas medias de todos los barrenos. Además: cada altura entre
-    sus límites. Las alturas de un barreno, y las medias de dos vecinos, no difieren más que sus
-    límites.
+    El mayor menos el menor de los promedios de altura de todos los barrenos. Además: cada altura
+    entre sus límites. Las alturas de un barreno, y los promedios de dos vecinos, no difieren más
+    que sus límites.
 formula-heights-max-h-mean = max H_mean - min H_mean
 formula-heights-direct-readings-limits =
     Lecturas directas. Límites: la hoja del motor, como usted los capturó. Ninguno es usual.
@@ -33,7 +33,7 @@ formula-apart-temperature-of-the = Temperatura del bloque menos la de las camisa
 formula-apart-t-block-t = |t_block - t_sleeve|
 formula-apart-direct-reading-limit =
     Lectura directa. Límite: de memoria, sin fuente; usted lo puede cambiar.
-formula-pressure-drop-what-the-pressure = Lo que la presión perdió, como parte de lo que era.
+formula-pressure-drop-what-the-pressure = La presión perdida, dividida entre la del inicio.
 formula-pressure-drop-p-start-p = (p_start - p_end) / p_start
 formula-pressure-drop-direct-reading-limit =
     Lectura directa. Límite: de memoria, sin fuente; usted lo puede cambiar.
@@ -43,7 +43,7 @@ formula-datum-tilt-direct-reading-limit =
     Lectura directa. Límite: de memoria, sin fuente; usted lo puede cambiar.
 formula-wear-largest-less-smallest =
     El diámetro mayor menos el menor del barreno viejo. Ovalamiento: mayor menos menor en un nivel.
-    Conicidad: media debajo de la cara menos media abajo.
+    Conicidad: el promedio de arriba, junto a la cara, menos el de abajo.
 formula-wear-max-d-min = max D - min D
 formula-wear-readings-the-terms = Lecturas; los términos son los de forma como en ISO 1101.
 formula-wall-left-wall-by-gauge =
@@ -68,7 +68,7 @@ formula-offset-e-sqrt-r12 = e = sqrt(((r12 - r6)/2)^2 + ((r3 - r9)/2)^2)
 formula-offset-geometry = Geometría.
 formula-hone-stock-target-bore-less =
     Barreno meta menos el barreno como lo dejó la barra. Barreno meta: la camisa menos el centro de
-    la banda de apriete. Buril: la mitad de barreno y husillo juntos.
+    la banda de apriete. Buril: la mitad de la suma de barreno y husillo.
 formula-hone-stock-ds-fit = stock = Ds - fit - Db;  cutter = (D + spindle) / 2
 formula-hone-stock-geometry-stock-for =
     Geometría. Material para el bruñido: práctica común, sin fuente.
@@ -113,9 +113,9 @@ formula-groove-depth-less =
 formula-groove-depth-target-h = depth_target = h_ring - P_ring
 formula-groove-geometry-ring-and = Geometría; anillo y proyección son los del fabricante del motor.
 formula-finish-finished-bore-less =
-    Barreno terminado menos la media de las lecturas. Antes de que las haya, menos el interior como
-    lo cierra el apriete. Ángulo incluido del rayado cruzado: de carrera, ciclos y vueltas, a la
-    velocidad media de la carrera.
+    Barreno terminado menos el promedio de las lecturas. Antes de que las haya, menos el interior
+    como lo cierra el apriete. Ángulo incluido del rayado cruzado: de carrera, ciclos y vueltas, a
+    la velocidad promedio de la carrera.
 formula-finish-stock-d-final =
     stock = D_final - mean D;  angle = 2 atan(2 stroke cycles / (pi D turns))
 formula-finish-geometry-profile-in =
@@ -129,7 +129,7 @@ formula-ring-gap-the-least-gap =
 formula-ring-gap-pi-dd = gap + pi dD
 formula-ring-gap-geometry-limits-are = Geometría. Los límites son los de la hoja.
 formula-sleeve-form-largest-less-smallest =
-    El diámetro mayor menos el menor justo debajo de la ceja. Media y conicidad: en todos los
+    El diámetro mayor menos el menor justo debajo de la ceja. Promedio y conicidad: en todos los
     niveles.
 formula-sleeve-form-max-d-min = max D - min D en el primer nivel
 formula-sleeve-form-readings-the-terms =
@@ -155,8 +155,8 @@ formula-step-depth-d-l-p =
 formula-step-depth-geometry-and-normal =
     Geometría y ley normal. Proyección: práctica común, sin fuente.
 formula-fit-sleeve-less-bore =
-    Camisa menos barreno, cada uno llevado a 20 C con su propio hierro. La probabilidad es según los
-    dos medidores juntos, ley normal.
+    Camisa menos barreno, cada medida corregida a 20 C según la dilatación de su propio hierro. La
+    probabilidad es según los dos medidores juntos, ley normal.
 formula-fit-ds-1 = fit = Ds / (1 + e(ts)) - Db / (1 + e(tb));  u = sqrt(us^2 + ub^2)
 formula-fit-reference-temperature-iso =
     Temperatura de referencia: ISO 1:2016. Dilatación: vea el material abajo. Incertidumbre: JCGM
@@ -164,12 +164,12 @@ formula-fit-reference-temperature-iso =
 formula-cold-drop-heat-flows-into =
     El calor entra a la camisa fría desde el aire mientras se traslada, luego por el hueco que se va
     cerrando en el barreno. Agarra donde se acaba la holgura. A fondo en menos de: el punto de 2.5 %
-    del primer contacto en cuatrocientas metidas. Van de derechas a del todo ladeadas y llevan
-    escarcha de hasta 15 um. Se contraen dentro de la banda del material (medido: de las lecturas).
-    El traslado dura 30 % menos o más, si no se cronometró. El lado más frío arquea la camisa. El
-    tiempo que usted necesita se compara con ese punto. También se toma 30 % más corto o más largo
-    (una estimación), para ver si una metida lenta también llega a fondo. El dibujo es de una camisa
-    que entra derecha y sin escarcha.
+    del primer contacto en cuatrocientas metidas. Van desde derechas hasta del todo ladeadas y
+    llevan escarcha de hasta 15 um. Se contraen dentro de la banda del material (medido: de las
+    lecturas). El traslado dura 30 % menos o más, si no se cronometró. El lado más frío arquea la
+    camisa. El tiempo que usted necesita se compara con ese punto. También se toma 30 % más corto o
+    más largo (una estimación), para ver si una metida lenta también llega a fondo. El dibujo es de
+    una camisa que entra derecha y sin escarcha.
 formula-cold-drop-h-k-air =
     h = k_air / (gap + 0.18 um); agarra: Db(T) - Ds(T) = 0; climb = L ((e(room) - e(at grip)) -
     (e_b(room) - e_b(block)))
@@ -209,7 +209,7 @@ formula-deck-geometry-usual-cut =
 
 ## A value that stands for several places.
 
-mean-of-mean = { $value }, media de { $places }
+mean-of-mean = { $value }, promedio de { $places }
 mean-of-least = { $value }, el menor de { $places }
 mean-of-largest = { $value }, el mayor de { $places }
 
@@ -243,8 +243,8 @@ step-by = { $by }, una sola lectura
 
 ## What an input does to the answer.
 
-moves-some = con { $by } de error, mueve la respuesta { $effect }
-moves-none = con { $by } de error, ya no hay respuesta
+moves-some = con un error de { $by }, la respuesta cambia { $effect }
+moves-none = con un error de { $by }, ya no hay respuesta
 
 ## A difference in the person's unit, with one digit more than a reading.
 

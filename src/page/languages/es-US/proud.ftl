@@ -26,7 +26,7 @@ own-limits-kept = dentro de sus propios límites
 # Spread of one sleeve's heights.
 apart-here = Diferencia en el barreno
 # Mean of one sleeve's heights.
-mean-height = Media
+mean-height = Promedio
 # The plan.
 plan-of-heights = Plan de las alturas
 # While it is calculated.
@@ -79,9 +79,9 @@ heights-now = como está
 # Left in the drawing of a plan that is worked to.
 heights-planned = como se planeó
 # Mean height planned.
-planned = Planeado, media
+planned = Planeado, promedio
 # Mean height measured.
-measured-again-mean = Medido, media
+measured-again-mean = Medido, promedio
 # Difference of both.
 off-plan = Diferencia con el plan, peor posición de reloj
 # Shims of a shop.
@@ -93,9 +93,9 @@ shims-what =
 # Takes the shop's list.
 shims-from-shop = Copiar la lista de Ajustes
 # Readings that few jobs need.
-drop-more = Más de esta metida
+drop-more = Más datos de esta metida
 # What few jobs need of a ledge.
-ledge-more = Más del asiento de este barreno
+ledge-more = Más datos del asiento de este barreno
 
 ## How the sleeves of a job end.
 
@@ -145,7 +145,7 @@ next-proud-in-limits =
     Dentro de los límites, con { $by } { $way } que el punto medio. Haga el chaflán y limpie.
 next-proud-apart-from =
     Dentro de sus propios límites. Pero con estas profundidades su altura diferirá { $by } de más
-    respecto al barreno { $hole }. Saque el plan de las alturas en esta cara antes de cortar o
+    respecto al barreno { $hole }. Haga el plan de las alturas en esta cara antes de cortar o
     colocar.
 next-proud-good =
     Todas las alturas están dentro de los límites que usted capturó. Deje la cara como está.
@@ -164,7 +164,7 @@ heights-label = Cuánto sobresale cada camisa. { $holes }
 ## Under the drawing.
 
 heights-caption =
-    Cuánto sobresale cada camisa. Una barra por posición de reloj: 12, 3, 6, 9. Abajo: media y
+    Cuánto sobresale cada camisa. Una barra por posición de reloj: 12, 3, 6, 9. Abajo: promedio y
     barreno. Línea cortada: los límites, { $low } y { $high }. Línea en 0: la cara.
 
 ## No plan is calculated; the reason in the calculation's own words.

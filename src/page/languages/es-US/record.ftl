@@ -57,7 +57,7 @@ shims-laid = Lainas bajo las camisas: { $each }.
 
 proud-limits =
     Sobresaliendo: cada altura { $low } a { $high }. Diferencia máxima: en un mismo barreno
-    { $hole }, medias de vecinos { $neighbors }, todas las medias { $all } ({ $unit }).
+    { $hole }, promedios de vecinos { $neighbors }, todos los promedios { $all } ({ $unit }).
 
 ## The record in one sentence.
 
@@ -104,10 +104,10 @@ record-gauge-none = { $name } { $sure } (sin fecha de su última revisión)
 
 ## The gauges behind the record and how far a gap is known.
 
-record-gauges-gap = {" "}Una luz se conoce a { $gap }.
+record-gauges-gap = {" "}Una luz se conoce con una incertidumbre de { $gap }.
 record-gauges =
     Medidores (incertidumbre estándar, k = 1, { $unit }): { $known }.{ $gap } Probabilidad: de que
-    la luz media esté dentro de su límite.
+    la luz promedio esté dentro de su límite.
 
 ## How the deck came out, on the customer's page.
 

@@ -70,10 +70,10 @@ small-metric = { $before } { $point } { $rest } milímetros
 ## verdict
 
 verdict-cut-deeper = corte { $by } más
-verdict-too-deep = alto, { $by } de más en profundidad
+verdict-too-deep = pare, { $by } de más en profundidad
 verdict-hone-more = bruña { $by } más
-verdict-fit-loose = alto, flojo por { $by }
-verdict-stopped-high-not-seated = alto, quedó { $by } arriba
+verdict-fit-loose = pare, flojo por { $by }
+verdict-stopped-high-not-seated = pare, quedó { $by } arriba
 verdict-tilted = revise, inclinada { $by }
 verdict-answer = en duda: { $at }
 verdict-at-depth = a profundidad

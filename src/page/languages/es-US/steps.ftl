@@ -13,18 +13,18 @@ help-intake =
 help-rest =
     Desarme, lave y seque. Luego deje reposar juntos bloque y camisas. Inicie el reloj cuando el
     bloque salga del lavado. Anote su temperatura. Una segunda lectura más tarde muestra, por su
-    propio enfriamiento, cuánto le falta. Un bloque caliente esconde todo un apriete.
+    propio enfriamiento, cuánto le falta. Un bloque caliente le esconde el apriete completo.
 help-pressure =
     Presión baja, placas aseguradas, hágase a un lado. Anote por dónde fuga. Una camisa arregla la
     pared de un barreno y nada más.
 help-datum =
     Mida en ambos extremos la altura de la cara sobre la línea de bancada. Luego mida los puntos
-    bajos en filas a lo ancho de la cara, desde el frente. Tome una fila antes de cada barreno y
-    una después del último. Izquierda y derecha son como usted las ve parado al frente, viendo a lo
-    largo. El punto más alto es 0. Si la cara está desnivelada, rectifíquela antes de medir nada
-    desde ella.
+    bajos en filas a lo ancho de la cara, desde el frente. Tome una fila antes de cada barreno y una
+    después del último. Izquierda y derecha son como usted las ve parado al frente, viendo a lo
+    largo del motor. El punto más alto es 0. Si la cara está desnivelada, rectifíquela antes de
+    medir nada desde ella.
 help-old-bore =
-    Mida a lo ancho y a lo largo del motor, a tres alturas. La barra se centra en la zona sin
+    Mida a lo ancho y a lo largo del motor, a tres niveles. La barra se centra en la zona sin
     desgaste, casi siempre cerca del fondo.
 help-wall =
     Mida en las cuatro posiciones de reloj, a tres niveles, con las 12 hacia el frente del motor.
@@ -53,12 +53,12 @@ help-bore =
     divida entre dos.
 help-counterbore-d = Mida el diámetro de la caja. Nunca debe apretar la ceja.
 help-counterbore =
-    Mida de la cara al asiento en las cuatro posiciones de reloj, cero en la cara junto a este
-    barreno. Donde la cara en este barreno se deja vacía, cuenta la medición por filas a su
-    alrededor. Profundidad meta: el espesor mínimo de la ceja menos la proyección. Si falta
-    profundidad tiene arreglo; si sobra, no. Donde el asiento pueda tener forma de copa, léalo en
-    dos radios. Esta profundidad es la de la esquina exterior. La otra es junto a la orilla del
-    barreno (Más del asiento de este barreno). Un asiento que cae hacia el barreno rompe la ceja.
+    Mida de la cara al asiento en las cuatro posiciones de reloj, con cero en la cara junto a este
+    barreno. Si no captura la cara en este barreno, cuenta la medición por filas a su alrededor.
+    Profundidad meta: el espesor mínimo de la ceja menos la proyección. Si falta profundidad tiene
+    arreglo; si sobra, no. Donde el asiento pueda tener forma de copa, léalo en dos radios. Esta
+    profundidad es la de la esquina exterior. La de junto a la orilla del barreno va en "Más datos
+    del asiento de este barreno". Un asiento que cae hacia el barreno rompe la ceja.
 help-step-depth =
     Mida de la cara al escalón donde se apoya la camisa. Lea las cuatro posiciones de reloj, con
     cero en la cara junto a este barreno. Profundidad meta: el largo mínimo de la camisa menos la
@@ -70,8 +70,8 @@ help-chamfer =
 help-fit =
     Deje reposar juntos bloque y camisa hasta que se enfríen. Mida el barreno a lo ancho y a lo
     largo, a tres niveles. Ajuste el medidor de interiores con el micrómetro que midió la camisa.
-    Las dos temperaturas cuentan: un bloque caliente esconde todo un apriete. Una camisa montada
-    mueve a sus vecinas. Mida todos los barrenos antes de meter la primera camisa.
+    Las dos temperaturas cuentan: un bloque caliente le esconde el apriete completo. Una camisa
+    montada mueve los barrenos vecinos. Mida todos los barrenos antes de meter la primera camisa.
 help-clean =
     Lave barreno y caja. Dé azul al asiento. Revise la esquina con una luz: ni viruta ni rebaba.
 help-dry-run =
@@ -96,20 +96,20 @@ help-warm-height =
     reloj, con cero en la cara, nunca en la camisa vecina.
 help-pull =
     En cada jalón lea la presión del manómetro. Luego lea la altura con carga y sin carga, siempre
-    en el mismo punto. Al menos tres jalones, los dos últimos a la presión más alta. Si la camisa
-    sale y vuelve a entrar, dígalo abajo. Lo que se leyó queda en el registro. Las lecturas quedan
-    libres para el siguiente intento.
+    en el mismo punto. Haga al menos tres jalones, los dos últimos a la presión más alta. Si saca la
+    camisa y la vuelve a meter, dígalo abajo. Lo que se leyó queda en el registro. Las lecturas
+    quedan libres para el siguiente intento.
 help-seat =
     Mida la altura en las cuatro posiciones de reloj después del último jalón, con cero en la cara.
-    Se compara, posición por posición, con lo que la camisa tiene arriba de su asiento, menos la
-    profundidad del asiento. Una camisa sostenida por su apriete se compara con la altura a la que
-    debía quedar.
+    Se compara, posición por posición, con lo que la camisa mide de su asiento hacia arriba, menos
+    la profundidad del asiento. Una camisa sostenida por su apriete se compara con la altura a la
+    que debía quedar.
 help-deck =
     Mida la cara en filas a lo ancho, desde el frente. Tome una fila antes de cada barreno y una
     después del último. Izquierda y derecha son como usted las ve parado al frente, viendo a lo
-    largo. El punto más alto es 0. Donde la cara junto a un barreno no se midió en su caja, cuentan
-    los cuatro puntos a su alrededor. Lo que se capturó en el paso 5 ya está aquí: es la misma
-    medición. El corte debe dejar limpios el punto más bajo y todas las camisas.
+    largo del motor. El punto más alto es 0. Donde la cara junto a un barreno no se midió en su
+    caja, cuentan los cuatro puntos a su alrededor. Lo que se capturó en el paso 5 ya está aquí: es
+    la misma medición. El corte debe dejar limpios el punto más bajo y todas las camisas.
 help-heights =
     Mida la altura de cada camisa en las cuatro posiciones de reloj, con cero en la cara junto a
     ella. Hágalo después del último jalón. Capture las alturas en la revisión del asiento. Si la
@@ -125,7 +125,7 @@ help-groove =
 help-finish =
     Ponga la placa de torque. Con la carrera, las vueltas y los ciclos del bruñido en Motor se
     calcula el rayado cruzado. Se muestra el ángulo entre las rayas, y el de una raya con la
-    horizontal. Mida a lo ancho y a lo largo, a tres alturas. Deténgase en el barreno terminado. El
+    horizontal. Mida a lo ancho y a lo largo, a tres niveles. Deténgase en el barreno terminado. El
     apriete cierra la camisa por dentro, en unos lugares más que en otros. El dibujo muestra dónde
     hay que bruñir más.
 help-ring-gap =
@@ -140,7 +140,7 @@ help-report =
 
 ## What a step says at a signal, where it says one thing only.
 
-says-enquiry-go = El precio con estas tarifas. Tome el trabajo, o diga que no ahora.
+says-enquiry-go = El precio con estas tarifas. Tome el trabajo, o diga de una vez que no.
 says-rest-go = A la misma temperatura: mida.
 says-rest-wait = Temperaturas muy distintas: deje reposar los dos juntos, luego mida otra vez.
 says-pressure-go = Aguanta, dentro de la pérdida permitida.
@@ -148,7 +148,7 @@ says-pressure-stop =
     Pierde presión: busque la fuga. Una camisa arregla la pared de un barreno y nada más.
 says-wash-again-go = Aguanta, dentro de la pérdida permitida.
 says-wash-again-stop = Pierde presión: busque la fuga antes de que salga del taller.
-says-datum-go = La cara está bastante nivelada, de punta a punta.
+says-datum-go = La cara está lo bastante nivelada, de punta a punta.
 says-datum-look = La cara está desnivelada: rectifíquela primero, o mida otra vez los dos extremos.
 says-old-bore-go = Centre la barra en la parte sin desgaste del barreno, casi siempre el fondo.
 says-wall-go =
@@ -156,15 +156,15 @@ says-wall-go =
 says-wall-look = Delgada: aleje de ella el centro, o use una camisa más chica.
 says-wall-stop = Demasiado delgada para barrenar: mueva el centro, o use una camisa más chica.
 says-choose-go =
-    Esta camisa va en este bloque, dentro de los límites que usted capturó o dejó en su valor
+    Esta camisa le queda a este bloque, dentro de los límites que usted capturó o dejó en su valor
     usual.
 says-choose-look = Poca pared, o cejas encimadas: revise las líneas de abajo antes de pedir.
-says-choose-stop = No la pida: lo que abajo marca alto es demasiado chico para este bloque.
+says-choose-stop = No la pida: lo que abajo marca "pare" es demasiado chico para este bloque.
 says-choose-wait = Todavía no está todo revisado: capture abajo lo que falta, luego pida.
 says-pull-stop =
-    Un jalón carga más de lo permitido: vea las barras. Suelte la presión. Busque grietas en el
-    asiento y en la camisa. Si están sanos, dígalo en la nota. Quite ese jalón de la lista, y jale
-    dentro del límite.
+    Un jalón carga más de lo permitido: vea las barras del dibujo. Suelte la presión. Busque grietas
+    en el asiento y en la camisa. Si están sanos, dígalo en la nota. Quite ese jalón de la lista, y
+    jale dentro del límite.
 says-deck-wait = Bloqueado: no está comprobado que todas sus camisas estén a fondo.
 says-heights-wait =
     No está comprobado que todas las camisas de esta cara estén a fondo: vea sus revisiones del
@@ -175,17 +175,17 @@ says-centre-look = Descentrada: muévala, o anote por qué va así a propósito.
 says-bore-go = Queda material para el bruñido.
 says-bore-look = Queda poco o nada para el bruñido: mida otra vez antes de bruñir.
 says-counterbore-d-go = La ceja entra libre.
-says-counterbore-d-look = Amplia: la ceja no va guiada. Cuide dónde queda la camisa.
+says-counterbore-d-look = Holgada: la ceja no va guiada. Cuide dónde queda la camisa.
 says-chamfer-go = El chaflán libra el radio.
 says-chamfer-wait = Falta espacio sobre el radio, y puede montarse en el asiento: haga más chaflán.
 says-dry-run-go =
     El oxígeno en aire mezclado queda arriba de 19.5 %, según los números capturados. Cerca del
     termo y a ras del piso es mucho peor.
 says-dry-run-look =
-    Si se evapora todo de golpe, el oxígeno baja de 19.5 %: menos nitrógeno, puertas abiertas,
-    alarma de oxígeno encendida.
-says-dry-run-stop = El oxígeno baja de 19.5 %: no meta tanto nitrógeno en este cuarto.
-says-chill-go = Más que el extremo lento de la banda: ya debe estar en calma.
+    Si se evapora todo de golpe, el oxígeno baja a menos de 19.5 %: menos nitrógeno, puertas
+    abiertas, alarma de oxígeno encendida.
+says-dry-run-stop = El oxígeno baja a menos de 19.5 %: no meta tanto nitrógeno en este cuarto.
+says-chill-go = Pasó el extremo lento de la banda: ya debe haber dejado de burbujear.
 says-chill-look = Dentro de la banda: sáquela solo si ya dejó de burbujear.
 says-chill-wait = Muy poco: regrésela al baño hasta que deje de burbujear.
 says-drop-go = Entró libre. Sujétela mientras se le va el frío.
@@ -212,8 +212,8 @@ says-ring-gap-look = Una abertura es grande: pruebe otro anillo, o el barreno es
 
 says-by-bore-wait = Quite { $by } más en diámetro con la barra. El resto es para el bruñido.
 says-by-bore-stop =
-    Barrenado { $by } más que el barreno más flojo para esta camisa: perdió su apriete. Mida otra
-    vez. Si la lectura se repite, este barreno necesita una camisa más grande.
+    Barrenado { $by } de más, aun para el apriete más flojo de esta camisa: perdió su apriete. Mida
+    otra vez. Si la lectura se repite, este barreno necesita una camisa más grande.
 says-by-counterbore-d-wait = Muy chica: quite { $by } más en diámetro, o aprieta la ceja.
 says-by-groove-stop = Demasiado profunda por { $by }: el anillo no sellaría. Deténgase.
 says-by-groove-wait = Corte { $by } más de profundidad.
@@ -238,22 +238,23 @@ finding-cocked =
     una posición de reloj está lejos de las otras. Una lectura está mal por una vuelta del
     micrómetro, o la camisa está ladeada. Mida otra vez antes de jalar
 finding-cold-not-smaller =
-    la camisa medida fría no es más chica que caliente: una lectura está mal. Límpiela y mida otra
-    vez, o borre la lectura para usar la tabla de su hierro
+    la camisa medida fría no es más chica que antes de enfriarla: una lectura está mal. Límpiela y
+    mida otra vez, o borre la lectura para usar la tabla de su hierro
 finding-cold-shrinks-little =
     la camisa medida fría encogió mucho menos de lo que debe su hierro. Causas: escarcha, baño
     demasiado corto, material equivocado o lectura equivocada. Enfríela por completo, límpiela,
     mídala otra vez
 finding-cold-shrinks-much =
     la camisa medida fría encogió mucho más de lo que puede su hierro. Causas: lectura equivocada,
-    en caliente o en frío, o material equivocado. Mídala otra vez antes de confiar en la holgura
+    antes o después de enfriarla, o material equivocado. Mídala otra vez antes de confiar en la
+    holgura
 finding-little-flange-left =
     el corte deja menos ceja de la que pide el límite, contando su ranura. No corte tan profundo
 finding-deep-cut =
     más del doble del corte planeado: los pistones sobresalen más en la misma medida. Revise
     primero el empaque y el espacio a la cabeza
 finding-flange-may-stay-low =
-    la probabilidad de dejar hundida una camisa es mayor que la aceptada. Corte más, o mida otra
+    la probabilidad de dejar hundida una camisa es mayor que la aceptada. Corte más la cara, o mida otra
     vez las alturas y la cara
 finding-ledge-not-flat =
     la profundidad varía más de { $uneven } alrededor del barreno. Limpie el asiento, mida otra vez
@@ -347,7 +348,7 @@ timer-expected-drop =
     del baño al barreno a lo más { $span }: después, la holgura en el barreno es menor que la
     pedida
 timer-expected-hold = la camisa y el hierro que la rodea quedan a la misma temperatura en { $span }
-timer-expected-rest = por el propio enfriamiento del bloque, ya casi igual en { $span }
+timer-expected-rest = según cómo se va enfriando el bloque, casi iguales en { $span }
 timer-expected-other = esperado: { $span }
 
 ## timer left
@@ -388,8 +389,8 @@ finding-neighbours-move =
     Al meter una camisa, los barrenos vecinos se ovalan. Mida todos los barrenos antes de meter la
     primera, y los vecinos otra vez después.
 finding-no-flange =
-    No queda nada de una ceja después de este corte: no corte. Asiente esa camisa más honda, corte
-    menos, o elija una ceja más gruesa.
+    No queda nada de una ceja después de este corte: no corte. Asiente esa camisa más
+    honda, corte menos la cara, o elija una ceja más gruesa.
 finding-no-plan =
     Ningún plan respeta todos los límites. Consiga otras lainas o camisas, o pregunte si se pueden
     cortar los asientos.
@@ -397,22 +398,22 @@ finding-one-reading =
     Una camisa sola prueba poco: un error del medidor no se distingue de una luz. Mida otra vez
     con otro medidor, o póngalo en cero de nuevo.
 finding-outside-sizes =
-    Fuera de las medidas para las que se comprobaron estos segundos. Tómelos sólo como guía.
-    Pruebe primero con una pieza de sobra.
+    Fuera de las medidas para las que se comprobaron estos segundos. Tómelos solo como guía. Pruebe
+    primero con una pieza de sobra.
 finding-outside-the-rule =
     La distancia entre centros o el medio ancho cae fuera de lo que abarca esta regla (1.15 a 1.45
     barrenos, 1.2 a 2.5 radios). Tome sus números como una estimación.
 finding-returns-not-compared =
-    No se puede leer un jalón de otro barreno. No se sabe si éste regresa como los demás.
-finding-samples-refused = Algunos de los ensayos no dieron respuesta. La banda es la de los demás.
+    No se puede leer un jalón de otro barreno. No se sabe si este regresa como los demás.
+finding-samples-refused = Algunos de los cálculos no dieron respuesta. La banda es la de los demás.
 finding-slope-from-roughness =
     La pendiente se tomó de la rugosidad. Ahí las reglas publicadas difieren por un factor de 2.
 finding-stands-out =
-    Una camisa se sale de lo que leen las demás. Jálela hacia abajo otra vez. Luego sáquela y
-    busque viruta o rebaba bajo la ceja.
+    Una camisa lee distinto que las demás. Jálela hacia abajo otra vez. Luego sáquela y busque
+    viruta o rebaba bajo la ceja.
 finding-swept-oval =
-    12 y 6 juntos no leen lo mismo que 3 y 9. El barreno está ovalado donde se barrió con el
-    indicador, o una se leyó mal.
+    12 y 6 juntos no leen lo mismo que 3 y 9. El barreno está ovalado donde se pasó el indicador, o
+    una se leyó mal.
 finding-tighter-below-the-deck =
     En un bloque con cámara de agua la placa de la cara es rígida. A media pulgada bajo el asiento
-    la camisa cierra de 11 a 20 % más que a media altura.
+    la camisa cierra de 11 a 20 % más que a la mitad del largo.

@@ -69,7 +69,7 @@ work-hone = bruña a (diámetro)
 work-groove = ranura a una profundidad de
 work-finish = bruñido final a (diámetro)
 work-gap = abertura mínima del anillo
-work-home-warm-home = ya a fondo, sobresale
+work-home-warm-home = a fondo debe sobresalir
 
 ## Its limits. Near them the gauges may not be able to tell: no word of good.
 
