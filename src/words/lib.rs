@@ -31,3 +31,6 @@ pub use message::{Language, Message, Piece};
 pub use packed::pack;
 #[cfg(feature = "read")]
 pub use read::{LANGUAGES, all, check, folder, subject};
+#[cfg(all(test, feature = "read"))]
+#[allow(clippy::expect_used, reason = "a test says enough by failing")]
+mod tests;

@@ -12,7 +12,7 @@ use crate::layout;
 use crate::run::{Outcome, Trouble};
 
 /// The folder in the page.
-const FOLDER: &str = "words";
+pub const FOLDER: &str = "words";
 
 /// What stands for the digest in the address that index.html names.
 const DIGEST: &str = "LANGUAGE.DIGEST.txt";
