@@ -249,6 +249,7 @@ pub fn home() -> Language {
 /// # Panics
 /// They cannot be read.
 #[cfg(test)]
+#[allow(clippy::panic, reason = "a test's slip should stop it there")]
 pub fn show_for_test(language: Language) {
     let languages = match coldseat_words::all(std::path::Path::new("languages")) {
         Ok(languages) => languages,

@@ -83,7 +83,7 @@ plan-caption =
 load-words-what-ram = gato hidráulico
 load-words-what-rod = varilla
 load-words-what-ledge = asiento
-load-words-what-flange = esfuerzo cortante de la ceja
+load-words-what-flange = cortante en la ceja
 load-words = { $what } { $now }, a lo más { $most }
 
 ## load label
