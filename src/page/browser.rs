@@ -88,12 +88,6 @@ pub async fn beside(id: &str, address: &str) -> Option<String> {
     JsFuture::from(answer.text().ok()?).await.ok()?.as_string()
 }
 
-/// The browser's own language, as it names it.
-#[must_use]
-pub fn language() -> String {
-    window().navigator().language().unwrap_or_default()
-}
-
 /// Milliseconds of a clock that nobody can set, from wherever it begins.
 #[must_use]
 pub fn steady_ms() -> f64 {

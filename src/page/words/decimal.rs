@@ -4,6 +4,7 @@
 
 use crate::browser;
 use std::cell::Cell;
+use wasm_bindgen::{JsCast, JsValue};
 
 /// Where this device keeps what it chose.
 const CHOSEN: &str = "coldseat/decimal";
@@ -51,8 +52,10 @@ pub fn start() {
 
 /// As the browser's own region writes numbers.
 fn of_region() -> Decimal {
-    let half = js_sys::Number::from(0.5).to_locale_string(&browser::language());
-    if String::from(half).contains(',') {
+    // Asked of the number itself, for no named language: WebKit's own name may be "C",
+    // which it then refuses.
+    let half: js_sys::Object = JsValue::from(0.5).unchecked_into();
+    if String::from(half.to_locale_string()).contains(',') {
         Decimal::Comma
     } else {
         Decimal::Point
