@@ -50,6 +50,9 @@ pub fn App() -> impl IntoView {
     // what was typed stands where it stood, for none of it is kept in the frame.
     live(move || {
         state.tongue.shown.get();
+        // Another language asks for another voice.
+        state.gauge.no_voice.set(false);
+        state.gauge.no_voice_read.set(false);
         state.tongue.decimal.get();
         frame(state)
     })

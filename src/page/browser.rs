@@ -167,6 +167,14 @@ pub fn focus(id: &str) {
     }
 }
 
+/// What is drawn anew next gives the focus back to the part of the same id.
+pub fn keep_focus() {
+    let id = document().active_element().map(|e| e.id());
+    if let Some(id) = id.filter(|id| !id.is_empty()) {
+        after_paint(move || focus(&id));
+    }
+}
+
 /// Shows a step from its number on, and puts the focus on its heading.
 pub fn focus_step() {
     to_top();

@@ -97,6 +97,8 @@ pub struct Shop {
     pub waiting: RwSignal<Vec<String>>,
     /// The folder had less of this device than it was given.
     pub was_older: RwSignal<bool>,
+    /// A name for this device that is being typed.
+    pub typed: RwSignal<Option<String>>,
     /// What devices are called, by their numbers.
     pub names: RwSignal<Vec<(u32, String)>>,
 }
@@ -138,6 +140,7 @@ impl Shop {
             standing: RwSignal::new(None),
             others: RwSignal::new(Vec::new()),
             news: RwSignal::new(Vec::new()),
+            typed: RwSignal::new(None),
             waiting: RwSignal::new(Vec::new()),
             was_older: RwSignal::new(false),
             names: RwSignal::new(Vec::new()),

@@ -1,6 +1,6 @@
 //! What the page's program knows of its words: a name for each, and their slots.
 
-use crate::{Language, Message};
+use crate::{Language, Message, pack};
 use sha2::{Digest, Sha256};
 use std::fmt::Write as _;
 
@@ -11,9 +11,11 @@ pub fn digest(languages: &[Language]) -> String {
     let mut hash = Sha256::new();
     for language in languages {
         hash.update(language.name.as_bytes());
-        for (id, message) in &language.messages {
-            hash.update(format!("\n{id}\n{:?}", message.pieces).as_bytes());
+        for id in language.messages.keys() {
+            hash.update(id.as_bytes());
         }
+        // As it is packed: another form of the file is another version too.
+        hash.update(pack(language, "").as_bytes());
     }
     hash.finalize()
         .iter()

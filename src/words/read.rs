@@ -177,6 +177,9 @@ fn pattern_into(
 
 fn inline_piece(inline: &InlineExpression<&str>) -> Result<Piece, String> {
     match inline {
+        InlineExpression::StringLiteral { value } if value.contains('\\') => {
+            Err("escapes are not taken here: write the letter".to_owned())
+        }
         InlineExpression::StringLiteral { value } => Ok(Piece::Text((*value).to_owned())),
         InlineExpression::VariableReference { id } => Ok(Piece::Slot(id.name.to_owned())),
         _ => Err("only a slot or quoted text stands between braces here".to_owned()),
@@ -248,8 +251,7 @@ pub fn check(languages: &[Language]) -> Vec<String> {
     wrong
 }
 
-/// Whether plurals have the cases of their language, and name its number in each
-/// case that is more than one number.
+/// Whether plurals have the cases of their language.
 fn cases(language: &Language, wrong: &mut Vec<String>) {
     let wanted = plural_cases(&language.name);
     for (id, message) in &language.messages {

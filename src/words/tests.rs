@@ -75,6 +75,7 @@ fn what_is_not_taken_is_named() {
         ("a = x\na = y\n", "stands twice"),
         ("a = {\"\"}\n", "says nothing"),
         ("a = x\u{e000}\n", "a mark of ours"),
+        ("a = {\"\\u00A0\"}x\n", "escapes"),
         ("a = { $n\n", "line 1"),
         (
             "a = { $n ->\n        [1] x\n       *[other] y\n    }\n",

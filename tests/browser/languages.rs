@@ -279,3 +279,34 @@ async fn a_record_is_read_in_the_other_language_and_the_page_goes_on_in_its_own(
     page.find(Role::Heading, containing("Pull")).await?;
     page.is_quiet().await
 }
+
+#[tokio::test]
+async fn a_language_whose_words_cannot_be_had_is_said_and_nothing_changes() -> Result<()> {
+    // A copy without a worker, which would have them.
+    let bench = Bench::open(Setting {
+        folder: Folder::LongWords,
+        ..Setting::default()
+    })
+    .await?;
+    let words = bench.folder().join("words");
+    for entry in std::fs::read_dir(words)? {
+        let path = entry?.path();
+        if path.to_string_lossy().contains("es-US") {
+            std::fs::remove_file(path)?;
+        }
+    }
+    let page = bench.page();
+    page.go("#/settings").await?;
+    let choose = "
+        const choice = document.querySelector('#shop-language');
+        choice.value = 'es-US';
+        choice.dispatchEvent(new Event('change', { bubbles: true }));
+    ";
+    page.script(choose, vec![]).await?;
+    page.find(Role::Alert, containing("")).await?;
+    let shown = "return [document.querySelector('#shop-language').value,
+        document.documentElement.lang, localStorage.getItem('coldseat/language')]";
+    let shown = page.script(shown, vec![]).await?;
+    ensure!(shown == json!(["en-US", "en-US", null]), "{shown}");
+    Ok(())
+}

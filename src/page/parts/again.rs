@@ -37,7 +37,14 @@ fn account(job: &Job, cylinder: u8, found: &str, verdict: Option<&str>) -> Strin
     let read: Vec<String> = this_try(job, cylinder)
         .into_iter()
         .map(|(field, typed)| {
-            let values: Vec<String> = typed.into_iter().map(|(_, text)| text).collect();
+            let values: Vec<String> = typed
+                .into_iter()
+                .map(|(_, text)| {
+                    let at = field.choices().iter().position(|id| *id == text);
+                    at.and_then(|at| u8::try_from(at).ok())
+                        .map_or(text, |at| t::choice(field, at).to_owned())
+                })
+                .collect();
             format!("{} {}", t::in_sentence(t::field(field)), values.join(", "))
         })
         .collect();

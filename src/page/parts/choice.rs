@@ -1,8 +1,10 @@
 //! A choice out of a list, as a plain select: the system's own wheel is the
 //! quickest on a phone.
 
-use crate::live::words;
+use crate::live::{live, words};
+use crate::state::State;
 use crate::texts as t;
+use crate::words::Language;
 use coldseat_core::ask::{CYLINDERS_MOST, Family, Layout};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -132,6 +134,22 @@ pub fn counts() -> Vec<(String, String)> {
     (1..=CYLINDERS_MOST)
         .map(|n| (n.to_string(), n.to_string()))
         .collect()
+}
+
+/// The languages, as options.
+#[must_use]
+pub fn languages() -> Vec<(String, String)> {
+    Language::ALL
+        .map(|language| (language.tag().to_owned(), language.own_name().to_owned()))
+        .to_vec()
+}
+
+/// Beside a choice of them: the words of the one that was chosen are not here.
+pub fn no_language(state: State) -> AnyView {
+    live(move || {
+        let is_missing = state.tongue.missing.get();
+        is_missing.then(|| view! { <p class="fault" role="alert">{t::NO_LANGUAGE}</p> }.into_any())
+    })
 }
 
 /// How cylinders stand, as options.

@@ -63,7 +63,11 @@ pub fn marks(name: &str) -> AnyView {
 /// The section of Settings.
 pub fn folder_settings(state: State) -> AnyView {
     let shop = Shop::here();
-    let typed = RwSignal::new(shop.joined.get_untracked().unwrap_or_default());
+    // Another language draws this anew: what is typed stands outside.
+    let typed = move || {
+        let joined = || shop.joined.get_untracked().unwrap_or_default();
+        shop.typed.get_untracked().unwrap_or_else(joined)
+    };
     let leaving = RwSignal::new(false);
     let nameless = RwSignal::new(false);
     let field = move || {
@@ -75,8 +79,8 @@ pub fn folder_settings(state: State) -> AnyView {
                     type="text"
                     maxlength="40"
                     autocomplete="off"
-                    value=typed.get_untracked()
-                    on:input=move |event| typed.set(event_target_value(&event))
+                    value=typed()
+                    on:input=move |event| shop.typed.set(Some(event_target_value(&event)))
                 />
                 <p class="quiet">{t::DEVICE_NAME_WHAT}</p>
                 {live(move || {
@@ -97,11 +101,11 @@ pub fn folder_settings(state: State) -> AnyView {
     };
     let is_in = crate::memo::Memo::new(move |_| shop.joined.with(Option::is_some));
     let out = move || {
-        let join = move || nameless.set(!shop.join(state, &typed.get_untracked()));
+        let join = move || nameless.set(!shop.join(state, &typed()));
         view! { <p class="row">{button(t::JOIN.get(), Box::new(join))}</p> }.into_any()
     };
     let inside = move || {
-        let rename = move || nameless.set(!shop.rename(&typed.get_untracked()));
+        let rename = move || nameless.set(!shop.rename(&typed()));
         let leave = move || {
             if leaving.get() {
                 let yes = move || {

@@ -55,6 +55,8 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         let typed = match key {
             // No digit stands behind it yet.
             Key::Point => typed.replace('.', words::mark()),
+            // A point that was typed on the keys stays one.
+            _ if text.contains('.') => typed,
             _ => words::marked(typed),
         };
         typing.set(now);
@@ -208,7 +210,7 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
                     format!("\u{2212}{step}"),
                     format!("{} {step}", t::PAD_MINUS),
                 )} {sign_key} {digit(0)}
-                {key(Key::Point, "key", words::mark().to_owned(), t::PAD_POINT.get().to_owned())}
+                {key(Key::Point, "key", words::mark().to_owned(), t::pad_point().to_owned())}
                 <button
                     type="button"
                     class=if place.field.is_signed() {

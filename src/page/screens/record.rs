@@ -5,7 +5,7 @@ use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::{live, words};
 use crate::parts::bar::whole_bar;
-use crate::parts::choice::Choice;
+use crate::parts::choice::{Choice, languages, no_language};
 use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::record_customer::customer_paper;
@@ -105,10 +105,11 @@ pub fn RecordScreen(
             <Choice
                 id="record-language"
                 label=t::RECORD_LANGUAGE.get()
-                options=Language::ALL.map(|l| (l.tag().to_owned(), l.own_name().to_owned())).to_vec()
+                options=languages()
                 value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
                 change=set_language
             />
+            {no_language(state)}
         </div>
         {record_words(state)}
         <article class=words(move || papers.get())>{live(sheet)}</article>
@@ -175,12 +176,26 @@ fn opens(id: &str) -> Option<AnyView> {
     )
 }
 
+/// A capital as a code that knows no accents packs it.
+const fn without_accent(letter: char) -> char {
+    match letter {
+        '\u{c1}' => 'A',
+        '\u{c9}' => 'E',
+        '\u{cd}' => 'I',
+        '\u{d3}' => 'O',
+        '\u{da}' | '\u{dc}' => 'U',
+        '\u{d1}' => 'N',
+        other => other,
+    }
+}
+
 /// The essentials as a code for a phone's camera: in letters and digits that it
 /// packs best, as much as fits.
 fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Option<AnyView> {
     let plain = |text: &str, most: usize| -> String {
         text.to_uppercase()
             .chars()
+            .map(without_accent)
             .filter(|c| c.is_ascii_alphanumeric() || " .-/:".contains(*c))
             .take(most)
             .collect()
@@ -191,7 +206,9 @@ fn essentials(job: &Job, reports: &[CylinderReport], units: UnitSystem) -> Optio
         .iter()
         .map(|report| {
             let left = as_left(job, report);
-            let (fit, gap) = (cell_words(left.fit, units), cell_words(left.gap, units));
+            // The code has no comma.
+            let number = |cell| cell_words(cell, units).replace(',', ".");
+            let (fit, gap) = (number(left.fit), number(left.gap));
             let state = plain(t::state(report.state), 12);
             plain(&format!("{} {fit} {gap} {state}", report.cylinder), 40)
         })

@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
-use crate::parts::choice::Choice;
+use crate::parts::choice::{Choice, languages, no_language};
 use crate::parts::folder::folder_settings;
 use crate::parts::hand::gauge_settings;
 use crate::parts::shims::shims;
@@ -78,9 +78,6 @@ pub fn SettingsScreen() -> impl IntoView {
     let options = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
         .to_vec();
-    let languages = Language::ALL
-        .map(|language| (language.tag().to_owned(), language.own_name().to_owned()))
-        .to_vec();
     let set_language = Callback::new(move |tag: String| {
         if let Some(language) = Language::from_tag(&tag) {
             state.close_pad();
@@ -93,10 +90,6 @@ pub fn SettingsScreen() -> impl IntoView {
             state.tongue.write(decimal);
         }
     });
-    let no_language = move || {
-        let is_missing = state.tongue.missing.get();
-        is_missing.then(|| view! { <p class="fault" role="alert">{t::NO_LANGUAGE}</p> }.into_any())
-    };
     let set_units = Callback::new(move |id: String| {
         if let Some(units) = UnitSystem::from_id(&id) {
             state.close_pad();
@@ -144,11 +137,11 @@ pub fn SettingsScreen() -> impl IntoView {
             <Choice
                 id="shop-language"
                 label=t::LANGUAGE.get()
-                options=languages
+                options=languages()
                 value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
                 change=set_language
             />
-            {live(no_language)}
+            {no_language(state)}
             <p class="quiet">{t::LANGUAGE_WHAT}</p>
             <Choice
                 id="shop-decimal"

@@ -125,7 +125,15 @@ fn line(name: &str, value: &str) -> (String, String) {
 fn numbers(entries: &Entries, owner: Owner) -> AnyView {
     let mut lines: Vec<(Field, String)> = Vec::new();
     for (place, entry) in entries.iter().filter(|(place, _)| place.owner == owner) {
-        let typed = typed(&entry.text, entry.unit);
+        let typed = match place
+            .field
+            .choices()
+            .iter()
+            .position(|id| *id == entry.text)
+        {
+            Some(at) => t::choice(place.field, u8::try_from(at).unwrap_or_default()).to_owned(),
+            None => typed(&entry.text, entry.unit),
+        };
         match lines.last_mut().filter(|(field, _)| *field == place.field) {
             Some((_, text)) => {
                 text.push_str("; ");

@@ -47,9 +47,13 @@ const boot = document.getElementById("boot");
 const part = (name) => boot.querySelector(`#boot-${name}`);
 
 // What is said before any words are here stands in the page in both languages.
-if (root.lang.startsWith("es")) {
-  for (const said of boot.querySelectorAll("[data-es]")) said.textContent = said.dataset.es;
+function inLanguage() {
+  for (const said of boot.querySelectorAll("[data-es]")) {
+    said.dataset.en ??= said.textContent;
+    said.textContent = root.lang.startsWith("es") ? said.dataset.es : said.dataset.en;
+  }
 }
+inLanguage();
 const STOPPED = { "en-US": "Coldseat stopped", "es-US": "Coldseat se detuvo" };
 
 const front = document.getElementById("boot-front");
@@ -96,6 +100,7 @@ async function fetchWords(address) {
 function fail(reason) {
   if (!part("failed").hidden) return;
   console.error("coldseat:", reason);
+  inLanguage();
   part("wait").hidden = true;
   part("failed").hidden = false;
   part("reason").textContent = String(reason?.message ?? reason);

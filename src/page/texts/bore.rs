@@ -124,7 +124,7 @@ pub fn two_meshes(half: &str, usual: &str) -> String {
 
 #[must_use]
 pub fn no_stress(fault: &Fault) -> String {
-    if fault.field == w::NO_STRESS_AT_M.get() {
+    if fault.field == "at_m" {
         w::NO_STRESS_THE_FILLET_UNDER.get().to_owned()
     } else {
         no_profile(super::field(field_of(fault)), fault)

@@ -1,6 +1,6 @@
 //! Labels, buttons, headings and short words.
 
-use crate::words::made as w;
+use crate::words::{Decimal, decimal, made as w};
 use coldseat_core::ask::{Family, Layout, Level, Signal, State, UnitSystem};
 
 #[must_use]
@@ -72,5 +72,14 @@ pub fn level(level: Level) -> &'static str {
         Level::Note => w::LEVEL_NOTE.get(),
         Level::Look => w::SIGNAL_LOOK.get(),
         Level::Stop => w::SIGNAL_STOP.get(),
+    }
+}
+
+/// The pad's key before decimals.
+#[must_use]
+pub fn pad_point() -> &'static str {
+    match decimal() {
+        Decimal::Point => w::PAD_POINT.get(),
+        Decimal::Comma => w::PAD_COMMA.get(),
     }
 }

@@ -46,9 +46,9 @@ pub fn deck_seats_caption(limit: &str, bias: &str) -> String {
 #[must_use]
 pub fn chance_short(p: f64) -> String {
     if p >= 0.9995 {
-        ">0.999".to_owned()
+        crate::words::marked(">0.999".to_owned())
     } else if p < 0.0005 {
-        "<0.001".to_owned()
+        crate::words::marked("<0.001".to_owned())
     } else {
         fixed((p * 1000.0).floor() / 1000.0, 3)
     }

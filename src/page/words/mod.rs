@@ -165,9 +165,15 @@ fn element(language: Language) -> String {
     format!("words-{}", language.tag())
 }
 
+/// Whether the words of a language are here.
+#[must_use]
+pub fn is_here(language: Language) -> bool {
+    lines_of(language, Decimal::Point).is_some()
+}
+
 /// Loads a language; whether it is there now.
 pub async fn load(language: Language) -> bool {
-    if lines_of(language, Decimal::Point).is_some() {
+    if is_here(language) {
         return true;
     }
     let address = format!("./words/{}.{DIGEST}.txt", language.tag());
@@ -208,7 +214,14 @@ fn take(language: Language, text: String) -> Result<(), &'static str> {
 }
 
 /// Shows a language that is loaded, its numbers with this device's mark.
-fn show(language: Language) {
+pub fn show(language: Language) {
+    if let Some(root) = document().document_element() {
+        let _ = root.set_attribute("lang", language.tag());
+    }
+    take_lines(language);
+}
+
+fn take_lines(language: Language) {
     let decimal = decimal::here();
     let lines = lines_of(language, decimal).or_else(|| {
         let plain = lines_of(language, Decimal::Point)?;
@@ -223,19 +236,10 @@ fn show(language: Language) {
     }
 }
 
-/// Shows a language that is loaded, for as long as nobody chooses another.
-pub fn show_for_now(language: Language) {
-    if let Some(root) = document().document_element() {
-        let _ = root.set_attribute("lang", language.tag());
-    }
-    show(language);
-}
-
-/// Shows a language that is loaded and keeps that for this device.
+/// Keeps a language that is loaded for this device.
 pub fn choose(language: Language) {
     browser::set_local_text(CHOSEN, language.tag());
     HOME.set(language);
-    show_for_now(language);
 }
 
 /// The language of this device, whatever is shown for now.
@@ -261,5 +265,5 @@ pub fn show_for_test(language: Language) {
             assert_eq!(taken, Ok(()), "{}", read.name);
         }
     }
-    show(language);
+    take_lines(language);
 }

@@ -95,7 +95,6 @@ two-meshes = { $half } (coarser mesh { $usual })
 
 ## no stress
 
-no-stress-at-m = at_m
 no-stress-the-fillet-under =
     The fillet under the flange is not measured, or is too large for this flange. Enter it at the
     ledge's chamfer.

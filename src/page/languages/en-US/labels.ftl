@@ -189,6 +189,7 @@ pad-change = change
 pad-plus = up by
 pad-minus = down by
 pad-point = Decimal point
+pad-comma = Decimal comma
 pad-sign = Plus or minus
 proud = proud
 low = low
@@ -207,7 +208,8 @@ language = Language
 language-what =
     For this device. Jobs, links and files hold numbers and your own words: they open in any
     language.
-no-language = That language is not on this device, and there is no network. Nothing was changed.
+no-language =
+    That language could not be loaded. Nothing was changed. Reload the page with a network.
 decimal = Decimals
 decimal-what = How the page writes numbers on this device. You may type a point or a comma: both are read.
 record-language = Language of this record

@@ -2,7 +2,7 @@
 
 after-cut = Lo que el corte hace a las medidas desde la cara
 after-cut-planned = Según el corte planeado. Todavía no se corta nada.
-after-cut-decided = Según el corte decidido o hecho.
+after-cut-decided = Según el corte capturado (por hacer o hecho).
 from-deck-group = Medido desde la cara, y cuánto se puede cortar
 from-deck-what =
     Capture cada medida antes del corte, y su rango según la hoja del motor. Deje fuera lo que este

@@ -98,7 +98,6 @@ two-meshes = { $half } (malla más gruesa { $usual })
 
 ## no stress
 
-no-stress-at-m = at_m
 no-stress-the-fillet-under =
     El radio debajo de la ceja no está medido, o es demasiado grande para esta ceja. Captúrelo en el
     chaflán del asiento.

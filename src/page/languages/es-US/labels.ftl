@@ -194,6 +194,7 @@ pad-change = cambio
 pad-plus = subir
 pad-minus = bajar
 pad-point = Punto decimal
+pad-comma = Coma decimal
 pad-sign = Cambiar el signo
 proud = sobresale
 low = hundida
@@ -212,7 +213,7 @@ language = Idioma
 language-what =
     Para este equipo. Los trabajos, enlaces y archivos llevan números y sus propias palabras: abren
     en cualquier idioma.
-no-language = Ese idioma no está en este equipo, y no hay red. No se cambió nada.
+no-language = No se pudo cargar ese idioma. No se cambió nada. Vuelva a cargar la página con red.
 decimal = Decimales
 decimal-what =
     Cómo escribe los números la página en este equipo. Usted puede capturar punto o coma: se leen

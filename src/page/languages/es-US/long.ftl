@@ -213,7 +213,7 @@ caution-title-hot = Piezas calientes
 
 caution-lifting =
     Eslingas con capacidad marcada, bloque asegurado. El lavado está caliente y es cáustico.
-caution-pressure-test = Presión baja, placas aseguradas, hágase a un lado.
+caution-pressure-test = Presión baja, placas aseguradas, manténgase lejos.
 caution-cutting =
     Nada de guantes cerca de lo que gira. Protección para los ojos. Hay filos cortantes.
 caution-nitrogen =

@@ -89,8 +89,8 @@ home-time-none-they-are-too = { $said } Varían demasiado para decir el tiempo q
 ## Each by itself is home, all together not sure enough.
 
 together =
-    Cada camisa por sí sola está a fondo. Que lo estén todas, los medidores lo muestran solo hasta
-    { $chance_short }. Mida otra vez profundidad y altura de las menos claras.
+    Cada camisa por sí sola está a fondo. La probabilidad de que todas lo estén es solo { $chance_short }.
+    Mida otra vez profundidad y altura de las menos claras.
 
 ## What is missing: whose, which, how many.
 

@@ -78,7 +78,7 @@ field-ring-proud = Proyección del anillo de fuego (hoja)
 field-ring-gap-low = Abertura del anillo, mínima (hoja)
 field-ring-gap-high = Abertura del anillo, máxima (hoja)
 field-apart-most = Diferencia entre bloque y camisas, máxima (grados)
-field-test-loss = Presión perdida en la prueba, máxima (proporción)
+field-test-loss = Presión perdida en la prueba, máxima (0.05 = 5 %)
 field-datum-tilt = Desnivel de la cara de punta a punta, máximo
 field-wall-calm = Pared que queda: "revise" si es menor de
 field-wall-look = Pared que queda: "pare" si es menor de
@@ -126,15 +126,15 @@ field-standing-loss = Nitrógeno que se pierde en espera (litros por hora)
 field-standing-hours = Horas de espera
 field-rz-sleeve = Exterior de la camisa, Rz
 field-rz-bore = Barreno del bloque bruñido, Rz
-field-smoothing = Parte de ambos Rz que se alisa
+field-smoothing = Parte de ambos Rz que se alisa (0.8 = 80 %)
 field-run-sleeve = Temperatura de la camisa, en marcha
 field-run-block = Temperatura del bloque, en marcha
 field-gas-pressure = Presión de los gases, la más alta (hoja)
 field-passes = Pasadas de la barra
-field-common-height = Medidor de altura: parte de su varianza común a una cara
-field-common-thickness = Espesor: parte de su varianza común a una cara
-field-common-depth = Medidor de profundidad: parte de su varianza común a una cara
-field-prior-home = De las camisas que ya no bajan, qué parte está a fondo
+field-common-height = Medidor de altura: parte de su varianza común a una cara (0.5 = 50 %)
+field-common-thickness = Espesor: parte de su varianza común a una cara (0.5 = 50 %)
+field-common-depth = Medidor de profundidad: parte de su varianza común a una cara (0.5 = 50 %)
+field-prior-home = De las camisas que ya no bajan, qué parte está a fondo (0.95 = 95 %)
 field-hone-rate = Bruñido: diez carreras quitan (diámetro)
 field-last-cut = Última pasada de la barra (en diámetro)
 field-chill-shrink = Contracción en el baño, medida (diámetro)
@@ -187,21 +187,21 @@ field-entry-least = Holgura en el barreno, mínima
 field-target-proud = Proyección meta
 field-planned-cut = Corte de la cara planeado
 field-clean-up = Corte para que quede limpia
-field-risk = Probabilidad aceptada de una camisa hundida
+field-risk = Probabilidad aceptada de una camisa hundida (0.01 = 1 %)
 field-gap-limit = Luz en el asiento, máxima
 field-tilt-limit = Inclinación de una camisa asentada, máxima
-field-confidence = Qué tan cierto debe ser "asentada"
+field-confidence = Qué tan cierto debe ser "asentada" (0.95 = 95 %)
 field-gauge-sleeve = Exterior de la camisa
 field-gauge-bore = Diámetro del barreno
 field-gauge-height = Altura sobre la cara
 field-gauge-thickness = Espesor de la ceja (medidor)
 field-gauge-depth = Profundidad de la caja (medidor)
 field-feed-sd = Dispersión del avance a mano del buril del asiento
-field-deck-sd = Corte de la cara, diferencia con el corte puesto
+field-deck-sd = Corte de la cara, dispersión alrededor del corte puesto
 field-room-temperature = Temperatura del taller y del bloque
 field-drop-room = Temperatura del taller
 field-low-spot = Cara debajo de su punto más alto
-field-deck-cut = Corte decidido
+field-deck-cut = Corte de la cara (por hacer o hecho)
 field-sleeve-od = Exterior de la camisa (diámetro)
 field-sleeve-temperature = Temperatura de la camisa
 field-flange-thickness = Espesor de la ceja

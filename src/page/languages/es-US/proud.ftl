@@ -112,31 +112,31 @@ held-down-free = libres
 breach-of-low = sobresale { $by } de menos
 breach-of-high = sobresale { $by } de más
 breach-of-hole = sus alturas difieren { $by } de más
-breach-of-neighbour = difiere { $by } de más de su vecino, el barreno { $other }
-breach-of-all = difiere { $by } de más respecto al barreno { $other }
+breach-of-neighbour = difiere { $by } de más de su vecino, el cilindro { $other }
+breach-of-all = difiere { $by } de más respecto al cilindro { $other }
 
 ## What to do next, of heights that are left proud.
 
 next-proud-out-low =
-    Barreno { $hole }: { $what }. Mida otra vez. Luego ponga una laina en su asiento, o monte una
+    Cilindro { $hole }: { $what }. Mida otra vez. Luego ponga una laina en su asiento, o monte una
     camisa de ceja más gruesa.
 next-proud-out-high =
-    Barreno { $hole }: { $what }. Mida otra vez y busque una viruta en su asiento. Luego corte su
+    Cilindro { $hole }: { $what }. Mida otra vez y busque una viruta en su asiento. Luego corte su
     asiento, o use una laina más delgada.
 next-proud-out-hole =
-    Barreno { $hole }: { $what }. Mida otra vez y busque una viruta en su asiento. Luego gire la
+    Cilindro { $hole }: { $what }. Mida otra vez y busque una viruta en su asiento. Luego gire la
     camisa, o empareje el asiento.
 next-proud-out-neighbour-all =
-    Barreno { $hole }: { $what }. Mida los dos otra vez. Luego ponga laina al que sobresale menos,
+    Cilindro { $hole }: { $what }. Mida los dos otra vez. Luego ponga laina al que sobresale menos,
     o corte el asiento del que sobresale más.
 next-proud-read-again = Aquí se trabajó después de la lectura. Lea otra vez: { $missing }.
 next-proud-plan-open =
-    Barreno { $hole }: primero haga lo que dice el plan de las alturas para este barreno. Palomee
+    Cilindro { $hole }: primero haga lo que dice el plan de las alturas para este cilindro. Palomee
     cada línea al terminarla. Luego mida otra vez.
 next-proud-off-plan-way-prouder = más
 next-proud-off-plan-way-less-proud = menos
 next-proud-off-plan =
-    Barreno { $hole }: una posición de reloj sobresale { $by } { $way } de lo planeado. Es más de
+    Cilindro { $hole }: una posición de reloj sobresale { $by } { $way } de lo planeado. Es más de
     lo que explican los medidores. Mida otra vez. Busque una viruta, la laina equivocada o la
     camisa equivocada.
 next-proud-in-limits-way-shallower = menos de profundidad
@@ -145,7 +145,7 @@ next-proud-in-limits =
     Dentro de los límites, con { $by } { $way } que el punto medio. Haga el chaflán y limpie.
 next-proud-apart-from =
     Dentro de sus propios límites. Pero con estas profundidades su altura diferirá { $by } de más
-    respecto al barreno { $hole }. Haga el plan de las alturas en esta cara antes de cortar o
+    respecto al cilindro { $hole }. Haga el plan de las alturas en esta cara antes de cortar o
     colocar.
 next-proud-good =
     Todas las alturas están dentro de los límites que usted capturó. Deje la cara como está.
@@ -155,7 +155,7 @@ next-proud-read-free =
 
 ## A hole for those who cannot see the drawing.
 
-height-spoken = barreno { $cylinder }: { $low } a { $high }
+height-spoken = cilindro { $cylinder }: { $low } a { $high }
 
 ## What the drawing shows.
 
@@ -195,16 +195,16 @@ turned-other =
 ## What is done at a hole, as a sentence; nothing where it is not to be done.
 
 line-cut =
-    Barreno { $hole }: corte { $cut } de su asiento, pasada por pasada. Luego mida otra vez su
+    Cilindro { $hole }: corte { $cut } de su asiento, pasada por pasada. Luego mida otra vez su
     profundidad.
-line-shim-hole-take-out = Barreno { $hole }: saque la laina de { $before }.
+line-shim-hole-take-out = Cilindro { $hole }: saque la laina de { $before }.
 line-shim-hole-take-out-2 =
-    Barreno { $hole }: saque la laina de { $before }, ponga en su lugar una laina de { $shim }.
-line-shim-hole-lay-a = Barreno { $hole }: ponga una laina de { $shim } en su asiento.
+    Cilindro { $hole }: saque la laina de { $before }, ponga en su lugar una laina de { $shim }.
+line-shim-hole-lay-a = Cilindro { $hole }: ponga una laina de { $shim } en su asiento.
 line-sleeve-hole-fit-the =
-    Barreno { $hole }: monte la camisa que era la número { $sleeve }{ $quarters }. Márquela con el
+    Cilindro { $hole }: monte la camisa que era la número { $sleeve }{ $quarters }. Márquela con el
     { $hole }.
-line-sleeve-hole-fit-its = Barreno { $hole }: monte su propia camisa{ $quarters }.
+line-sleeve-hole-fit-its = Cilindro { $hole }: monte su propia camisa{ $quarters }.
 
 ## What a plan takes.
 
@@ -228,7 +228,7 @@ no-plan =
 ## A hole of the drawing, for those who cannot see it.
 
 hole-before-after-done = no se hace nada
-hole-before-after = barreno { $hole }: { $before }, luego { $after }, { $done }
+hole-before-after = cilindro { $hole }: { $before }, luego { $after }, { $done }
 
 ## The drawing of a plan.
 

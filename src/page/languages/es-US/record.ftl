@@ -14,7 +14,7 @@ left-fit = apriete
 left-proud = sobresale
 left-chance = a fondo
 left-bore = barreno
-deck-not-marked = Cara (el corte está decidido, pero no marcado como hecho)
+deck-not-marked = Cara (hay un corte capturado, pero no marcado como hecho)
 sleeve-length = Largo de la camisa
 off-mark = Desvío
 # Columns of the floor sheet for the hand.
@@ -50,7 +50,7 @@ deck-plan-caption-the-deck = La cara, { $how } ({ $unit })
 
 ## Shims under the sleeves, each with its hole.
 
-shims-laid-each = barreno { $cylinder }: { $size }
+shims-laid-each = cilindro { $cylinder }: { $size }
 shims-laid = Lainas bajo las camisas: { $each }.
 
 ## The limits of sleeves that are left proud.
@@ -119,7 +119,7 @@ deck-finish-line =
 
 ## The cut of a deck that nobody has made, for the record.
 
-deck-not-cut-how-decided-on = decidido
+deck-not-cut-how-decided-on = por hacer
 deck-not-cut-how-planned = planeado
 deck-not-cut = sin cortar, o sin marcar como cortada; corte { $how }: { $cut }
 

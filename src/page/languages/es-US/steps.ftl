@@ -15,7 +15,7 @@ help-rest =
     bloque salga del lavado. Anote su temperatura. Una segunda lectura más tarde muestra, por su
     propio enfriamiento, cuánto le falta. Un bloque caliente le esconde el apriete completo.
 help-pressure =
-    Presión baja, placas aseguradas, hágase a un lado. Anote por dónde fuga. Una camisa arregla la
+    Presión baja, placas aseguradas, manténgase lejos. Anote por dónde fuga. Una camisa arregla la
     pared de un barreno y nada más.
 help-datum =
     Mida en ambos extremos la altura de la cara sobre la línea de bancada. Luego mida los puntos
@@ -100,15 +100,15 @@ help-pull =
     camisa y la vuelve a meter, dígalo abajo. Lo que se leyó queda en el registro. Las lecturas
     quedan libres para el siguiente intento.
 help-seat =
-    Mida la altura en las cuatro posiciones de reloj después del último jalón, con cero en la cara.
-    Se compara, posición por posición, con lo que la camisa mide de su asiento hacia arriba, menos
-    la profundidad del asiento. Una camisa sostenida por su apriete se compara con la altura a la
-    que debía quedar.
+    Mida la altura en las cuatro posiciones de reloj después del último jalón, con cero en la
+    cara. Se compara, posición por posición, con el espesor de la ceja y la laina, menos la
+    profundidad de la caja. Una camisa lisa en un escalón: largo y laina, menos la profundidad del
+    escalón. Una camisa sostenida por su apriete se compara con la altura a la que debía quedar.
 help-deck =
     Mida la cara en filas a lo ancho, desde el frente. Tome una fila antes de cada barreno y una
     después del último. Izquierda y derecha son como usted las ve parado al frente, viendo a lo
     largo del motor. El punto más alto es 0. Donde la cara junto a un barreno no se midió en su
-    caja, cuentan los cuatro puntos a su alrededor. Lo que se capturó en el paso 5 ya está aquí: es
+    caja, cuentan los cuatro puntos a su alrededor. Lo que se capturó en "Altura de la cara y puntos bajos" ya está aquí: es
     la misma medición. El corte debe dejar limpios el punto más bajo y todas las camisas.
 help-heights =
     Mida la altura de cada camisa en las cuatro posiciones de reloj, con cero en la cara junto a
