@@ -54,9 +54,11 @@ fn keys_for(state: State, target: Target, place: Place) -> impl IntoView {
         let typed = press(&text, key, &mut now, counting, unit);
         let typed = match key {
             // No digit stands behind it yet.
-            Key::Point => typed.replace('.', words::mark()),
-            // A point that was typed on the keys stays one.
-            _ if text.contains('.') => typed,
+            Key::Point if !text.contains('.') => typed.replace('.', words::mark()),
+            // Behind a point that was typed on the keys.
+            _ if text.contains('.') && (typed.starts_with(&text) || text.starts_with(&typed)) => {
+                typed
+            }
             _ => words::marked(typed),
         };
         typing.set(now);
