@@ -50,7 +50,7 @@ const SAME_NAMES: &str = "
 ";
 
 /// Numbers that do not fit into their field.
-pub(crate) const CUT_NUMBERS: &str = "
+const CUT_NUMBERS: &str = "
     return [...document.querySelectorAll('input[data-place]')]
         .filter((e) => e.value && e.scrollWidth > e.clientWidth + 1)
         .map((e) => `${e.id}: ${e.value}`);
@@ -66,8 +66,7 @@ pub(crate) const UNFOLD: &str = "
 ";
 
 /// How wide the page is; a phone widens its window with what does not fit.
-pub(crate) const WIDE: &str =
-    "return Math.max(document.documentElement.scrollWidth, window.innerWidth);";
+const WIDE: &str = "return Math.max(document.documentElement.scrollWidth, window.innerWidth);";
 
 /// What the page breaks as it stands, all of it unfolded; `place` names it.
 pub(crate) async fn broken_rules(page: &Page, place: &str) -> Result<Vec<String>> {
@@ -136,15 +135,21 @@ async fn fits(widths: &[u32], set: impl AsyncFn(&Page) -> Result<()>) -> Result<
         set(page).await?;
         page.tap(Role::Button, containing("Demo 2")).await?;
         page.find(Role::Link, containing("Cylinder 8")).await?;
-        for place in places(page, 6).await? {
-            page.go(&place).await?;
-            page.script_awaiting(UNFOLD).await?;
-            let wide = page.script(WIDE, vec![]).await?;
-            let fits = wide.as_u64().is_some_and(|px| px <= u64::from(width));
-            ensure!(fits, "{place} at {width} px is {wide} wide");
-            let cut = page.script(CUT_NUMBERS, vec![]).await?;
-            ensure!(cut == json!([]), "{place} at {width} px cuts {cut}");
-        }
+        screens_fit(page, width).await?;
+    }
+    Ok(())
+}
+
+/// Every screen of the V-eight that is open, all of it unfolded.
+pub(crate) async fn screens_fit(page: &Page, width: u32) -> Result<()> {
+    for place in places(page, 6).await? {
+        page.go(&place).await?;
+        page.script_awaiting(UNFOLD).await?;
+        let wide = page.script(WIDE, vec![]).await?;
+        let fits = wide.as_u64().is_some_and(|px| px <= u64::from(width));
+        ensure!(fits, "{place} at {width} px is {wide} wide");
+        let cut = page.script(CUT_NUMBERS, vec![]).await?;
+        ensure!(cut == json!([]), "{place} at {width} px cuts {cut}");
     }
     Ok(())
 }

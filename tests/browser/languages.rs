@@ -8,7 +8,7 @@ use coldseat_browser_tests::{Bench, Folder, Page, Role, Setting, Size, containin
 use coldseat_words::{Language, all};
 use serde_json::json;
 
-use crate::everyone::{CUT_NUMBERS, UNFOLD, WIDE, broken_rules, twice_the_text};
+use crate::everyone::{UNFOLD, broken_rules, screens_fit, twice_the_text};
 
 /// Every language, by the page's own files.
 fn languages() -> Result<Vec<Language>> {
@@ -127,16 +127,7 @@ async fn every_screen_keeps_the_rules_in_spanish() -> Result<()> {
 /// As in English: no screen scrolls sideways, no number is cut.
 async fn fits(page: &Page, width: u32) -> Result<()> {
     demo(page, "Demo 2").await?;
-    for place in places(page, 6).await? {
-        page.go(&place).await?;
-        page.script_awaiting(UNFOLD).await?;
-        let wide = page.script(WIDE, vec![]).await?;
-        let fits = wide.as_u64().is_some_and(|px| px <= u64::from(width));
-        ensure!(fits, "{place} at {width} px is {wide} wide");
-        let cut = page.script(CUT_NUMBERS, vec![]).await?;
-        ensure!(cut == json!([]), "{place} at {width} px cuts {cut}");
-    }
-    Ok(())
+    screens_fit(page, width).await
 }
 
 #[tokio::test]

@@ -4,7 +4,8 @@
 use crate::live::{live, words};
 use crate::state::State;
 use crate::texts as t;
-use crate::words::Language;
+use crate::tongue::Tongue;
+use crate::words::{Language, Word};
 use coldseat_core::ask::{CYLINDERS_MOST, Family, Layout};
 use coldseat_markup::view;
 use leptos::prelude::*;
@@ -136,20 +137,37 @@ pub fn counts() -> Vec<(String, String)> {
         .collect()
 }
 
-/// The languages, as options.
-#[must_use]
-pub fn languages() -> Vec<(String, String)> {
-    Language::ALL
+/// A choice of the language, and below it that its words are not here.
+pub fn language_choice(
+    state: State,
+    id: &'static str,
+    label: Word,
+    speak: fn(Tongue, Language),
+) -> AnyView {
+    let options = Language::ALL
         .map(|language| (language.tag().to_owned(), language.own_name().to_owned()))
-        .to_vec()
-}
-
-/// Beside a choice of them: the words of the one that was chosen are not here.
-pub fn no_language(state: State) -> AnyView {
-    live(move || {
+        .to_vec();
+    let change = Callback::new(move |tag: String| {
+        if let Some(language) = Language::from_tag(&tag) {
+            state.close_pad();
+            speak(state.tongue, language);
+        }
+    });
+    let missing = move || {
         let is_missing = state.tongue.missing.get();
         is_missing.then(|| view! { <p class="fault" role="alert">{t::NO_LANGUAGE}</p> }.into_any())
-    })
+    };
+    view! {
+        <Choice
+            id=id
+            label=label.get()
+            options=options
+            value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
+            change=change
+        />
+        {live(missing)}
+    }
+    .into_any()
 }
 
 /// How cylinders stand, as options.

@@ -5,7 +5,7 @@ use crate::browser;
 use crate::drawings::deck_map::deck_map;
 use crate::live::{live, words};
 use crate::parts::bar::whole_bar;
-use crate::parts::choice::{Choice, languages, no_language};
+use crate::parts::choice::language_choice;
 use crate::parts::notice::export_button;
 use crate::parts::picture::block_plan;
 use crate::parts::record_customer::customer_paper;
@@ -17,7 +17,7 @@ use crate::share::file::save_table;
 use crate::share::qr::qr;
 use crate::state::{State, Target};
 use crate::texts as t;
-use crate::words::Language;
+use crate::tongue::Tongue;
 use coldseat_core::ask::document::Shared;
 use coldseat_core::ask::{
     CylinderReport, Field, Job, Owner, UnitSystem, as_left, holes_of, plan, shown,
@@ -70,11 +70,6 @@ pub fn RecordScreen(
         }
         .into_any()
     };
-    let set_language = Callback::new(move |tag: String| {
-        if let Some(language) = Language::from_tag(&tag) {
-            state.tongue.speak_here(language);
-        }
-    });
     let floor = Route::Job {
         id: id.clone(),
         view: View::Floor,
@@ -102,14 +97,7 @@ pub fn RecordScreen(
             })}
         </div>
         <div class="screen-only">
-            <Choice
-                id="record-language"
-                label=t::RECORD_LANGUAGE.get()
-                options=languages()
-                value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
-                change=set_language
-            />
-            {no_language(state)}
+            {language_choice(state, "record-language", t::RECORD_LANGUAGE, Tongue::speak_here)}
         </div>
         {record_words(state)}
         <article class=words(move || papers.get())>{live(sheet)}</article>

@@ -3,7 +3,7 @@
 use crate::browser;
 use crate::live::live;
 use crate::memo::Memo;
-use crate::parts::choice::{Choice, languages, no_language};
+use crate::parts::choice::{Choice, language_choice};
 use crate::parts::folder::folder_settings;
 use crate::parts::hand::gauge_settings;
 use crate::parts::shims::shims;
@@ -11,7 +11,8 @@ use crate::parts::wire::wire_settings;
 use crate::parts::words::{OF_SHOP, gauges_checked, lines};
 use crate::screens::engine::{fields, gauges};
 use crate::texts as t;
-use crate::words::{Decimal, Language};
+use crate::tongue::Tongue;
+use crate::words::Decimal;
 use crate::{
     session::fresh_drop,
     state::{State, Target},
@@ -78,12 +79,6 @@ pub fn SettingsScreen() -> impl IntoView {
     let options = [UnitSystem::Inch, UnitSystem::Metric]
         .map(|u| (u.id().to_owned(), t::units(u).to_owned()))
         .to_vec();
-    let set_language = Callback::new(move |tag: String| {
-        if let Some(language) = Language::from_tag(&tag) {
-            state.close_pad();
-            state.tongue.speak(language);
-        }
-    });
     let set_decimal = Callback::new(move |sample: String| {
         if let Some(decimal) = Decimal::from_sample(&sample) {
             state.close_pad();
@@ -134,14 +129,7 @@ pub fn SettingsScreen() -> impl IntoView {
         </h1>
         <p class="quiet">{t::SHOP_WHAT}</p>
         <div class="form">
-            <Choice
-                id="shop-language"
-                label=t::LANGUAGE.get()
-                options=languages()
-                value=Signal::derive(move || state.tongue.shown.get().tag().to_owned())
-                change=set_language
-            />
-            {no_language(state)}
+            {language_choice(state, "shop-language", t::LANGUAGE, Tongue::speak)}
             <p class="quiet">{t::LANGUAGE_WHAT}</p>
             <Choice
                 id="shop-decimal"

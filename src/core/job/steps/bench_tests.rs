@@ -76,15 +76,30 @@ fn the_block_before_it_is_bored() {
 
 #[test]
 fn the_thinnest_wall_decides() {
-    // (4.4414 - 0.00125 - 4.2528) / 2 taken off, and 0.0003 toward 3 o'clock.
+    // Half of the new bore less the old one there: 3 and 9 o'clock are read across the
+    // engine, 4.2556 at the top; 12 along it, 4.2548. And 0.0003 toward 3 o'clock.
     let od = (4.4413 + 4.4414 + 4.4414 + 4.4413 + 4.4413 + 4.4412) / 6.0;
-    let old = (4.2556 + 4.2548 + 4.2530 + 4.2526 + 4.2506 + 4.2504) / 6.0;
-    let taken = 0.5 * (od - 0.00125 - old);
-    let least = f64::min(0.3990 - taken + 0.0003, 0.4020 - taken - 0.0003);
+    let taken = |old: f64| 0.5 * (od - 0.00125 - old);
+    let across = taken(4.2556);
+    let least = f64::min(0.3990 - across + 0.0003, 0.4020 - across - 0.0003);
     check(StepId::Wall, &[], Signal::Go, least * INCH);
     let thin = [(ONE, Field::WallReading, ["0.1600"].as_slice())];
-    let left = 0.1600 - taken - 0.0009;
+    let left = 0.1600 - taken(4.2548) - 0.0009;
     check(StepId::Wall, &thin, Signal::Stop, left * INCH);
+    // The same wall at the bottom, where the bore is not worn: 4.2504 along the engine
+    // there takes 0.0022 more off it than the top's 4.2548.
+    let mut at_bottom = [
+        "0.4180", "0.4020", "0.4210", "0.3990", "0.4260", "0.4110", "0.4300", "0.4080", "0.1600",
+        "0.4290", "0.4440", "0.4250",
+    ];
+    let bottom = [(ONE, Field::WallReading, at_bottom.as_slice())];
+    let left = 0.1600 - taken(4.2504) - 0.0009;
+    check(StepId::Wall, &bottom, Signal::Stop, left * INCH);
+    // And across it, 9 o'clock: 4.2506.
+    (at_bottom[8], at_bottom[11]) = ("0.4410", "0.1600");
+    let bottom = [(ONE, Field::WallReading, at_bottom.as_slice())];
+    let left = 0.1600 - taken(4.2506) + 0.0003;
+    check(StepId::Wall, &bottom, Signal::Stop, left * INCH);
     let through = [(ONE, Field::WallReading, ["0.0900"].as_slice())];
     assert!(
         step(StepId::Wall, &through)

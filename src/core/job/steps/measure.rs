@@ -42,6 +42,16 @@ pub fn old_bore(r: &Readings) -> Worked {
 /// Walls left at every point measured, by their place, and what was found.
 pub type Walls = (Vec<(u8, Length)>, Vec<Finding>);
 
+/// The old bore at the place of a wall reading: at its level, and across the way that
+/// the wall was read. Worn bores taper by more than a wall can spare: a mean of all
+/// levels takes too little off where the bore is not worn.
+fn old_bore_at(old: &[f64], wall_index: u8) -> Option<f64> {
+    let (level, clock) = (usize::from(wall_index / 4), wall_index % 4);
+    // Across the engine first, then along; 12 o'clock is toward its front.
+    let along = usize::from(clock % 2 == 0);
+    old.get(2 * level + along).copied()
+}
+
 /// Walls left by a bore, the bar off by so much toward 12 and 3 o'clock.
 fn walls_left(r: &Readings, new_m: f64, (up_m, right_m): (f64, f64)) -> Result<Walls, Lack> {
     let readings = r.list(Field::WallReading)?;
@@ -49,11 +59,12 @@ fn walls_left(r: &Readings, new_m: f64, (up_m, right_m): (f64, f64)) -> Result<W
         let count = Field::WallReading.spec().places.count();
         return Err(r.missing(Field::WallReading, count));
     }
-    let old_m = r.mean(Field::OldBore)?;
+    let old = r.complete(Field::OldBore)?;
     let mut findings = Vec::new();
     let mut left = Vec::new();
     for (index, measured_m) in readings {
         let toward_m = [up_m, right_m, -up_m, -right_m][usize::from(index) % 4];
+        let old_m = old_bore_at(&old, index).ok_or_else(|| r.missing(Field::OldBore, 1))?;
         let (wall_left, found) = wall(&WallInput {
             measured: Length::from_m(measured_m),
             old: Diameter::from_m(old_m),

@@ -46,8 +46,8 @@ formula-wear-largest-less-smallest =
 formula-wear-max-d-min = max D - min D
 formula-wear-readings-the-terms = Readings; the terms are those of form as in ISO 1101.
 formula-wall-left-wall-by-gauge =
-    Wall by gauge, less half of what the bar opens on diameter, less the bar's offset toward that
-    wall. The thinnest point counts.
+    Wall by gauge, less half of what the bar opens on diameter at that level and that way, less
+    the bar's offset toward that wall. The thinnest point counts.
 formula-wall-left-w-left-w = w_left = w - (D_new - D_old) / 2 - e
 formula-wall-left-geometry-limits-from = Geometry. Limits: from memory, no source; yours to change.
 formula-choose-pitch-less-counterbore =

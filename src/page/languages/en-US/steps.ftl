@@ -27,9 +27,9 @@ help-old-bore =
     Measure across and along the engine at three levels. The bar is centered on the unworn part,
     usually near the bottom.
 help-wall =
-    Measure at four clock positions on three levels, 12 toward the front of the engine. Wall left is
-    wall now, less half of what the bar opens on diameter. If the bar is off toward that wall, that
-    comes off too.
+    Measure at four clock positions on three levels, 12 toward the front of the engine. Wall left
+    is wall now, less half of what the bar opens on diameter there. If the bar is off toward that
+    wall, that comes off too.
 help-choose =
     Check before you order. Wall, web, room below and stock for the last hone must all hold. So
     must the ledge under the flange, and what a fire-ring groove leaves of the flange. Where the
@@ -383,8 +383,9 @@ finding-one-reading =
     One sleeve alone proves little: a gauge error looks the same as a gap. Measure again with
     another gauge, or zero it again.
 finding-outside-sizes =
-    Outside the sizes these seconds are checked for. Take them as a rough guide only. Try a spare
-    part first.
+    Outside the sizes these seconds are checked for. Checked: OD 30 to 150 mm (a pin 5 to 66),
+    wall 1.5 to 8 mm. Wall around the bore: 4 to 60 mm. Take them as a rough guide only. Try a
+    spare part first.
 finding-outside-the-rule =
     Outside what this rule was fitted to: pitch 1.15 to 1.45 bores, half width 1.2 to 2.5 radii.
     Take its numbers as a guess.

@@ -47,8 +47,8 @@ formula-wear-largest-less-smallest =
 formula-wear-max-d-min = max D - min D
 formula-wear-readings-the-terms = Lecturas; los términos son los de forma como en ISO 1101.
 formula-wall-left-wall-by-gauge =
-    Pared según el medidor, menos la mitad de lo que la barra abre en diámetro, menos lo que la
-    barra está desviada hacia esa pared. Cuenta el punto más delgado.
+    Pared según el medidor, menos la mitad de lo que la barra abre en diámetro en ese nivel y en
+    ese sentido, menos lo que la barra está desviada hacia esa pared. Cuenta el punto más delgado.
 formula-wall-left-w-left-w = w_left = w - (D_new - D_old) / 2 - e
 formula-wall-left-geometry-limits-from =
     Geometría. Límites: de memoria, sin fuente; usted los puede cambiar.
